@@ -1,0 +1,34 @@
+package planewright.api.calculator;
+
+import java.lang.annotation.Documented;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** What a calculator is. */
+@Documented
+@Target(ElementType.TYPE)
+@Retention(RetentionPolicy.RUNTIME)
+public @interface About {
+    /** Plugin and name, {@code balance.ledger}: scripts use it, so it never changes. */
+    String id();
+
+    /** Version of the computation; a kept result carries it. */
+    String version();
+
+    /** Two or three words for lists. */
+    String title();
+
+    /** The question it answers, as a builder would ask it. */
+    String question();
+
+    /** Published sources of the method. */
+    String[] sources() default {};
+
+    /** What can hurt someone or something where the result is put to use. */
+    String[] cautions() default {};
+
+    /** Whether it answers at once, so that the program may recompute at every keystroke. */
+    boolean quick() default true;
+}

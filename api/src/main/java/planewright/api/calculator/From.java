@@ -1,0 +1,46 @@
+package planewright.api.calculator;
+
+import java.lang.annotation.Documented;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** Where in the journal an input can be taken from; always offered, never forced. */
+@Documented
+@Target({})
+@Retention(RetentionPolicy.RUNTIME)
+public @interface From {
+    Place value();
+
+    /** Which measurement, set-up value, or field; see the places. */
+    String name() default "";
+
+    /** Places in the journal. */
+    enum Place {
+        /** The builder writes it. */
+        NOWHERE,
+        /** The newest measurement called {@link From#name()}; within {@link #MEASUREMENT_ROWS} see there. */
+        MEASUREMENT,
+        /** The set-up value called {@link From#name()} that the build flies with now. */
+        SET_UP,
+        /** The build's {@code name}, {@code layout}, {@code datum} or {@code planform}. */
+        BUILD,
+        /** For a list: a row for each part of the mass ledger. */
+        PART_ROWS,
+        /**
+         * Within {@link #PART_ROWS}: the part's {@code name}, {@code group}, {@code mass}, {@code x}, {@code y},
+         * {@code z}, {@code length}, {@code width} or {@code height}. Its mass is the newest measurement of mass that
+         * bears the part's name, else the ledger's own.
+         */
+        PART,
+        /**
+         * For a list: a row for each thing measured whose name starts with {@link From#name()}. With {@code scale},
+         * measurements {@code scale nose}, {@code scale nose x} and {@code scale left} give the rows {@code nose} and
+         * {@code left}: a {@link #MEASUREMENT} without name is {@code scale nose} itself, one named {@code x} is
+         * {@code scale nose x}.
+         */
+        MEASUREMENT_ROWS,
+        /** Within {@link #MEASUREMENT_ROWS}: the row's own name, {@code nose}. */
+        ROW_NAME
+    }
+}

@@ -1,0 +1,22 @@
+package planewright.api.calculator;
+
+import java.lang.annotation.Documented;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** Describes a component of a calculator's results record, or of a row in one. */
+@Documented
+@Target(ElementType.RECORD_COMPONENT)
+@Retention(RetentionPolicy.RUNTIME)
+public @interface Result {
+    /** What it is, in a word or two. */
+    String label();
+
+    /** A sentence on how to read it. */
+    String help() default "";
+
+    /** UCUM code of the unit it is shown in; needed for a quantity. */
+    String unit() default "";
+}

@@ -1,0 +1,31 @@
+package planewright.api.calculator;
+
+import java.time.LocalDateTime;
+import planewright.api.journal.JournalReader;
+
+/** What a computation has at hand while it runs. */
+public interface Run {
+    /**
+     * Says how far it is, and lets the builder stop it. Slow computations call this often.
+     *
+     * @param done from 0 to 1
+     * @param doing what it is at, in a few words
+     * @throws Cancelled where the builder has stopped it; let it pass
+     */
+    void progress(double done, String doing);
+
+    /** The journal to read. */
+    JournalReader journal();
+
+    /** The builder's clock. */
+    LocalDateTime now();
+
+    /** Leaves a computation that the builder has stopped. */
+    final class Cancelled extends RuntimeException {
+        private static final long serialVersionUID = 1L;
+
+        public Cancelled() {
+            super("stopped", null, false, false);
+        }
+    }
+}

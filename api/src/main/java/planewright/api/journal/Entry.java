@@ -1,0 +1,63 @@
+package planewright.api.journal;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/** One dated record in a build's log. */
+public interface Entry {
+    /** Its ULID; never changes. */
+    String id();
+
+    /** The build whose log it stands in. */
+    String build();
+
+    /** When it happened, by the builder's clock. */
+    LocalDateTime at();
+
+    /** What it tells of. */
+    Kind kind();
+
+    /** A line that sums it up; may be empty. */
+    String title();
+
+    /** The story in CommonMark, a paragraph an element. */
+    List<String> text();
+
+    /** Sorted, without repeats. */
+    List<String> tags();
+
+    List<? extends Measurement> measurements();
+
+    List<? extends Joint> joints();
+
+    List<? extends Picture> pictures();
+
+    /** Values of the set-up that changed here. */
+    List<? extends SetUpValue> setUp();
+
+    /** Of an entry that tells of a flight. */
+    Optional<? extends Flight> flight();
+
+    /** What an entry tells of. */
+    enum Kind {
+        WORK("work"),
+        NOTE("note"),
+        FLIGHT("flight"),
+        REPAIR("repair"),
+        SET_UP("set-up"),
+        HAND_OVER("hand-over"),
+        KEPT_RESULT("kept result");
+
+        private final String word;
+
+        Kind(String word) {
+            this.word = word;
+        }
+
+        /** The word that is shown and that files carry. */
+        public String word() {
+            return word;
+        }
+    }
+}

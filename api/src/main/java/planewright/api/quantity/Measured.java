@@ -1,0 +1,67 @@
+package planewright.api.quantity;
+
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import tech.units.indriya.quantity.Quantities;
+
+/**
+ * A quantity and how sure we are of it.
+ *
+ * @param value what was read or computed; finite
+ * @param plusMinus one standard uncertainty (JCGM 100:2008, 2.3.1), 0 or more; empty where none is known, which a
+ *     computation treats as exact
+ * @param <Q> what is measured
+ */
+public record Measured<Q extends Quantity<Q>>(Quantity<Q> value, Optional<Quantity<Q>> plusMinus) {
+    public Measured {
+        requireFinite(value);
+        plusMinus.ifPresent(spread -> {
+            requireFinite(spread);
+            if (spread.getValue().doubleValue() < 0) {
+                throw new IllegalArgumentException("± of " + value + " is " + spread + "; accepted: 0 or more");
+            }
+        });
+    }
+
+    /** A value taken as exact. */
+    public static <Q extends Quantity<Q>> Measured<Q> of(double value, Unit<Q> unit) {
+        return new Measured<>(Quantities.getQuantity(value, unit), Optional.empty());
+    }
+
+    /** A value with one standard uncertainty in the same unit. */
+    public static <Q extends Quantity<Q>> Measured<Q> of(double value, double plusMinus, Unit<Q> unit) {
+        return new Measured<>(
+                Quantities.getQuantity(value, unit), Optional.of(Quantities.getQuantity(plusMinus, unit)));
+    }
+
+    /** The value as a bare number of the unit. */
+    public double in(Unit<Q> unit) {
+        return value.to(unit).getValue().doubleValue();
+    }
+
+    /** The standard uncertainty as a bare number of the unit; 0 where none is known. For units without an offset. */
+    public double spreadIn(Unit<Q> unit) {
+        return plusMinus.map(spread -> spread.to(unit).getValue().doubleValue()).orElse(0.0);
+    }
+
+    /** The same in another unit of the same kind. For units without an offset where there is a ±. */
+    public Measured<Q> to(Unit<Q> unit) {
+        return new Measured<>(value.to(unit), plusMinus.map(spread -> spread.to(unit)));
+    }
+
+    /**
+     * The same, known by its type.
+     *
+     * @throws ClassCastException if it measures something else
+     */
+    public <T extends Quantity<T>> Measured<T> asType(Class<T> type) {
+        return new Measured<>(value.asType(type), plusMinus.map(spread -> spread.asType(type)));
+    }
+
+    private static void requireFinite(Quantity<?> quantity) {
+        if (!Double.isFinite(quantity.getValue().doubleValue())) {
+            throw new IllegalArgumentException("a quantity is " + quantity + "; accepted: a finite number");
+        }
+    }
+}

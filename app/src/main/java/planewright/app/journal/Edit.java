@@ -1,0 +1,62 @@
+package planewright.app.journal;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Changes that are made, and undone, together.
+ *
+ * @param what the edit in a few words: {@code add entry}
+ * @param changes at least one
+ */
+public record Edit(String what, List<Change> changes) {
+    public Edit {
+        changes = List.copyOf(changes);
+        if (changes.isEmpty()) {
+            throw new IllegalArgumentException("edit '" + what + "' changes nothing; accepted: 1 or more changes");
+        }
+    }
+
+    /**
+     * One record before and after; empty before it exists and after it is gone.
+     *
+     * @param before the record as it was
+     * @param after the record as it shall be, with the same id
+     */
+    public record Change(Optional<Kept> before, Optional<Kept> after) {
+        public Change {
+            if (before.isEmpty() && after.isEmpty()) {
+                throw new IllegalArgumentException("a change from nothing to nothing");
+            }
+        }
+
+        /** The record it is about, as it was last. */
+        public Kept subject() {
+            return after.or(() -> before).orElseThrow();
+        }
+
+        Change reversed() {
+            return new Change(after, before);
+        }
+    }
+
+    public static Edit add(String what, Kept added) {
+        return new Edit(what, List.of(new Change(Optional.empty(), Optional.of(added))));
+    }
+
+    public static Edit change(String what, Kept before, Kept after) {
+        return new Edit(what, List.of(new Change(Optional.of(before), Optional.of(after))));
+    }
+
+    public static Edit remove(String what, Kept removed) {
+        return new Edit(what, List.of(new Change(Optional.of(removed), Optional.empty())));
+    }
+
+    /** The edit that takes this one back. */
+    public Edit reversed() {
+        var reversed =
+                new java.util.ArrayList<>(changes.stream().map(Change::reversed).toList());
+        java.util.Collections.reverse(reversed);
+        return new Edit(what, reversed);
+    }
+}

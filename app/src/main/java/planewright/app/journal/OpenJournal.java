@@ -1,0 +1,170 @@
+package planewright.app.journal;
+
+import java.io.IOException;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.Deque;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import planewright.api.journal.JournalReader;
+
+/**
+ * The journal in memory. Reading never waits, from any thread; an edit waits for the disk, so it belongs off the event
+ * thread. Listeners hear of a change after it is durable, on the thread that made it.
+ */
+public final class OpenJournal implements JournalReader {
+    private final String name;
+    private final Storage storage;
+    private final Map<String, BuildRecord> builds = new ConcurrentHashMap<>();
+    private final Map<String, List<EntryRecord>> logs = new ConcurrentHashMap<>();
+    private final Deque<Edit> done = new ArrayDeque<>();
+    private final Deque<Edit> undone = new ArrayDeque<>();
+    private final List<Consumer<Edit>> listeners = new CopyOnWriteArrayList<>();
+
+    public OpenJournal(String name, Collection<BuildRecord> builds, Collection<EntryRecord> entries, Storage storage) {
+        this.name = name;
+        this.storage = storage;
+        builds.forEach(build -> this.builds.put(build.id(), build));
+        entries.stream()
+                .collect(java.util.stream.Collectors.groupingBy(EntryRecord::build))
+                .forEach((build, log) -> logs.put(build, sorted(log.stream())));
+    }
+
+    /** What its owner calls it. */
+    public String name() {
+        return name;
+    }
+
+    @Override
+    public List<BuildRecord> builds() {
+        return builds.values().stream()
+                .sorted(Comparator.comparing(BuildRecord::begun)
+                        .thenComparing(BuildRecord::id)
+                        .reversed())
+                .toList();
+    }
+
+    @Override
+    public List<EntryRecord> log(String buildId) {
+        return logs.getOrDefault(buildId, List.of());
+    }
+
+    @Override
+    public Optional<BuildRecord> build(String id) {
+        return Optional.ofNullable(builds.get(id));
+    }
+
+    /** The entry of that id, or empty. */
+    public Optional<EntryRecord> entry(String id) {
+        return logs.values().stream()
+                .flatMap(List::stream)
+                .filter(entry -> entry.id().equals(id))
+                .findFirst();
+    }
+
+    /** Makes an edit. It counts as done, and can be undone, once every change of it is durable. */
+    public synchronized void apply(Edit edit) throws IOException {
+        carryOut(edit);
+        done.push(edit);
+        undone.clear();
+    }
+
+    /** Takes the last edit back; empty where there is none. */
+    public synchronized Optional<Edit> undo() throws IOException {
+        return step(done, undone, true);
+    }
+
+    /** Makes the last edit again that was taken back; empty where there is none. */
+    public synchronized Optional<Edit> redo() throws IOException {
+        return step(undone, done, false);
+    }
+
+    /** What {@link #undo()} would take back. */
+    public synchronized Optional<Edit> lastDone() {
+        return Optional.ofNullable(done.peek());
+    }
+
+    /** What {@link #redo()} would make again. */
+    public synchronized Optional<Edit> lastUndone() {
+        return Optional.ofNullable(undone.peek());
+    }
+
+    /** From now on the listener hears of each edit, undone ones as the edit that took them back. */
+    public void listen(Consumer<Edit> listener) {
+        listeners.add(listener);
+    }
+
+    private Optional<Edit> step(Deque<Edit> from, Deque<Edit> to, boolean back) throws IOException {
+        if (from.isEmpty()) {
+            return Optional.empty();
+        }
+        var edit = from.peek();
+        carryOut(back ? edit.reversed() : edit);
+        to.push(from.pop());
+        return Optional.of(edit);
+    }
+
+    private void carryOut(Edit edit) throws IOException {
+        var saved = new ArrayList<Edit.Change>();
+        try {
+            for (var change : edit.changes()) {
+                requireCurrent(change);
+                storage.save(change);
+                saved.add(0, change);
+            }
+        } catch (IOException | RuntimeException failure) {
+            for (var change : saved) {
+                storage.save(change.reversed());
+            }
+            throw failure;
+        }
+        edit.changes().forEach(this::show);
+        listeners.forEach(listener -> listener.accept(edit));
+    }
+
+    /** An edit was made on what somebody saw; if that is no longer so, somebody else's edit would be lost. */
+    private void requireCurrent(Edit.Change change) {
+        var current = change.subject() instanceof BuildRecord
+                ? build(change.subject().id()).map(Kept.class::cast)
+                : entry(change.subject().id()).map(Kept.class::cast);
+        if (!current.equals(change.before())) {
+            throw new IllegalStateException("record " + change.subject().id()
+                    + " has changed since it was read; read it again and repeat the edit");
+        }
+    }
+
+    private void show(Edit.Change change) {
+        if (change.subject() instanceof BuildRecord build) {
+            if (change.after().isPresent()) {
+                builds.put(build.id(), build);
+            } else {
+                builds.remove(build.id());
+            }
+        } else if (change.subject() instanceof EntryRecord entry) {
+            change.before()
+                    .map(EntryRecord.class::cast)
+                    .ifPresent(before -> logs.computeIfPresent(
+                            before.build(),
+                            (build, log) -> sorted(
+                                    log.stream().filter(kept -> !kept.id().equals(before.id())))));
+            if (change.after().isPresent()) {
+                logs.merge(
+                        entry.build(),
+                        List.of(entry),
+                        (log, added) -> sorted(Stream.concat(log.stream(), added.stream())));
+            }
+        }
+    }
+
+    private static List<EntryRecord> sorted(Stream<EntryRecord> entries) {
+        return entries.sorted(Comparator.comparing(EntryRecord::at).thenComparing(EntryRecord::id))
+                .toList();
+    }
+}
