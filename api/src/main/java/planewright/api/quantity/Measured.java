@@ -26,13 +26,12 @@ public record Measured<Q extends Quantity<Q>>(Quantity<Q> value, Optional<Quanti
 
     /** A value taken as exact. */
     public static <Q extends Quantity<Q>> Measured<Q> of(double value, Unit<Q> unit) {
-        return new Measured<>(Quantities.getQuantity(value, unit), Optional.empty());
+        return new Measured<>(quantity(value, unit), Optional.empty());
     }
 
     /** A value with one standard uncertainty in the same unit. */
     public static <Q extends Quantity<Q>> Measured<Q> of(double value, double plusMinus, Unit<Q> unit) {
-        return new Measured<>(
-                Quantities.getQuantity(value, unit), Optional.of(Quantities.getQuantity(plusMinus, unit)));
+        return new Measured<>(quantity(value, unit), Optional.of(quantity(plusMinus, unit)));
     }
 
     /** The value as a bare number of the unit. */
@@ -59,9 +58,18 @@ public record Measured<Q extends Quantity<Q>>(Quantity<Q> value, Optional<Quanti
         return new Measured<>(value.asType(type), plusMinus.map(spread -> spread.asType(type)));
     }
 
+    private static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, Unit<Q> unit) {
+        requireFinite(value, unit);
+        return Quantities.getQuantity(value, unit);
+    }
+
     private static void requireFinite(Quantity<?> quantity) {
-        if (!Double.isFinite(quantity.getValue().doubleValue())) {
-            throw new IllegalArgumentException("a quantity is " + quantity + "; accepted: a finite number");
+        requireFinite(quantity.getValue().doubleValue(), quantity.getUnit());
+    }
+
+    private static void requireFinite(double value, Unit<?> unit) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a quantity is " + value + " " + unit + "; accepted: a finite number");
         }
     }
 }
