@@ -1,0 +1,51 @@
+package planewright.app.index;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import planewright.app.journal.EntryRecord;
+
+/** What of an entry can be searched. */
+final class Pieces {
+    private Pieces() {}
+
+    /**
+     * A piece of an entry.
+     *
+     * @param where what it is of the entry
+     * @param text its words
+     */
+    record Piece(String where, String text) {}
+
+    static List<Piece> of(EntryRecord entry, String build) {
+        var pieces = new ArrayList<Piece>();
+        add(pieces, "title", entry.title());
+        entry.text().forEach(paragraph -> add(pieces, "text", paragraph));
+        entry.measurements()
+                .forEach(measurement -> add(
+                        pieces,
+                        "measurement",
+                        measurement.name() + " " + measurement.quantity().text() + " " + measurement.method()));
+        entry.joints().forEach(joint -> add(pieces, "joint", joint.name() + " " + joint.material()));
+        entry.setUp()
+                .forEach(value -> add(
+                        pieces, "set-up", value.name() + " " + value.quantity().text()));
+        entry.flight().ifPresent(flight -> add(pieces, "flight", flight.conditions() + " " + flight.behaviour()));
+        entry.pictures().forEach(picture -> add(pieces, "picture", picture.caption()));
+        add(pieces, "tag", String.join(" ", entry.tags()));
+        add(pieces, "kind", entry.kind().word());
+        entry.keptResult().ifPresent(kept -> add(pieces, "calculator", kept.calculator()));
+        add(pieces, "build", build);
+        return pieces;
+    }
+
+    static String joined(List<Piece> pieces) {
+        return pieces.stream().map(Piece::text).collect(Collectors.joining("\n"));
+    }
+
+    private static void add(List<Piece> pieces, String where, String text) {
+        if (!text.isBlank()) {
+            pieces.add(new Piece(where, text.strip()));
+        }
+    }
+}

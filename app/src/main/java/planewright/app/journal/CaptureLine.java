@@ -1,0 +1,78 @@
+package planewright.app.journal;
+
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import javax.measure.quantity.Time;
+import planewright.api.quantity.Units;
+import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.Written;
+
+/** What one line typed with gluey hands means: a measurement, a joint, or words. */
+public sealed interface CaptureLine {
+    /** {@code left wing panel 212 g}. */
+    record Measured(String name, Written quantity) implements CaptureLine {}
+
+    /** {@code fin joint contact adhesive 12 h}: held until fully cured after that time. */
+    record Joined(String name, String material, Duration cure) implements CaptureLine {}
+
+    /** Anything else. */
+    record Words(String text) implements CaptureLine {}
+
+    /**
+     * What a line means, or empty for a blank one. A line with the word {@code joint} that ends in a duration starts a
+     * joint; what stands after the word is its material. A line that ends in a quantity is a measurement.
+     */
+    static Optional<CaptureLine> of(String line) {
+        if (line.isBlank()) {
+            return Optional.empty();
+        }
+        return Optional.of(
+                QuantityText.trailing(line).map(CaptureLine::ofQuantity).orElseGet(() -> new Words(line.strip())));
+    }
+
+    /** The entry with this line written into it. */
+    default EntryRecord addedTo(EntryRecord entry, LocalDateTime now) {
+        if (this instanceof Measured measured) {
+            return entry.withMeasurements(
+                    with(entry.measurements(), MeasurementRecord.of(measured.name(), measured.quantity(), "")));
+        }
+        if (this instanceof Joined joined) {
+            var joint = new JointRecord(
+                    Ids.small(),
+                    joined.name(),
+                    joined.material(),
+                    now,
+                    Optional.empty(),
+                    Optional.of(now.plus(joined.cure())));
+            return entry.withJoints(with(entry.joints(), joint));
+        }
+        return entry.withText(with(entry.text(), ((Words) this).text()));
+    }
+
+    private static CaptureLine ofQuantity(QuantityText.Trailing trailing) {
+        var joint = Joints.LINE.matcher(trailing.before());
+        var quantity = trailing.quantity();
+        if (joint.matches() && Units.alike(quantity.unit(), Units.SECOND)) {
+            var seconds = quantity.measured().asType(Time.class).in(Units.SECOND);
+            if (seconds > 0 && seconds < Duration.ofDays(366).toSeconds()) {
+                return new Joined(joint.group(1).strip(), joint.group(2).strip(), Duration.ofSeconds((long) seconds));
+            }
+        }
+        return new Measured(trailing.before(), quantity);
+    }
+
+    private static <T> List<T> with(List<T> list, T last) {
+        return java.util.stream.Stream.concat(list.stream(), java.util.stream.Stream.of(last))
+                .toList();
+    }
+
+    /** How a joint is written. */
+    final class Joints {
+        private static final Pattern LINE = Pattern.compile("(?i)(\\S.*\\bjoint|joint)\\b(.*)");
+
+        private Joints() {}
+    }
+}

@@ -1,0 +1,108 @@
+package planewright.app.pictures;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.time.LocalDateTime;
+import java.util.HexFormat;
+import java.util.Optional;
+import javax.imageio.ImageIO;
+import planewright.api.journal.Picture;
+import planewright.app.journal.PictureRecord;
+import planewright.app.store.SafeFile;
+
+/** The pictures of one journal. Methods may be called from any thread, and read or write files: not on the event thread. */
+public final class PictureShelf {
+    private static final long MOST_BYTES = 50L << 20;
+
+    private final Path photos;
+    private final Path thumbnails;
+
+    /**
+     * @param photos where pictures lie under their hashes
+     * @param thumbnails a folder of the user's cache
+     */
+    public PictureShelf(Path photos, Path thumbnails) {
+        this.photos = photos;
+        this.thumbnails = thumbnails;
+    }
+
+    /**
+     * Takes a picture in; when it returns, the picture is on disk.
+     *
+     * @throws PictureRefused if it is no JPEG or PNG, is cut off, or is too large
+     */
+    public PictureRecord add(Path file, String caption) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new PictureRefused("picture " + file + " is not there; accepted: a JPEG or PNG file");
+        }
+        if (Files.size(file) > MOST_BYTES) {
+            throw new PictureRefused("picture " + file + " has " + (Files.size(file) >> 20) + " MB; accepted: up to "
+                    + (MOST_BYTES >> 20) + " MB");
+        }
+        var content = Files.readAllBytes(file);
+        return keep(content, PictureFormat.of(file, content), caption);
+    }
+
+    /** Takes a picture in that comes from no file, such as a pasted one. */
+    public PictureRecord add(BufferedImage picture, String caption) throws IOException {
+        var content = new ByteArrayOutputStream();
+        ImageIO.write(picture, "png", content);
+        return keep(content.toByteArray(), PictureFormat.PNG, caption);
+    }
+
+    /** Where a picture lies. */
+    public Path file(Picture picture) {
+        return photos.resolve(picture.hash().substring(0, 2)).resolve(picture.hash() + "." + picture.type());
+    }
+
+    /** When a photo was taken, by the camera's clock; empty where it does not say. */
+    public Optional<LocalDateTime> taken(Path file) {
+        return Exif.of(file).taken();
+    }
+
+    /**
+     * A small view, upright, no side longer than the edge; kept for the next time.
+     *
+     * @throws IOException if the picture is missing or cannot be decoded; the message names the file
+     */
+    public BufferedImage thumbnail(Picture picture, int longestEdge) throws IOException {
+        var kept = thumbnails.resolve(picture.hash() + "-" + longestEdge + ".png");
+        if (Files.isRegularFile(kept)) {
+            var image = ImageIO.read(kept.toFile());
+            if (image != null) {
+                return image;
+            }
+        }
+        var image = Thumbnails.of(file(picture), longestEdge);
+        var content = new ByteArrayOutputStream();
+        ImageIO.write(image, "png", content);
+        Files.createDirectories(thumbnails);
+        var beside = Files.createTempFile(thumbnails, "thumbnail", ".tmp");
+        Files.write(beside, content.toByteArray());
+        Files.move(beside, kept, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        return image;
+    }
+
+    /** The SHA-256 of a content, in lower-case hexadecimal digits. */
+    public static String hash(byte[] content) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+        } catch (NoSuchAlgorithmException impossible) {
+            throw new IllegalStateException("every Java has SHA-256", impossible);
+        }
+    }
+
+    private PictureRecord keep(byte[] content, PictureFormat format, String caption) throws IOException {
+        var record = new PictureRecord(hash(content), format.type(), caption);
+        var file = file(record);
+        if (!Files.isRegularFile(file)) {
+            SafeFile.write(file, content);
+        }
+        return record;
+    }
+}

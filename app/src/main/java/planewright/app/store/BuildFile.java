@@ -1,0 +1,76 @@
+package planewright.app.store;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import planewright.api.journal.Life;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.PartRecord;
+
+/** A build as a file says it. */
+final class BuildFile {
+    private BuildFile() {}
+
+    static BuildRecord read(ObjectNode tree) throws Unreadable {
+        var fields = new Fields(tree);
+        Schema.require(fields);
+        return fields.checked(
+                "",
+                () -> new BuildRecord(
+                        fields.text("id"),
+                        fields.text("name"),
+                        fields.word("life", Life.values(), Life::word),
+                        fields.textOr("layout", ""),
+                        fields.textOr("datum", ""),
+                        fields.date("begun"),
+                        fields.texts("notes"),
+                        fields.rows("parts", BuildFile::part),
+                        fields.tree("planform").isPresent()
+                                ? java.util.Optional.of(PlanformJson.read(
+                                        fields.tree("planform").get()))
+                                : java.util.Optional.empty()));
+    }
+
+    static ObjectNode write(BuildRecord build) {
+        var writing = new Writing()
+                .whole("schema", Schema.CURRENT)
+                .text("id", build.id())
+                .text("name", build.name())
+                .text("life", build.life().word())
+                .text("layout", build.layout())
+                .text("datum", build.datum())
+                .text("begun", build.begun().toString())
+                .texts("notes", build.notes())
+                .rows("parts", build.parts(), BuildFile::part);
+        build.planform().ifPresent(planform -> writing.tree("planform", PlanformJson.write(planform)));
+        return writing.done();
+    }
+
+    private static PartRecord part(Fields row) throws Unreadable {
+        return new PartRecord(
+                row.text("id"),
+                row.text("name"),
+                row.textOr("group", ""),
+                row.measured("mass", Mass.class),
+                row.measured("x", Length.class),
+                row.measured("y", Length.class),
+                row.measured("z", Length.class),
+                row.measured("length", Length.class),
+                row.measured("width", Length.class),
+                row.measured("height", Length.class));
+    }
+
+    private static Writing part(PartRecord part) {
+        return new Writing()
+                .text("id", part.id())
+                .text("name", part.name())
+                .text("group", part.group())
+                .measured("mass", part.mass())
+                .measured("x", part.x())
+                .measured("y", part.y())
+                .measured("z", part.z())
+                .measured("length", part.length())
+                .measured("width", part.width())
+                .measured("height", part.height());
+    }
+}

@@ -1,0 +1,227 @@
+package planewright.app.store;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.Kept;
+import planewright.app.journal.OpenJournal;
+import planewright.app.journal.Storage;
+import planewright.app.pictures.PictureShelf;
+
+/** A journal on disk: one folder, opened by one program at a time. Its layout stands in {@code README.md} of each journal. */
+public final class JournalFolder implements Storage, AutoCloseable {
+    private static final String HEAD = "journal.json";
+    private static final String FORMAT = "planewright journal";
+
+    private final Path folder;
+    private final String id;
+    private final JournalLock lock;
+    private final PictureShelf pictures;
+    private final OpenJournal journal;
+    private final List<SetAside> setAside;
+    private final Map<String, Path> files = new ConcurrentHashMap<>();
+
+    private JournalFolder(Path folder, JournalLock lock, UserFolders user) throws IOException {
+        this.folder = folder;
+        this.lock = lock;
+        var head = head(folder);
+        this.id = head.text("id");
+        SafeFile.sweep(folder);
+        var loaded = new JournalLoader(folder, files).load();
+        this.setAside = loaded.setAside();
+        this.pictures = new PictureShelf(
+                folder.resolve("photos"), user.cacheOf(id, folder).resolve("thumbnails"));
+        this.journal = new OpenJournal(head.text("name"), loaded.builds(), loaded.entries(), this);
+    }
+
+    /**
+     * Makes a journal in a folder that is empty or does not exist yet.
+     *
+     * @throws JournalRefused if something is there already
+     */
+    public static void create(Path folder, String name) throws IOException {
+        if (name.isBlank()) {
+            throw new JournalRefused("name of the journal is '" + name + "'; accepted: some words");
+        }
+        if (Files.exists(folder) && !isEmptyFolder(folder)) {
+            throw new JournalRefused("folder " + folder
+                    + " is not empty; a new journal needs an empty folder or one that does not exist yet");
+        }
+        for (var file : List.of("README.md", "gitignore", "gitattributes")) {
+            copy(file, folder.resolve(file.startsWith("git") ? "." + file : file));
+        }
+        for (var schema : List.of("journal-1.json", "build-1.json", "entry-1.json")) {
+            copy("schema/" + schema, folder.resolve("schema").resolve(schema));
+        }
+        var head = new Writing()
+                .text("format", FORMAT)
+                .whole("schema", Schema.CURRENT)
+                .whole("minReader", Schema.CURRENT)
+                .text("id", UUID.randomUUID().toString())
+                .text("name", name.strip());
+        SafeFile.write(folder.resolve(HEAD), JsonFiles.text(head.done()).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Whether a folder is a journal's. */
+    public static boolean isJournal(Path folder) {
+        return Files.isRegularFile(folder.resolve(HEAD));
+    }
+
+    /**
+     * Opens a journal and everything in it that can be read.
+     *
+     * @throws JournalRefused if there is no journal, it is open elsewhere, or its format is newer than this program
+     */
+    public static JournalFolder open(Path folder, UserFolders user) throws IOException {
+        if (!isJournal(folder)) {
+            throw new JournalRefused("there is no journal in " + folder + ": it holds no file " + HEAD
+                    + "; name a journal's folder, or make a new journal there");
+        }
+        var lock = JournalLock.take(folder);
+        try {
+            return new JournalFolder(folder, lock, user);
+        } catch (Unreadable reason) {
+            lock.close();
+            throw new JournalRefused("journal " + folder + ": " + HEAD + " cannot be used: " + reason.getMessage());
+        } catch (IOException | RuntimeException failure) {
+            lock.close();
+            throw failure;
+        }
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    /** The journal's UUID. */
+    public String id() {
+        return id;
+    }
+
+    public OpenJournal journal() {
+        return journal;
+    }
+
+    public PictureShelf pictures() {
+        return pictures;
+    }
+
+    /** What could not be read at opening; those files are as they were. */
+    public List<SetAside> setAside() {
+        return setAside;
+    }
+
+    @Override
+    public void save(Edit.Change change) throws IOException {
+        var subject = change.subject();
+        var file = fileOf(subject);
+        if (change.after().isEmpty()) {
+            requireUnchanged(file, change.before().orElseThrow());
+            SafeFile.delete(file);
+            files.remove(subject.id());
+        } else if (change.before().isEmpty()) {
+            requireAbsent(file);
+            write(file, JsonFiles.text(tree(subject)));
+            files.put(subject.id(), file);
+        } else {
+            patch(file, change.before().get(), subject);
+        }
+    }
+
+    @Override
+    public void close() throws IOException {
+        lock.close();
+    }
+
+    private void patch(Path file, Kept before, Kept after) throws IOException {
+        requireUnchanged(file, before);
+        var text = Files.readString(file);
+        var tree = JsonFiles.parse(text);
+        Patch.apply(tree, tree(before), tree(after));
+        var patched = JsonFiles.text(tree);
+        if (!patched.equals(text)) {
+            write(file, patched);
+        }
+    }
+
+    /** What another program has written meanwhile is not overwritten. */
+    private static void requireUnchanged(Path file, Kept before) throws IOException {
+        boolean same;
+        try {
+            var tree = JsonFiles.read(file);
+            same = before.equals(before instanceof BuildRecord ? BuildFile.read(tree) : EntryFile.read(tree));
+        } catch (IOException gone) {
+            same = false;
+        }
+        if (!same) {
+            throw new IOException("file " + file
+                    + " was changed by another program since it was read; open the journal again and repeat the edit");
+        }
+    }
+
+    private static void requireAbsent(Path file) throws IOException {
+        if (Files.exists(file)) {
+            throw new IOException("file " + file + " exists already and is not overwritten");
+        }
+    }
+
+    private Path fileOf(Kept record) throws IOException {
+        var known = files.get(record.id());
+        if (known != null) {
+            return known;
+        }
+        if (record instanceof EntryRecord entry) {
+            var build = files.get(entry.build());
+            if (build == null) {
+                throw new IOException("entry " + entry.id() + " belongs to build " + entry.build()
+                        + ", which is not in the journal; make the build first");
+            }
+            return build.resolveSibling(Names.pathOf(entry.id()));
+        }
+        return folder.resolve("builds")
+                .resolve(Names.folderOf((BuildRecord) record))
+                .resolve("build.json");
+    }
+
+    private static com.fasterxml.jackson.databind.node.ObjectNode tree(Kept record) {
+        return record instanceof BuildRecord build ? BuildFile.write(build) : EntryFile.write((EntryRecord) record);
+    }
+
+    private static void write(Path file, String text) throws IOException {
+        SafeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static Fields head(Path folder) throws IOException {
+        var head = new Fields(JsonFiles.read(folder.resolve(HEAD)));
+        if (!head.text("format").equals(FORMAT)) {
+            throw new Unreadable("field 'format' is '" + head.text("format") + "'; accepted: '" + FORMAT + "'");
+        }
+        if (head.whole("minReader") > Schema.CURRENT) {
+            throw new Unreadable("it needs a newer version of the program: field 'minReader' is "
+                    + head.whole("minReader") + "; accepted: up to " + Schema.CURRENT);
+        }
+        return head;
+    }
+
+    private static boolean isEmptyFolder(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.findAny().isEmpty();
+        }
+    }
+
+    private static void copy(String resource, Path to) throws IOException {
+        try (InputStream in = JournalFolder.class.getResourceAsStream(resource)) {
+            SafeFile.write(to, in.readAllBytes());
+        }
+    }
+}

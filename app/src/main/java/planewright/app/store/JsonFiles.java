@@ -1,0 +1,105 @@
+package planewright.app.store;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.text.Normalizer;
+
+/** JSON as the journal's files carry it: UTF-8 in NFC, two spaces, line feeds, one element a line, a final newline. */
+public final class JsonFiles {
+    /** A file of the journal that is larger is not one of ours. */
+    static final int MOST_BYTES = 8 << 20;
+
+    private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
+                    .streamReadConstraints(StreamReadConstraints.builder()
+                            .maxDocumentLength(MOST_BYTES)
+                            .maxNestingDepth(64)
+                            .maxNumberLength(100)
+                            .build())
+                    .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                    .build())
+            .enable(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS, DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+            .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+            .build();
+
+    private JsonFiles() {}
+
+    /**
+     * The object in a file.
+     *
+     * @throws Unreadable if it holds none; the message says why, with line and column where it can
+     * @throws IOException if the file cannot be read at all
+     */
+    public static ObjectNode read(Path file) throws IOException {
+        long size = Files.size(file);
+        if (size > MOST_BYTES) {
+            throw new Unreadable("it has " + size + " bytes; accepted: up to " + MOST_BYTES);
+        }
+        return parse(utf8(Files.readAllBytes(file)));
+    }
+
+    /**
+     * The object in a text.
+     *
+     * @throws Unreadable if it holds none
+     */
+    public static ObjectNode parse(String text) throws Unreadable {
+        try {
+            if (MAPPER.readTree(text) instanceof ObjectNode object) {
+                return object;
+            }
+            throw new Unreadable("it holds no JSON object");
+        } catch (JsonProcessingException broken) {
+            var place = broken.getLocation();
+            throw new Unreadable("it is not JSON: "
+                    + (place == null ? "" : "line " + place.getLineNr() + ", column " + place.getColumnNr() + ": ")
+                    + broken.getOriginalMessage().lines().findFirst().orElse(""));
+        }
+    }
+
+    /** An object as a file carries it. */
+    public static String text(ObjectNode object) {
+        var indenter = new DefaultIndenter("  ", "\n");
+        var printer = new DefaultPrettyPrinter(Separators.createDefaultInstance()
+                        .withObjectFieldValueSpacing(Separators.Spacing.AFTER)
+                        .withObjectEmptySeparator("")
+                        .withArrayEmptySeparator(""))
+                .withObjectIndenter(indenter)
+                .withArrayIndenter(indenter);
+        try {
+            return Normalizer.normalize(MAPPER.writer(printer).writeValueAsString(object), Normalizer.Form.NFC) + "\n";
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException("a tree that cannot be written", impossible);
+        }
+    }
+
+    /** A new, empty object. */
+    public static ObjectNode object() {
+        return MAPPER.createObjectNode();
+    }
+
+    private static String utf8(byte[] bytes) throws Unreadable {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
+        } catch (CharacterCodingException broken) {
+            throw new Unreadable("it is not UTF-8 text");
+        }
+    }
+}

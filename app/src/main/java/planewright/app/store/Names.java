@@ -1,0 +1,41 @@
+package planewright.app.store;
+
+import com.github.f4b6a3.ulid.Ulid;
+import java.nio.file.Path;
+import java.text.Normalizer;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.regex.Pattern;
+import planewright.app.journal.BuildRecord;
+
+/** Names of files and folders that every file system takes. */
+final class Names {
+    private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|com\\d|lpt\\d");
+
+    private Names() {}
+
+    /** The folder of a build that has none yet; it keeps it whatever its name becomes. */
+    static String folderOf(BuildRecord build) {
+        return slug(build.name()) + "-" + build.id().substring(20).toLowerCase(Locale.ROOT);
+    }
+
+    /** Where an entry lies within its build's folder: by the year it was created in, which its ULID tells. */
+    static Path pathOf(String entryId) {
+        var year = Ulid.from(entryId).getInstant().atZone(ZoneOffset.UTC).getYear();
+        return Path.of("entries", Integer.toString(year), entryId + ".json");
+    }
+
+    static boolean isUlid(String id) {
+        return Ulid.isValid(id) && id.equals(id.toUpperCase(Locale.ROOT));
+    }
+
+    private static String slug(String name) {
+        var plain = Normalizer.normalize(name, Normalizer.Form.NFKD)
+                .toLowerCase(Locale.ROOT)
+                .replaceAll("\\p{M}", "")
+                .replaceAll("[^a-z0-9]+", "-")
+                .replaceAll("^-+|-+$", "");
+        var cut = plain.substring(0, Math.min(40, plain.length())).replaceAll("-+$", "");
+        return cut.isEmpty() || DEVICE.matcher(cut).matches() ? "build" : cut;
+    }
+}

@@ -1,0 +1,84 @@
+package planewright.app.store;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
+import java.util.stream.Stream;
+
+/**
+ * Files that are wholly old or wholly new at any instant: written beside the target, forced to disk, renamed over it, and
+ * the folder forced too, without which a rename may be lost in a power cut.
+ */
+public final class SafeFile {
+    private static final String ENDING = ".tmp";
+
+    private SafeFile() {}
+
+    /** Writes a file; when it returns, the content survives a crash of program and machine. */
+    public static void write(Path file, byte[] content) throws IOException {
+        makeFolder(file.getParent());
+        var beside = file.resolveSibling(
+                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ENDING);
+        try {
+            try (var channel = FileChannel.open(
+                    beside,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.TRUNCATE_EXISTING,
+                    StandardOpenOption.WRITE)) {
+                var buffer = ByteBuffer.wrap(content);
+                while (buffer.hasRemaining()) {
+                    channel.write(buffer);
+                }
+                channel.force(true);
+            }
+            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException failure) {
+            Files.deleteIfExists(beside);
+            throw failure;
+        }
+        force(file.getParent());
+    }
+
+    /** Deletes a file, durably. */
+    public static void delete(Path file) throws IOException {
+        Files.deleteIfExists(file);
+        force(file.getParent());
+    }
+
+    /** Removes what killed saves have left beside their targets. */
+    public static void sweep(Path folder) throws IOException {
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                for (var file : files.filter(SafeFile::isLeftOver).toList()) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        }
+    }
+
+    /** Whether a file is an unfinished save. */
+    static boolean isLeftOver(Path file) {
+        var name = file.getFileName().toString();
+        return name.startsWith(".") && name.endsWith(ENDING);
+    }
+
+    private static void makeFolder(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            makeFolder(folder.toAbsolutePath().getParent());
+            Files.createDirectories(folder);
+            force(folder.toAbsolutePath().getParent());
+        }
+    }
+
+    private static void force(Path folder) {
+        try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
+            channel.force(true);
+        } catch (IOException refused) {
+            // Windows opens no folders; there the rename itself is durable
+        }
+    }
+}
