@@ -1,0 +1,2 @@
+/** What a calculator plugin compiles against, and nothing else. */
+package planewright.api;

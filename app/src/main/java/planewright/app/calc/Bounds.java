@@ -1,0 +1,62 @@
+package planewright.app.calc;
+
+import java.util.Optional;
+import java.util.StringJoiner;
+import planewright.api.quantity.Measured;
+import planewright.shared.quantity.QuantityText;
+
+/**
+ * What values of an input are accepted, and which are usual. All of the input's own kind of quantity.
+ *
+ * @param above refused unless greater
+ * @param atLeast refused where smaller
+ * @param atMost refused where greater
+ * @param usuallyFrom smaller is unusual
+ * @param usuallyTo greater is unusual
+ */
+public record Bounds(
+        Optional<Measured<?>> above,
+        Optional<Measured<?>> atLeast,
+        Optional<Measured<?>> atMost,
+        Optional<Measured<?>> usuallyFrom,
+        Optional<Measured<?>> usuallyTo) {
+    static final Bounds NONE =
+            new Bounds(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** Whether a value is accepted. */
+    boolean accept(Measured<?> value) {
+        double si = si(value);
+        return above.map(bound -> si > si(bound)).orElse(true)
+                && atLeast.map(bound -> si >= si(bound)).orElse(true)
+                && atMost.map(bound -> si <= si(bound)).orElse(true);
+    }
+
+    /** Whether a value is as values usually are. */
+    boolean usual(Measured<?> value) {
+        double si = si(value);
+        return usuallyFrom.map(bound -> si >= si(bound)).orElse(true)
+                && usuallyTo.map(bound -> si <= si(bound)).orElse(true);
+    }
+
+    /** What is accepted, in words: {@code above 0 g, at most 50 kg}. */
+    String accepted() {
+        var words = new StringJoiner(", ");
+        above.ifPresent(bound -> words.add("above " + QuantityText.show(bound)));
+        atLeast.ifPresent(bound -> words.add("at least " + QuantityText.show(bound)));
+        atMost.ifPresent(bound -> words.add("at most " + QuantityText.show(bound)));
+        return words.toString();
+    }
+
+    /** What is usual, in words: {@code from 5 g to 5 kg}. */
+    String usually() {
+        var words = new StringJoiner(" ");
+        usuallyFrom.ifPresent(bound -> words.add("from " + QuantityText.show(bound)));
+        usuallyTo.ifPresent(bound -> words.add("up to " + QuantityText.show(bound)));
+        return words.toString();
+    }
+
+    static double si(Measured<?> value) {
+        var unit = (tech.units.indriya.AbstractUnit<?>) value.value().getUnit();
+        return unit.getSystemConverter().convert(value.value().getValue().doubleValue());
+    }
+}

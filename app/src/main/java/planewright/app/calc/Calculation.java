@@ -1,0 +1,62 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import planewright.api.calculator.Calculator;
+import planewright.api.calculator.Run;
+import planewright.api.calculator.UnsuitableInput;
+
+/** Runs a calculator. Whatever the plugin does, the outcome is one of four. */
+public final class Calculation {
+    private Calculation() {}
+
+    /** Computes; may take long, so not on the event thread. */
+    public static Outcome run(Described described, ObjectNode inputs, Run run) {
+        var binder = new Binder();
+        try {
+            var bound = binder.bind(described.inputs(), inputs);
+            if (bound.isEmpty()) {
+                return new Outcome.Refused(List.copyOf(binder.problems()));
+            }
+            var results = compute(described.calculator(), bound.get(), run);
+            var json = RecordJson.write(described.results(), results);
+            requireFinite(json, "");
+            return new Outcome.Answered(
+                    RecordJson.write(described.inputs(), bound.get()), results, json, List.copyOf(binder.unusual()));
+        } catch (UnsuitableInput unsuitable) {
+            return new Outcome.Refused(unsuitable.problems());
+        } catch (Run.Cancelled stopped) {
+            return new Outcome.Stopped();
+        } catch (RuntimeException | LinkageError | StackOverflowError | AssertionError failure) {
+            return new Outcome.Failed(
+                    "calculator " + described.id() + " of plugin " + described.plugin() + " failed: " + words(failure)
+                            + ". The journal is as it was",
+                    failure);
+        }
+    }
+
+    @SuppressWarnings("unchecked") // the record was made from the calculator's own description
+    private static <I extends Record, R extends Record> R compute(Calculator<I, R> calculator, Record inputs, Run run)
+            throws UnsuitableInput {
+        return calculator.compute((I) inputs, run);
+    }
+
+    private static void requireFinite(JsonNode node, String path) {
+        if (node.isDouble() && !Double.isFinite(node.doubleValue())) {
+            throw new ArithmeticException("result '" + path + "' is " + node.doubleValue());
+        }
+        if (node.isArray()) {
+            for (int i = 0; i < node.size(); i++) {
+                requireFinite(node.get(i), path + "[" + i + "]");
+            }
+        }
+        node.properties()
+                .forEach(field ->
+                        requireFinite(field.getValue(), path.isEmpty() ? field.getKey() : path + "." + field.getKey()));
+    }
+
+    private static String words(Throwable failure) {
+        return failure.getMessage() == null ? failure.getClass().getSimpleName() : failure.getMessage();
+    }
+}

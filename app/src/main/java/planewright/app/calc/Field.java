@@ -1,0 +1,43 @@
+package planewright.app.calc;
+
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Unit;
+import planewright.api.calculator.From;
+
+/**
+ * A component of an inputs or results record, or of a row in one.
+ *
+ * @param name the component's name
+ * @param label what it is, in a word or two
+ * @param help a sentence for who is not sure; may be empty
+ * @param kind what it holds
+ * @param unit the unit offered first, or shown in; of quantities only
+ * @param optional whether it may be left out
+ * @param initial what it is where nothing else is known, as text; may be empty
+ * @param bounds what is accepted
+ * @param choices the words of a choice
+ * @param row what each row holds; of rows only
+ * @param from where in the journal it can be taken from; empty for nowhere and for results
+ * @param under the heading of the form it belongs under; may be empty
+ * @param type the component's Java type without {@code Optional} or {@code List}
+ */
+public record Field(
+        String name,
+        String label,
+        String help,
+        Kind kind,
+        Optional<Unit<?>> unit,
+        boolean optional,
+        String initial,
+        Bounds bounds,
+        List<String> choices,
+        Optional<Shape> row,
+        Optional<From> from,
+        String under,
+        Class<?> type) {
+    /** The option of the command line: {@code --target-x} for {@code targetX}. */
+    public String option() {
+        return "--" + name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(java.util.Locale.ROOT);
+    }
+}

@@ -1,0 +1,93 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.figure.Point;
+import planewright.app.store.JsonFiles;
+
+/** Charts and drawings as JSON; points are pairs of numbers. */
+final class FigureJson {
+    private FigureJson() {}
+
+    static ObjectNode chart(Chart chart) {
+        var node = JsonFiles.object()
+                .put("kind", chart instanceof Chart.Bars ? "bars" : "lines")
+                .put("title", chart.title());
+        if (chart instanceof Chart.Bars bars) {
+            node.put("categories", bars.categories());
+            node.set("values", axis(bars.values()));
+            var array = node.putArray("bars");
+            bars.bars()
+                    .forEach(bar -> array.addObject()
+                            .put("name", bar.name())
+                            .put("value", bar.value())
+                            .put("plusMinus", bar.plusMinus()));
+        } else if (chart instanceof Chart.Lines lines) {
+            node.set("across", axis(lines.across()));
+            node.set("values", axis(lines.values()));
+            var series = node.putArray("series");
+            lines.series()
+                    .forEach(each ->
+                            points(series.addObject().put("name", each.name()).putArray("points"), each.points()));
+            var levels = node.putArray("levels");
+            lines.levels().forEach(level -> {
+                var object = levels.addObject().put("name", level.name()).put("from", level.from());
+                level.to().ifPresent(to -> object.put("to", to));
+            });
+        }
+        return node;
+    }
+
+    static ObjectNode drawing(Drawing drawing) {
+        var node = JsonFiles.object()
+                .put("kind", "drawing")
+                .put("title", drawing.title())
+                .put("unit", "mm");
+        var layers = node.putArray("layers");
+        for (var layer : drawing.layers()) {
+            var shapes = layers.addObject().put("use", word(layer.use())).putArray("shapes");
+            layer.shapes().forEach(shape -> shapes.add(shape(shape)));
+        }
+        return node;
+    }
+
+    private static ObjectNode shape(Drawing.Shape shape) {
+        var node = JsonFiles.object();
+        if (shape instanceof Drawing.Path path) {
+            points(node.put("kind", "path").put("closed", path.closed()).putArray("points"), path.points());
+        } else if (shape instanceof Drawing.Disc disc) {
+            node.put("kind", "disc").put("radius", disc.radius()).put("label", disc.label());
+            point(node.putArray("centre"), disc.centre());
+        } else if (shape instanceof Drawing.Mark mark) {
+            node.put("kind", "mark").put("sign", word(mark.sign())).put("label", mark.label());
+            point(node.putArray("at"), mark.at());
+        } else if (shape instanceof Drawing.Dimension dimension) {
+            node.put("kind", "dimension").put("text", dimension.text());
+            point(node.putArray("from"), dimension.from());
+            point(node.putArray("to"), dimension.to());
+        } else if (shape instanceof Drawing.Note note) {
+            node.put("kind", "note").put("text", note.text());
+            point(node.putArray("at"), note.at());
+        }
+        return node;
+    }
+
+    private static void points(ArrayNode array, Iterable<Point> points) {
+        points.forEach(point -> point(array.addArray(), point));
+    }
+
+    private static void point(ArrayNode pair, Point point) {
+        pair.add(point.x()).add(point.y());
+    }
+
+    private static ObjectNode axis(Chart.Axis axis) {
+        return JsonFiles.object().put("label", axis.label()).put("unit", axis.unit());
+    }
+
+    private static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

@@ -1,0 +1,77 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import planewright.api.quantity.Units;
+import planewright.app.store.JsonFiles;
+import planewright.shared.quantity.QuantityProblem;
+
+/** Inputs as people type them, in a form or behind an option. */
+public final class InputTexts {
+    private InputTexts() {}
+
+    /** What a form shows for a value; empty for an absent one. */
+    public static String text(Field field, JsonNode node) {
+        if (node == null || node.isNull()) {
+            return "";
+        }
+        return switch (field.kind()) {
+            case QUANTITY -> quantity(field, node);
+            case YES_NO -> node.asBoolean() ? "yes" : "no";
+            case PLANFORM -> planform(node);
+            default -> node.asText();
+        };
+    }
+
+    /** The JSON of what was typed; an empty text is absent. */
+    public static JsonNode node(String typed) {
+        return typed.isBlank() ? JsonFiles.object().nullNode() : TextNode.valueOf(typed.strip());
+    }
+
+    /**
+     * A row typed behind an option: {@code name=motor, mass=62 g, x=40 mm}.
+     *
+     * @throws IllegalArgumentException if a piece is no {@code name=value}; the message names it
+     */
+    public static ObjectNode row(Field field, String typed) {
+        var row = JsonFiles.object();
+        var names = field.row().orElseThrow().fields().stream().map(Field::name).collect(Collectors.joining(", "));
+        for (var piece : typed.split(",\\s*(?=[A-Za-z]+\\s*=)")) {
+            int at = piece.indexOf('=');
+            if (at < 1) {
+                throw new IllegalArgumentException(
+                        "'" + piece.strip() + "' of " + field.option() + " is no name=value; accepted names: " + names);
+            }
+            row.set(piece.substring(0, at).strip(), node(piece.substring(at + 1)));
+        }
+        return row;
+    }
+
+    /** Fields under their headings, in order. */
+    public static Map<String, java.util.List<Field>> byHeading(Shape shape) {
+        return shape.fields().stream()
+                .collect(Collectors.groupingBy(Field::under, LinkedHashMap::new, Collectors.toList()));
+    }
+
+    private static String quantity(Field field, JsonNode node) {
+        try {
+            return QuantityJson.read(node, field.unit().orElseThrow()).text();
+        } catch (QuantityProblem unreadable) {
+            return node.isTextual()
+                    ? node.asText()
+                    : node.path("value").asText() + " "
+                            + Units.ofCode(node.path("unit").asText())
+                                    .map(Units::symbolOf)
+                                    .orElse(node.path("unit").asText());
+        }
+    }
+
+    private static String planform(JsonNode node) {
+        return node.path("surfaces").size() + " surfaces, "
+                + node.path("bodies").size() + " bodies";
+    }
+}

@@ -1,0 +1,94 @@
+package planewright.app.calc;
+
+import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.pf4j.CompoundPluginDescriptorFinder;
+import org.pf4j.DefaultExtensionFactory;
+import org.pf4j.DefaultPluginLoader;
+import org.pf4j.DefaultPluginManager;
+import org.pf4j.ExtensionFactory;
+import org.pf4j.PluginClassLoader;
+import org.pf4j.PluginDescriptor;
+import org.pf4j.PluginDescriptorFinder;
+import org.pf4j.PluginLoader;
+import org.pf4j.PluginRepository;
+import org.pf4j.PropertiesPluginDescriptorFinder;
+
+/** PF4J over folders that are unpacked already; the API's classes always come from the program. */
+final class IsolatingPluginManager extends DefaultPluginManager {
+    private static final List<String> FROM_THE_PROGRAM =
+            List.of("planewright.api.", "javax.measure.", "tech.units.", "tech.uom.", "org.pf4j.");
+
+    private final Map<String, Throwable> failedExtensions = new HashMap<>();
+
+    IsolatingPluginManager(Path root, String apiVersion) {
+        super(root);
+        setSystemVersion(apiVersion);
+    }
+
+    /** Why extensions could not be made, by class name. */
+    Map<String, Throwable> failedExtensions() {
+        return failedExtensions;
+    }
+
+    @Override
+    protected PluginDescriptorFinder createPluginDescriptorFinder() {
+        return new CompoundPluginDescriptorFinder().add(new PropertiesPluginDescriptorFinder());
+    }
+
+    /** Plugins are loaded one by one; nothing is looked for. */
+    @Override
+    protected PluginRepository createPluginRepository() {
+        return new PluginRepository() {
+            @Override
+            public List<Path> getPluginPaths() {
+                return List.of();
+            }
+
+            @Override
+            public boolean deletePluginPath(Path path) {
+                return false;
+            }
+        };
+    }
+
+    @Override
+    protected PluginLoader createPluginLoader() {
+        return new DefaultPluginLoader(this) {
+            @Override
+            protected PluginClassLoader createPluginClassLoader(Path path, PluginDescriptor descriptor) {
+                return new ProgramFirst(descriptor);
+            }
+        };
+    }
+
+    @Override
+    protected ExtensionFactory createExtensionFactory() {
+        return new DefaultExtensionFactory() {
+            @Override
+            public <T> T create(Class<T> extension) {
+                try {
+                    return super.create(extension);
+                } catch (RuntimeException | LinkageError failure) {
+                    failedExtensions.put(extension.getName(), failure);
+                    throw failure;
+                }
+            }
+        };
+    }
+
+    private final class ProgramFirst extends PluginClassLoader {
+        ProgramFirst(PluginDescriptor descriptor) {
+            super(IsolatingPluginManager.this, descriptor, IsolatingPluginManager.class.getClassLoader());
+        }
+
+        @Override
+        public Class<?> loadClass(String name) throws ClassNotFoundException {
+            return FROM_THE_PROGRAM.stream().anyMatch(name::startsWith)
+                    ? getParent().loadClass(name)
+                    : super.loadClass(name);
+        }
+    }
+}

@@ -1,0 +1,221 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.time.format.DateTimeFormatter;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import planewright.api.calculator.From;
+import planewright.api.journal.Build;
+import planewright.api.journal.Entry;
+import planewright.api.journal.JournalReader;
+import planewright.api.journal.Measurement;
+import planewright.api.journal.Part;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
+import planewright.app.store.JsonFiles;
+import planewright.app.store.PlanformJson;
+import planewright.shared.quantity.Written;
+
+/** Takes a calculator's inputs from the journal, as its description says where. */
+public final class Prefill {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
+
+    private final JournalReader journal;
+    private final Build build;
+    private final Map<String, Origin> origins = new LinkedHashMap<>();
+
+    private Prefill(JournalReader journal, Build build) {
+        this.journal = journal;
+        this.build = build;
+    }
+
+    /**
+     * What the journal has for a calculator.
+     *
+     * @throws IllegalArgumentException for an unknown build
+     */
+    public static Filled of(Described calculator, JournalReader journal, String buildId) {
+        var build = journal.build(buildId)
+                .orElseThrow(() -> new IllegalArgumentException("build " + buildId + " is not in the journal"));
+        var prefill = new Prefill(journal, build);
+        var inputs = JsonFiles.object();
+        for (var field : calculator.inputs().fields()) {
+            prefill.value(field, field.name()).ifPresent(node -> inputs.set(field.name(), node));
+        }
+        return new Filled(inputs, prefill.origins);
+    }
+
+    private Optional<JsonNode> value(Field field, String path) {
+        if (field.from().isEmpty()) {
+            return Optional.empty();
+        }
+        var from = field.from().get();
+        return switch (from.value()) {
+            case MEASUREMENT -> measurement(field, from.name(), path);
+            case SET_UP -> setUp(field, from.name(), path);
+            case BUILD -> ofBuild(from.name(), path);
+            case PART_ROWS -> partRows(field, path);
+            case MEASUREMENT_ROWS -> measurementRows(field, from.name(), path);
+            case NOWHERE, PART, ROW_NAME -> Optional.empty();
+        };
+    }
+
+    private Optional<JsonNode> measurement(Field field, String name, String path) {
+        return journal.latestMeasurement(build.id(), name)
+                .filter(dated -> fits(field, dated.what().value()))
+                .map(dated -> {
+                    origins.put(path, measured(dated.what(), dated.entry()));
+                    return written(dated.what());
+                });
+    }
+
+    private Optional<JsonNode> setUp(Field field, String name, String path) {
+        return journal.setUpValue(build.id(), name)
+                .filter(dated -> fits(field, dated.what().value()))
+                .map(dated -> {
+                    origins.put(
+                            path,
+                            new Origin(
+                                    "set-up",
+                                    dated.what().name(),
+                                    Optional.of(dated.entry().id()),
+                                    "set-up of " + day(dated.entry())));
+                    return written(dated.what().written(), dated.what().value());
+                });
+    }
+
+    private Optional<JsonNode> ofBuild(String name, String path) {
+        Optional<JsonNode> node = switch (name) {
+            case "name" -> text(build.name());
+            case "layout" -> text(build.layout());
+            case "datum" -> text(build.datum());
+            case "planform" -> build.planform().map(PlanformJson::write);
+            default -> Optional.empty();
+        };
+        node.ifPresent(
+                present -> origins.put(path, new Origin("build", name, Optional.empty(), "the build's " + name)));
+        return node;
+    }
+
+    private Optional<JsonNode> partRows(Field field, String path) {
+        var rows = JsonFiles.object().putArray("rows");
+        for (var part : build.parts()) {
+            var row = rows.addObject();
+            for (var cell : field.row().orElseThrow().fields()) {
+                cell.from()
+                        .filter(from -> from.value() == From.Place.PART)
+                        .flatMap(from -> ofPart(part, from.name(), path + "[" + (rows.size() - 1) + "]." + cell.name()))
+                        .ifPresent(node -> row.set(cell.name(), node));
+            }
+        }
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows);
+    }
+
+    private Optional<JsonNode> ofPart(Part part, String name, String path) {
+        return switch (name) {
+            case "name" -> text(part.name());
+            case "group" -> text(part.group());
+            case "mass" -> mass(part, path);
+            case "x" -> ledger(part, part.x(), path);
+            case "y" -> ledger(part, part.y(), path);
+            case "z" -> ledger(part, part.z(), path);
+            case "length" -> ledger(part, part.length(), path);
+            case "width" -> ledger(part, part.width(), path);
+            case "height" -> ledger(part, part.height(), path);
+            default -> Optional.empty();
+        };
+    }
+
+    private Optional<JsonNode> mass(Part part, String path) {
+        var weighed = journal.latestMeasurement(build.id(), part.name())
+                .filter(dated -> Units.alike(dated.what().value().value().getUnit(), Units.GRAM));
+        if (weighed.isEmpty()) {
+            return ledger(part, part.mass(), path);
+        }
+        origins.put(path, measured(weighed.get().what(), weighed.get().entry()));
+        return Optional.of(written(weighed.get().what()));
+    }
+
+    private Optional<JsonNode> ledger(Part part, Optional<? extends Measured<?>> value, String path) {
+        return value.map(known -> {
+            origins.put(path, new Origin("mass ledger", part.name(), Optional.empty(), "mass ledger"));
+            return QuantityJson.write(Written.of(known));
+        });
+    }
+
+    private Optional<JsonNode> measurementRows(Field field, String prefix, String path) {
+        var shape = field.row().orElseThrow();
+        var rows = JsonFiles.object().putArray("rows");
+        for (var subject : subjects(shape, prefix)) {
+            var row = JsonFiles.object();
+            for (var cell : shape.fields()) {
+                ofSubject(cell, subject, path + "[" + rows.size() + "]." + cell.name())
+                        .ifPresent(node -> row.set(cell.name(), node));
+            }
+            rows.add(row);
+        }
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows);
+    }
+
+    private Optional<JsonNode> ofSubject(Field cell, String subject, String path) {
+        if (cell.from().isEmpty()) {
+            return Optional.empty();
+        }
+        var from = cell.from().get();
+        return switch (from.value()) {
+            case ROW_NAME -> text(subject.substring(subject.indexOf(' ') + 1));
+            case MEASUREMENT -> measurement(cell, (subject + " " + from.name()).strip(), path);
+            default -> Optional.empty();
+        };
+    }
+
+    /** What was measured itself: {@code scale nose}, but not {@code scale nose x}, which belongs to it. */
+    private Set<String> subjects(Shape shape, String prefix) {
+        var own = shape.fields().stream()
+                .flatMap(cell -> cell.from().stream())
+                .filter(from ->
+                        from.value() == From.Place.MEASUREMENT && !from.name().isEmpty())
+                .map(from -> " " + from.name())
+                .toList();
+        var subjects = new LinkedHashSet<String>();
+        journal.measurements(build.id()).stream()
+                .map(dated -> dated.what().name().strip().toLowerCase(Locale.ROOT))
+                .filter(name -> name.startsWith(prefix + " "))
+                .filter(name -> own.stream().noneMatch(name::endsWith))
+                .forEach(subjects::add);
+        return subjects;
+    }
+
+    private static boolean fits(Field field, Measured<?> value) {
+        return field.unit()
+                .map(unit -> Units.alike(unit, value.value().getUnit()))
+                .orElse(false);
+    }
+
+    private static Origin measured(Measurement measurement, Entry entry) {
+        var how = measurement.method().isEmpty() ? "" : ", " + measurement.method();
+        return new Origin("measurement", measurement.name(), Optional.of(entry.id()), "measured " + day(entry) + how);
+    }
+
+    private static JsonNode written(Measurement measurement) {
+        return written(measurement.written(), measurement.value());
+    }
+
+    private static JsonNode written(String number, Measured<?> value) {
+        return QuantityJson.write(
+                new Written(number, value.value().getUnit(), Written.of(value).plusMinus()));
+    }
+
+    private static Optional<JsonNode> text(String text) {
+        return text.isEmpty() ? Optional.empty() : Optional.of(TextNode.valueOf(text));
+    }
+
+    private static String day(Entry entry) {
+        return DAY.format(entry.at());
+    }
+}

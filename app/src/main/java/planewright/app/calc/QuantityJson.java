@@ -1,0 +1,72 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
+import planewright.app.store.JsonFiles;
+import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.Written;
+
+/**
+ * Quantities as calculators' JSON carries them: {@code {"value": 212, "unit": "g", "plusMinus": 1}}, or on the way in the
+ * text {@code "212 g ± 1 g"} or a number in the input's own unit.
+ */
+public final class QuantityJson {
+    private QuantityJson() {}
+
+    /** What a quantity is in JSON, with the numbers as computed. */
+    public static ObjectNode write(Measured<?> measured) {
+        var node = JsonFiles.object();
+        var unit = measured.value().getUnit();
+        node.put("value", measured.value().getValue().doubleValue());
+        node.put("unit", Units.codeOf(unit));
+        if (measured.plusMinus().isPresent()) {
+            node.put("plusMinus", spread(measured));
+        }
+        return node;
+    }
+
+    /** What a quantity is in JSON, with the numbers as they were typed. */
+    public static ObjectNode write(Written written) {
+        var node = JsonFiles.object();
+        node.put("value", written.number());
+        node.put("unit", Units.codeOf(written.unit()));
+        written.plusMinus().ifPresent(spread -> node.put("plusMinus", spread));
+        return node;
+    }
+
+    /**
+     * The quantity that a node stands for.
+     *
+     * @throws QuantityProblem if it is none, or of another kind than the unit given
+     */
+    public static Written read(JsonNode node, Unit<?> kind) throws QuantityProblem {
+        return QuantityText.parseLike(text(node, kind), kind);
+    }
+
+    private static String text(JsonNode node, Unit<?> kind) throws QuantityProblem {
+        if (node.isTextual() || node.isNumber()) {
+            return node.asText();
+        }
+        if (!node.isObject() || !isNumber(node.get("value"))) {
+            throw new QuantityProblem("'" + node + "' is not a quantity; accepted: {\"value\": 12, \"unit\": \""
+                    + Units.codeOf(kind) + "\"} or a text such as \"12 " + Units.symbolOf(kind) + "\"");
+        }
+        var unit = node.path("unit").asText(Units.codeOf(kind));
+        var code = unit.equals("1") ? "" : " " + unit;
+        var spread = node.get("plusMinus");
+        return node.get("value").asText() + code + (isNumber(spread) ? " ± " + spread.asText() + code : "");
+    }
+
+    private static boolean isNumber(JsonNode node) {
+        return node != null && (node.isNumber() || node.isTextual());
+    }
+
+    private static <Q extends Quantity<Q>> double spread(Measured<Q> measured) {
+        return measured.spreadIn(measured.value().getUnit());
+    }
+}

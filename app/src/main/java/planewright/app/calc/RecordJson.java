@@ -1,0 +1,101 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.lang.reflect.RecordComponent;
+import java.util.List;
+import java.util.Optional;
+import planewright.api.calculator.Finding;
+import planewright.api.calculator.Proposal;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.journal.Planform;
+import planewright.api.quantity.Measured;
+import planewright.app.store.JsonFiles;
+import planewright.app.store.PlanformJson;
+import planewright.shared.quantity.QuantityText;
+
+/** A record of inputs or results as JSON. */
+final class RecordJson {
+    private static final JsonNodeFactory NODES = JsonNodeFactory.instance;
+
+    private RecordJson() {}
+
+    /** The object; quantities in the units that the shape shows. Absent values are not written. */
+    static ObjectNode write(Shape shape, Record record) {
+        var object = JsonFiles.object();
+        for (var field : shape.fields()) {
+            write(field, component(record, field.name())).ifPresent(node -> object.set(field.name(), node));
+        }
+        return object;
+    }
+
+    /** The value of a component. */
+    static Object component(Record record, String name) {
+        try {
+            for (RecordComponent component : record.getClass().getRecordComponents()) {
+                if (component.getName().equals(name)) {
+                    var accessor = component.getAccessor();
+                    accessor.setAccessible(true);
+                    return accessor.invoke(record);
+                }
+            }
+        } catch (ReflectiveOperationException impossible) {
+            throw new IllegalStateException(
+                    "component '" + name + "' of " + record.getClass() + " cannot be read", impossible);
+        }
+        throw new IllegalArgumentException("record " + record.getClass() + " has no component '" + name + "'");
+    }
+
+    private static Optional<JsonNode> write(Field field, Object value) {
+        var present = value instanceof Optional<?> optional ? optional.orElse(null) : value;
+        return present == null ? Optional.empty() : Optional.of(node(field, present));
+    }
+
+    private static JsonNode node(Field field, Object value) {
+        return switch (field.kind()) {
+            case QUANTITY ->
+                QuantityJson.write(
+                        QuantityText.in((Measured<?>) value, field.unit().orElseThrow()));
+            case TEXT -> NODES.textNode((String) value);
+            case YES_NO -> NODES.booleanNode((Boolean) value);
+            case WHOLE_NUMBER -> NODES.numberNode((Integer) value);
+            case CHOICE -> NODES.textNode(ShapeReader.word(value));
+            case PLANFORM -> PlanformJson.write((Planform) value);
+            case ROWS -> rows(field, (List<?>) value);
+            case CHART -> FigureJson.chart((Chart) value);
+            case DRAWING -> FigureJson.drawing((Drawing) value);
+            case FINDINGS -> findings((List<?>) value);
+            case PROPOSALS -> proposals((List<?>) value);
+        };
+    }
+
+    private static ArrayNode rows(Field field, List<?> rows) {
+        var array = NODES.arrayNode();
+        rows.forEach(row -> array.add(write(field.row().orElseThrow(), (Record) row)));
+        return array;
+    }
+
+    private static ArrayNode findings(List<?> findings) {
+        var array = NODES.arrayNode();
+        for (var each : findings) {
+            var finding = (Finding) each;
+            array.addObject().put("grade", finding.grade().word()).put("text", finding.text());
+        }
+        return array;
+    }
+
+    private static ArrayNode proposals(List<?> proposals) {
+        var array = NODES.arrayNode();
+        for (var each : proposals) {
+            var proposal = (Proposal) each;
+            array.addObject()
+                    .put("kind", proposal instanceof Proposal.NewMeasurement ? "measurement" : "set-up value")
+                    .put("name", proposal.name())
+                    .set("value", QuantityJson.write(proposal.value()));
+        }
+        return array;
+    }
+}

@@ -1,0 +1,96 @@
+package planewright.app.calc;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import planewright.api.calculator.Finding;
+import planewright.api.calculator.Proposal;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.quantity.Measured;
+import planewright.shared.quantity.QuantityText;
+
+/**
+ * A computation's answer in the order in which it is read, for window, paper and terminal alike.
+ *
+ * @param values single values, as label and text
+ * @param findings remarks, those on unusual inputs first
+ * @param tables rows
+ * @param charts charts
+ * @param drawings drawings
+ * @param proposals what may be written into the journal
+ */
+public record ResultView(
+        List<Value> values,
+        List<Finding> findings,
+        List<Table> tables,
+        List<Chart> charts,
+        List<Drawing> drawings,
+        List<Proposal> proposals) {
+
+    /** A single value: what it is, what it came to, how to read it. */
+    public record Value(String label, String text, String help) {}
+
+    /** Rows of texts under headings; {@code numeric} tells which columns hold quantities. */
+    public record Table(String title, List<String> headings, List<Boolean> numeric, List<List<String>> rows) {}
+
+    /** The view of an answer. */
+    public static ResultView of(Described described, Outcome.Answered answered) {
+        var view = new ResultView(
+                new ArrayList<>(),
+                new ArrayList<>(answered.unusual()),
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>(),
+                new ArrayList<>());
+        for (var field : described.results().fields()) {
+            present(RecordJson.component(answered.results(), field.name())).ifPresent(value -> view.add(field, value));
+        }
+        return view;
+    }
+
+    /** A value as a builder reads it; empty for an absent one. */
+    static String text(Field field, Object value) {
+        return present(value)
+                .map(present -> switch (field.kind()) {
+                    case QUANTITY ->
+                        QuantityText.show((Measured<?>) present, field.unit().orElseThrow());
+                    case YES_NO -> (Boolean) present ? "yes" : "no";
+                    case CHOICE -> ShapeReader.word(present);
+                    default -> present.toString();
+                })
+                .orElse("");
+    }
+
+    private static Optional<?> present(Object value) {
+        return value instanceof Optional<?> optional ? optional : Optional.ofNullable(value);
+    }
+
+    private void add(Field field, Object value) {
+        switch (field.kind()) {
+            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE ->
+                values.add(new Value(field.label(), text(field, value), field.help()));
+            case ROWS -> tables.add(table(field, (List<?>) value));
+            case CHART -> charts.add((Chart) value);
+            case DRAWING -> drawings.add((Drawing) value);
+            case FINDINGS -> ((List<?>) value).forEach(each -> findings.add((Finding) each));
+            case PROPOSALS -> ((List<?>) value).forEach(each -> proposals.add((Proposal) each));
+            case PLANFORM -> throw new IllegalStateException("a planform is not shown as a result");
+        }
+    }
+
+    private static Table table(Field field, List<?> rows) {
+        var columns = field.row().orElseThrow().fields();
+        return new Table(
+                field.label(),
+                columns.stream().map(Field::label).toList(),
+                columns.stream()
+                        .map(column -> column.kind() == Kind.QUANTITY || column.kind() == Kind.WHOLE_NUMBER)
+                        .toList(),
+                rows.stream()
+                        .map(row -> columns.stream()
+                                .map(column -> text(column, RecordJson.component((Record) row, column.name())))
+                                .toList())
+                        .toList());
+    }
+}

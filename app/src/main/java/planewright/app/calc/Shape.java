@@ -1,0 +1,20 @@
+package planewright.app.calc;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a record holds.
+ *
+ * @param type the record
+ * @param fields its components in order
+ */
+public record Shape(Class<? extends Record> type, List<Field> fields) {
+    public Shape {
+        fields = List.copyOf(fields);
+    }
+
+    public Optional<Field> field(String name) {
+        return fields.stream().filter(field -> field.name().equals(name)).findFirst();
+    }
+}

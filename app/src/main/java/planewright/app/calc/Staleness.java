@@ -1,0 +1,131 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import planewright.api.journal.JournalReader;
+import planewright.app.journal.KeptResult;
+import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
+
+/** Tells what has changed in the journal since a result was kept. */
+public final class Staleness {
+    private final Described described;
+    private final KeptResult kept;
+    private final List<String> changes = new ArrayList<>();
+
+    private Staleness(Described described, KeptResult kept) {
+        this.described = described;
+        this.kept = kept;
+    }
+
+    /**
+     * What differs, a line each; empty while the result is fresh. Only inputs that came from the journal count.
+     *
+     * @param described the calculator as it is now
+     */
+    public static List<String> changes(KeptResult kept, Described described, JournalReader journal, String buildId) {
+        var staleness = new Staleness(described, kept);
+        staleness.compare(Prefill.of(described, journal, buildId).inputs());
+        return List.copyOf(staleness.changes);
+    }
+
+    private void compare(ObjectNode now) {
+        if (!kept.version().equals(described.about().version())) {
+            changes.add("the calculator was version " + kept.version() + ", now "
+                    + described.about().version());
+        }
+        for (var field : described.inputs().fields()) {
+            if (field.kind() == Kind.ROWS) {
+                rows(field, now.path(field.name()));
+            } else if (kept.origins().has(field.name())) {
+                value(field, field.label(), kept.inputs().get(field.name()), now.get(field.name()));
+            }
+        }
+    }
+
+    private void rows(Field field, JsonNode now) {
+        var then = kept.inputs().path(field.name());
+        var key = field.row().orElseThrow().fields().stream()
+                .filter(cell -> cell.kind() == Kind.TEXT)
+                .map(Field::name)
+                .findFirst();
+        if (!cameFromJournal(field) || key.isEmpty()) {
+            return;
+        }
+        for (int i = 0; i < then.size(); i++) {
+            var row = then.get(i);
+            var name = row.path(key.get()).asText();
+            var current = find(now, key.get(), name);
+            if (current.isEmpty()) {
+                changes.add("'" + name + "' is no longer among " + field.label().toLowerCase(java.util.Locale.ROOT));
+            } else {
+                row(field, field.name() + "[" + i + "].", name, row, current.get());
+            }
+        }
+        for (var row : now) {
+            var name = row.path(key.get()).asText();
+            if (find(then, key.get(), name).isEmpty()) {
+                changes.add("'" + name + "' is new among " + field.label().toLowerCase(java.util.Locale.ROOT));
+            }
+        }
+    }
+
+    private void row(Field field, String path, String name, JsonNode then, JsonNode now) {
+        for (var cell : field.row().orElseThrow().fields()) {
+            if (kept.origins().has(path + cell.name())) {
+                value(
+                        cell,
+                        cell.label().toLowerCase(java.util.Locale.ROOT) + " of '" + name + "'",
+                        then.get(cell.name()),
+                        now.get(cell.name()));
+            }
+        }
+    }
+
+    private void value(Field field, String name, JsonNode then, JsonNode now) {
+        var before = shown(field, then);
+        var after = shown(field, now);
+        if (!before.equals(after)) {
+            changes.add(name + " was " + before + ", now " + after);
+        }
+    }
+
+    private static String shown(Field field, JsonNode node) {
+        if (node == null) {
+            return "not known";
+        }
+        if (field.kind() != Kind.QUANTITY) {
+            return field.kind() == Kind.PLANFORM ? "shape " + Integer.toHexString(node.hashCode()) : node.asText();
+        }
+        try {
+            var unit = field.unit().orElseThrow();
+            return QuantityText.show(QuantityJson.read(node, unit).measured(), unit);
+        } catch (QuantityProblem unreadable) {
+            return node.toString();
+        }
+    }
+
+    private boolean cameFromJournal(Field field) {
+        for (var origin : kept.origins().properties()) {
+            if (origin.getKey().startsWith(field.name() + "[")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private static Optional<JsonNode> find(JsonNode rows, String key, String name) {
+        if (rows instanceof ArrayNode array) {
+            for (var row : array) {
+                if (row.path(key).asText().equalsIgnoreCase(name)) {
+                    return Optional.of(row);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+}

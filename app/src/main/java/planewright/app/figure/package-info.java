@@ -1,0 +1,2 @@
+/** Charts and drawings on a {@code Graphics2D}: of the window, of a picture, of a page. */
+package planewright.app.figure;
