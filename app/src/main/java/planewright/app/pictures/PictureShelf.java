@@ -88,6 +88,11 @@ public final class PictureShelf {
         return image;
     }
 
+    /** A picture, upright, no side longer than the edge; not kept. */
+    public static BufferedImage view(Path file, int longestEdge) throws IOException {
+        return Thumbnails.of(file, longestEdge);
+    }
+
     /** The SHA-256 of a content, in lower-case hexadecimal digits. */
     public static String hash(byte[] content) {
         try {

@@ -1,0 +1,144 @@
+package planewright.app.print;
+
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Stream;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.text.TextContentRenderer;
+import planewright.app.calc.Described;
+import planewright.app.calc.InputTexts;
+import planewright.app.calc.Kind;
+import planewright.app.calc.Origin;
+import planewright.app.calc.Outcome;
+import planewright.app.calc.ResultView;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.pictures.PictureShelf;
+
+/** Puts together what is printed. */
+public final class Sheets {
+    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
+
+    private Sheets() {}
+
+    /** One entry. */
+    public static Sheet entry(BuildRecord build, EntryRecord entry, PictureShelf pictures) {
+        return new Sheet(build.name() + " · " + WHEN.format(entry.at()), blocks(entry, pictures));
+    }
+
+    /** A build's whole log, in order of time, after what the build is. */
+    public static Sheet log(BuildRecord build, List<EntryRecord> entries, PictureShelf pictures) {
+        var blocks = new ArrayList<Sheet.Block>();
+        blocks.add(new Sheet.Heading(1, build.name()));
+        Stream.of(build.layout(), "begun " + build.begun() + ", " + build.life().word(), datum(build))
+                .filter(line -> !line.isEmpty())
+                .forEach(line -> blocks.add(new Sheet.Paragraph(line)));
+        build.notes().forEach(note -> blocks.add(new Sheet.Paragraph(plain(note))));
+        entries.forEach(entry -> blocks.addAll(blocks(entry, pictures)));
+        return new Sheet("Build book · " + build.name(), blocks);
+    }
+
+    /** A calculator's question, what it was given and from where, its answer, sources and cautions. */
+    public static Sheet result(
+            Described described, String build, Outcome.Answered answered, Map<String, Origin> origins) {
+        var view = ResultView.of(described, answered);
+        var blocks = new ArrayList<Sheet.Block>();
+        blocks.add(new Sheet.Heading(1, described.about().title()));
+        blocks.add(new Sheet.Paragraph(described.about().question()));
+        blocks.add(new Sheet.Table(
+                List.of("Result", "Value"),
+                List.of(false, true),
+                view.values().stream()
+                        .map(value -> List.of(value.label(), value.text()))
+                        .toList()));
+        view.findings()
+                .forEach(finding -> blocks.add(new Sheet.Remark(finding.grade().word(), finding.text())));
+        view.drawings().forEach(drawing -> blocks.add(new Sheet.DrawingBlock(drawing)));
+        view.charts().forEach(chart -> blocks.add(new Sheet.ChartBlock(chart)));
+        for (var table : view.tables()) {
+            blocks.add(new Sheet.Heading(2, table.title()));
+            blocks.add(new Sheet.Table(table.headings(), table.numeric(), table.rows()));
+        }
+        inputs(described, answered, origins, blocks);
+        lines("Cautions", List.of(described.about().cautions()), blocks);
+        lines("Sources", List.of(described.about().sources()), blocks);
+        lines(
+                "Computed by",
+                List.of(described.id() + " version " + described.about().version() + ", plugin " + described.plugin()),
+                blocks);
+        return new Sheet(described.about().title() + (build.isEmpty() ? "" : " · " + build), blocks);
+    }
+
+    private static void inputs(
+            Described described, Outcome.Answered answered, Map<String, Origin> origins, List<Sheet.Block> blocks) {
+        blocks.add(new Sheet.Heading(2, "Given"));
+        var rows = new ArrayList<List<String>>();
+        for (var field : described.inputs().fields()) {
+            var node = answered.inputs().path(field.name());
+            if (field.kind() == Kind.ROWS) {
+                rows.add(List.of(field.label(), node.size() + " rows", ""));
+            } else if (!node.isMissingNode()) {
+                var origin = origins.get(field.name());
+                rows.add(List.of(
+                        field.label(), InputTexts.text(field, node), origin == null ? "as entered" : origin.said()));
+            }
+        }
+        blocks.add(new Sheet.Table(List.of("Input", "Value", "From"), List.of(false, true, false), rows));
+    }
+
+    private static List<Sheet.Block> blocks(EntryRecord entry, PictureShelf pictures) {
+        var blocks = new ArrayList<Sheet.Block>();
+        blocks.add(new Sheet.Heading(2, entry.title().isEmpty() ? entry.kind().word() : entry.title()));
+        blocks.add(new Sheet.Paragraph(WHEN.format(entry.at()) + ", "
+                + entry.kind().word() + (entry.tags().isEmpty() ? "" : " · " + String.join(", ", entry.tags()))));
+        entry.text().forEach(paragraph -> blocks.add(new Sheet.Paragraph(plain(paragraph))));
+        if (!entry.measurements().isEmpty()) {
+            blocks.add(new Sheet.Table(
+                    List.of("Measured", "Value", "How"),
+                    List.of(false, true, false),
+                    entry.measurements().stream()
+                            .map(each -> List.of(each.name(), each.quantity().text(), each.method()))
+                            .toList()));
+        }
+        if (!entry.setUp().isEmpty()) {
+            blocks.add(new Sheet.Table(
+                    List.of("Set-up", "Value"),
+                    List.of(false, true),
+                    entry.setUp().stream()
+                            .map(each -> List.of(each.name(), each.quantity().text()))
+                            .toList()));
+        }
+        entry.joints()
+                .forEach(joint -> blocks.add(new Sheet.Remark(
+                        "joint",
+                        joint.name() + ", " + joint.material() + ", from " + WHEN.format(joint.start())
+                                + joint.fullyCured()
+                                        .map(cured -> " until " + WHEN.format(cured))
+                                        .orElse(""))));
+        entry.flight()
+                .ifPresent(flight ->
+                        blocks.add(new Sheet.Remark("flight", flight.conditions() + ". " + flight.behaviour())));
+        entry.pictures().forEach(picture -> blocks.add(new Sheet.Photo(pictures.file(picture), picture.caption())));
+        return blocks;
+    }
+
+    private static void lines(String heading, List<String> lines, List<Sheet.Block> blocks) {
+        if (!lines.isEmpty()) {
+            blocks.add(new Sheet.Heading(3, heading));
+            lines.forEach(line -> blocks.add(new Sheet.Paragraph(line)));
+        }
+    }
+
+    private static String datum(BuildRecord build) {
+        return build.datum().isEmpty() ? "" : "Stations are measured from: " + build.datum();
+    }
+
+    private static String plain(String markup) {
+        return TextContentRenderer.builder()
+                .build()
+                .render(Parser.builder().build().parse(markup));
+    }
+}
