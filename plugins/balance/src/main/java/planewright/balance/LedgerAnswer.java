@@ -1,0 +1,165 @@
+package planewright.balance;
+
+import static planewright.api.quantity.Units.GRAM;
+import static planewright.api.quantity.Units.GRAM_MILLIMETRE;
+import static planewright.api.quantity.Units.KILOGRAM;
+import static planewright.api.quantity.Units.KILOGRAM_METRE;
+import static planewright.api.quantity.Units.KILOGRAM_SQUARE_METRE;
+import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.MILLIMETRE;
+import static planewright.api.quantity.Units.PERCENT;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.Proposal;
+import planewright.api.calculator.UnsuitableInput;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units.MomentOfMass;
+import planewright.balance.MassPoint.Vector;
+
+/** Puts the ledger's results together from the mass properties of the parts that count. */
+record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties total) {
+    /** A line of the ledger that has both mass and station. */
+    record Counted(Ledger.PartLine line, MassPoint point) {
+        String name() {
+            return line.name();
+        }
+    }
+
+    static LedgerAnswer of(Ledger.Inputs inputs) throws UnsuitableInput {
+        var counted = inputs.parts().stream()
+                .filter(line -> line.mass().isPresent() && line.x().isPresent())
+                .map(line -> new Counted(line, point(line)))
+                .toList();
+        if (counted.isEmpty()) {
+            throw new UnsuitableInput(List.of(new InputProblem(
+                    "parts",
+                    "Parts",
+                    inputs.parts().isEmpty() ? "empty" : "without a single part that has both mass and station x",
+                    "1 or more parts with mass and station",
+                    "Weigh the parts and measure where they sit")));
+        }
+        return new LedgerAnswer(
+                inputs,
+                counted,
+                MassProperties.of(counted.stream().map(Counted::point).toList()));
+    }
+
+    Ledger.Results results() {
+        var mass = Measured.of(total.mass(), total.massSpread(), KILOGRAM).to(GRAM);
+        var x = length(total.balance().x(), total.balanceSpread().x());
+        return new Ledger.Results(
+                mass,
+                x,
+                length(total.balance().y(), total.balanceSpread().y()),
+                length(total.balance().z(), total.balanceSpread().z()),
+                Measured.of(total.roll(), KILOGRAM_SQUARE_METRE),
+                Measured.of(total.pitch(), KILOGRAM_SQUARE_METRE),
+                Measured.of(total.yaw(), KILOGRAM_SQUARE_METRE),
+                Measured.of(total.rollYaw(), KILOGRAM_SQUARE_METRE),
+                new LedgerFindings(this).all(),
+                parts.stream().map(LedgerAnswer::moments).toList(),
+                parts.stream()
+                        .map(this::contribution)
+                        .sorted(Comparator.comparingDouble(
+                                (Ledger.ContributionLine line) -> -line.share().in(PERCENT)))
+                        .toList(),
+                target().map(this::whatIf).orElse(List.of()),
+                LedgerFigures.plan(this),
+                LedgerFigures.side(this),
+                LedgerFigures.massByGroup(this),
+                LedgerFigures.pull(this),
+                List.of(
+                        new Proposal.NewMeasurement("all-up mass", mass),
+                        new Proposal.NewMeasurement("balance point", x)));
+    }
+
+    /** Where it should balance, m. */
+    Optional<Double> target() {
+        return inputs.targetX().map(target -> target.in(METRE));
+    }
+
+    /** What would bring the balance point to the target, the smallest move first. */
+    List<Ledger.WhatIfLine> whatIf(double target) {
+        return parts.stream()
+                .map(part -> whatIf(target, part))
+                .sorted(Comparator.comparingDouble(
+                        (Ledger.WhatIfLine line) -> Math.abs(line.move().in(MILLIMETRE))))
+                .toList();
+    }
+
+    /** Whether a station lies between nose and tail; empty where the shape is not known. */
+    Optional<Boolean> inside(double station) {
+        return LedgerFigures.extent(inputs.planform())
+                .map(extent -> station >= extent.getMinX() / 1000 && station <= extent.getMaxX() / 1000);
+    }
+
+    private Ledger.WhatIfLine whatIf(double target, Counted part) {
+        double move = total.moveFor(target, part.point());
+        double station = part.point().at().x() + move;
+        double ballast = total.ballastFor(target, part.point().at().x());
+        return new Ledger.WhatIfLine(
+                part.name(),
+                length(move),
+                length(station),
+                inside(station).map(inside -> inside ? "yes" : "no").orElse("not known"),
+                ballast > 0 && ballast < total.mass()
+                        ? Optional.of(Measured.of(ballast, KILOGRAM).to(GRAM))
+                        : Optional.empty());
+    }
+
+    private Ledger.ContributionLine contribution(Counted part) {
+        return new Ledger.ContributionLine(
+                part.name(),
+                Measured.of(100 * part.point().mass() / total.mass(), PERCENT),
+                length(total.shiftWithout(part.point())),
+                Measured.of(100 * total.varianceShare(part.point()), PERCENT));
+    }
+
+    private static Ledger.MomentLine moments(Counted part) {
+        var point = part.point();
+        return new Ledger.MomentLine(
+                part.name(),
+                part.line().group(),
+                part.line().mass().orElseThrow().to(GRAM),
+                part.line().x().orElseThrow().to(MILLIMETRE),
+                moment(point, point.at().x(), point.atSpread().x()),
+                moment(point, point.at().y(), point.atSpread().y()),
+                moment(point, point.at().z(), point.atSpread().z()));
+    }
+
+    private static Measured<MomentOfMass> moment(MassPoint point, double arm, double armSpread) {
+        double spread = Math.hypot(arm * point.massSpread(), point.mass() * armSpread);
+        return (spread > 0
+                        ? Measured.of(point.mass() * arm, spread, KILOGRAM_METRE)
+                        : Measured.of(point.mass() * arm, KILOGRAM_METRE))
+                .to(GRAM_MILLIMETRE);
+    }
+
+    private static MassPoint point(Ledger.PartLine line) {
+        Measured<Mass> mass = line.mass().orElseThrow();
+        Measured<Length> x = line.x().orElseThrow();
+        return new MassPoint(
+                mass.in(KILOGRAM),
+                mass.spreadIn(KILOGRAM),
+                new Vector(x.in(METRE), line.y().in(METRE), line.z().in(METRE)),
+                new Vector(x.spreadIn(METRE), line.y().spreadIn(METRE), line.z().spreadIn(METRE)),
+                new Vector(size(line.length()), size(line.width()), size(line.height())));
+    }
+
+    private static double size(Optional<Measured<Length>> extent) {
+        return extent.map(known -> known.in(METRE)).orElse(0.0);
+    }
+
+    static Measured<Length> length(double metres) {
+        return Measured.of(metres, METRE).to(MILLIMETRE);
+    }
+
+    private static Measured<Length> length(double metres, double spread) {
+        return spread > 0 ? Measured.of(metres, spread, METRE).to(MILLIMETRE) : length(metres);
+    }
+}

@@ -1,0 +1,111 @@
+package planewright.balance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import planewright.api.calculator.Finding;
+import planewright.api.quantity.Units;
+
+/** What a builder should know of a balance. */
+final class LedgerFindings {
+    /** A balance point this far off the centre line, as a share of the half span, is felt: common practice, no source. */
+    private static final double LEAN = 0.01;
+
+    private final LedgerAnswer answer;
+    private final MassProperties total;
+    private final List<Finding> findings = new ArrayList<>();
+
+    LedgerFindings(LedgerAnswer answer) {
+        this.answer = answer;
+        this.total = answer.total();
+    }
+
+    List<Finding> all() {
+        answer.target()
+                .ifPresentOrElse(
+                        this::target,
+                        () -> findings.add(Finding.lookAgain(
+                                "No target is given, so nothing says whether this balance is right.")));
+        uncounted();
+        doubt();
+        lean();
+        return List.copyOf(findings);
+    }
+
+    private void target(double target) {
+        double off = total.balance().x() - target;
+        double tolerance = answer.inputs().tolerance().in(Units.METRE);
+        var where = "The balance point is " + mm(Math.abs(off)) + (off > 0 ? " behind" : " ahead of") + " the target";
+        if (Math.abs(off) <= tolerance) {
+            findings.add(Finding.fine(where + ", within the tolerance of " + mm(tolerance) + "."));
+        } else {
+            findings.add(Finding.lookAgain(
+                    where + ", so it is " + (off > 0 ? "tail" : "nose") + "-heavy. " + remedy(target)));
+        }
+    }
+
+    /** The move that needs the shortest way and stays inside. */
+    private String remedy(double target) {
+        return answer.whatIf(target).stream()
+                .filter(line -> !line.inside().equals("no"))
+                .findFirst()
+                .map(line -> {
+                    double move = line.move().in(Units.METRE);
+                    return "Moving '" + line.part() + "' " + mm(Math.abs(move)) + (move > 0 ? " aft" : " forward")
+                            + " would bring it there.";
+                })
+                .orElse("No part alone can be moved far enough; ballast or several moves are needed.");
+    }
+
+    private void uncounted() {
+        var left = answer.inputs().parts().stream()
+                .filter(line -> line.mass().isEmpty() || line.x().isEmpty())
+                .map(line -> "'" + line.name() + "' (no " + (line.mass().isEmpty() ? "mass" : "station") + ")")
+                .collect(Collectors.joining(", "));
+        if (!left.isEmpty()) {
+            findings.add(Finding.lookAgain("Not counted: " + left + "."));
+        }
+        long exact = answer.parts().stream()
+                .filter(part -> part.line().mass().orElseThrow().plusMinus().isEmpty())
+                .count();
+        if (exact > 0) {
+            findings.add(Finding.lookAgain(exact + " of " + answer.parts().size()
+                    + " masses carry no ± and count as exact, so the ± of the balance point is too small."));
+        }
+    }
+
+    private void doubt() {
+        double spread = total.balanceSpread().x();
+        double tolerance = answer.inputs().tolerance().in(Units.METRE);
+        if (spread > tolerance) {
+            var worst = answer.parts().stream()
+                    .max(Comparator.comparingDouble(part -> total.varianceShare(part.point())))
+                    .orElseThrow();
+            findings.add(Finding.lookAgain(String.format(
+                    Locale.ROOT,
+                    "The balance point is only known to ± %s. Weigh or measure '%s' again: it brings %.0f %% of the doubt.",
+                    mm(spread),
+                    worst.name(),
+                    100 * total.varianceShare(worst.point()))));
+        }
+    }
+
+    private void lean() {
+        double y = total.balance().y();
+        double half = LedgerFigures.halfSpan(answer);
+        boolean sure = Math.abs(y) > 2 * total.balanceSpread().y();
+        if (half > 0 && sure && Math.abs(y) > LEAN * half) {
+            findings.add(Finding.lookAgain(String.format(
+                    Locale.ROOT,
+                    "It leans to the %s: %.1f g at the other tip would level it.",
+                    y > 0 ? "right" : "left",
+                    1000 * total.mass() * Math.abs(y) / half)));
+        }
+    }
+
+    private static String mm(double metres) {
+        return String.format(Locale.ROOT, "%.1f mm", 1000 * metres);
+    }
+}

@@ -1,0 +1,100 @@
+package planewright.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import planewright.api.calculator.Finding;
+import planewright.api.quantity.Units;
+
+/** What a builder should know of a weighing. */
+final class WeighingFindings {
+    /** Rounds that differ by more than twice what their ± promise: common practice, no source. */
+    private static final double DISAGREE = 2;
+
+    /** A difference of more than two standard uncertainties: JCGM 100:2008, 6.2 and 6.3.3, coverage factor 2. */
+    private static final double COVERAGE = 2;
+
+    /** A support that carries less than this hardly holds the aircraft down: common practice, no source. */
+    private static final double LEAST_SHARE = 2;
+
+    private final WeighingAnswer answer;
+    private final List<Finding> findings = new ArrayList<>();
+
+    WeighingFindings(WeighingAnswer answer) {
+        this.answer = answer;
+    }
+
+    List<Finding> all() {
+        rounds();
+        knownMass();
+        target();
+        lightSupports();
+        if (answer.inputs().supports().stream()
+                .anyMatch(line -> line.reading().plusMinus().isEmpty())) {
+            findings.add(
+                    Finding.lookAgain(
+                            "Some readings carry no ± and count as exact; put in half the scale's last step or what repeats show."));
+        }
+        return List.copyOf(findings);
+    }
+
+    private void rounds() {
+        if (answer.outcomes().size() < 2) {
+            return;
+        }
+        double ratio = Math.max(answer.x().birgeRatio(), answer.mass().birgeRatio());
+        findings.add(
+                ratio > DISAGREE
+                        ? Finding.lookAgain(String.format(
+                                Locale.ROOT,
+                                "The rounds differ %.1f times as much as their ± allow: something moved, or a ± is too small.",
+                                ratio))
+                        : Finding.fine(String.format(
+                                Locale.ROOT,
+                                "The rounds agree; the worst lies %.1f mm off the value taken.",
+                                1000 * answer.x().worstResidual())));
+    }
+
+    private void knownMass() {
+        answer.inputs().knownMass().ifPresent(known -> {
+            var sum = answer.mass().best();
+            double off = sum.value() - known.in(Units.KILOGRAM);
+            double doubt = Math.hypot(sum.spread(), known.spreadIn(Units.KILOGRAM));
+            var text = String.format(
+                    Locale.ROOT,
+                    "The supports carry %.1f g %s than the mass known otherwise",
+                    1000 * Math.abs(off),
+                    off < 0 ? "less" : "more");
+            findings.add(
+                    Math.abs(off) <= COVERAGE * doubt
+                            ? Finding.fine(text + ", within what the ± allow.")
+                            : Finding.lookAgain(text
+                                    + ", more than the ± allow: is a scale off, a tare forgotten, a part missing?"));
+        });
+    }
+
+    private void target() {
+        answer.inputs().targetX().ifPresent(target -> {
+            double off = answer.x().best().value() - target.in(Units.METRE);
+            double doubt = Math.hypot(answer.x().best().spread(), target.spreadIn(Units.METRE));
+            var text = String.format(
+                    Locale.ROOT,
+                    "It balances %.1f mm %s the target",
+                    1000 * Math.abs(off),
+                    off > 0 ? "behind" : "ahead of");
+            findings.add(
+                    Math.abs(off) <= COVERAGE * doubt
+                            ? Finding.fine(text + ", which the ± cannot tell from none.")
+                            : Finding.lookAgain(text + "."));
+        });
+    }
+
+    private void lightSupports() {
+        for (var load : answer.loads()) {
+            if (load.share().in(Units.PERCENT) < LEAST_SHARE) {
+                findings.add(Finding.lookAgain("'" + load.name()
+                        + "' carries next to nothing; it may lift off. Move it so that it carries some of the mass."));
+            }
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Uncertainty of computed values. */
+package planewright.shared.uncertainty;
