@@ -131,7 +131,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
             files.remove(subject.id());
         } else if (change.before().isEmpty()) {
             requireAbsent(file);
-            write(file, JsonFiles.text(tree(subject)));
+            write(file, JsonFiles.text(RecordFiles.json(subject)));
             files.put(subject.id(), file);
         } else {
             patch(file, change.before().get(), subject);
@@ -147,7 +147,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         requireUnchanged(file, before);
         var text = Files.readString(file);
         var tree = JsonFiles.parse(text);
-        Patch.apply(tree, tree(before), tree(after));
+        Patch.apply(tree, RecordFiles.json(before), RecordFiles.json(after));
         var patched = JsonFiles.text(tree);
         if (!patched.equals(text)) {
             write(file, patched);
@@ -191,10 +191,6 @@ public final class JournalFolder implements Storage, AutoCloseable {
         return folder.resolve("builds")
                 .resolve(Names.folderOf((BuildRecord) record))
                 .resolve("build.json");
-    }
-
-    private static com.fasterxml.jackson.databind.node.ObjectNode tree(Kept record) {
-        return record instanceof BuildRecord build ? BuildFile.write(build) : EntryFile.write((EntryRecord) record);
     }
 
     private static void write(Path file, String text) throws IOException {

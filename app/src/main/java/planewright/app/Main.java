@@ -1,0 +1,31 @@
+package planewright.app;
+
+import java.awt.GraphicsEnvironment;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.Clock;
+import planewright.app.cli.CommandLineProgram;
+import planewright.app.cli.Tour;
+import planewright.app.ui.MainWindow;
+
+/** Starts the window, or the command line where there are words. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] words) {
+        var settings = Settings.ofSystem();
+        boolean window = words.length == 0 || words[0].equals("open");
+        if (window && !GraphicsEnvironment.isHeadless()) {
+            var journal =
+                    words.length > 1 ? java.util.Optional.of(java.nio.file.Path.of(words[1])) : settings.journal();
+            MainWindow.start(settings, journal);
+            return;
+        }
+        var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
+        var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        int code = words.length == 0
+                ? new Tour(settings, Clock.systemDefaultZone(), out, err).run()
+                : new CommandLineProgram(settings, Clock.systemDefaultZone(), out, err).run(words);
+        System.exit(code);
+    }
+}

@@ -1,0 +1,111 @@
+package planewright.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import planewright.app.calc.PluginHost;
+import planewright.app.index.SearchIndex;
+import planewright.app.journal.OpenJournal;
+import planewright.app.pictures.PictureShelf;
+import planewright.app.store.JournalFolder;
+import planewright.app.store.UserFolders;
+
+/** An open journal and what works on it. Index and plugins are opened when somebody first asks for them. */
+public final class Program implements AutoCloseable {
+    private final JournalFolder folder;
+    private final UserFolders user;
+    private final List<Path> pluginPlaces;
+    private final Clock clock;
+    private final ExecutorService background = Executors.newFixedThreadPool(2, work -> {
+        var thread = new Thread(work, "planewright-background");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private CompletableFuture<SearchIndex> index;
+    private CompletableFuture<PluginHost> plugins;
+
+    private Program(JournalFolder folder, UserFolders user, List<Path> pluginPlaces, Clock clock) {
+        this.folder = folder;
+        this.user = user;
+        this.pluginPlaces = List.copyOf(pluginPlaces);
+        this.clock = clock;
+    }
+
+    /**
+     * Opens a journal; reads files, so not on the event thread.
+     *
+     * @param pluginPlaces plugin zips, and folders that hold some
+     * @throws IOException if the journal cannot be opened; the message says why
+     */
+    public static Program open(Path journal, UserFolders user, List<Path> pluginPlaces, Clock clock)
+            throws IOException {
+        return new Program(JournalFolder.open(journal, user), user, pluginPlaces, clock);
+    }
+
+    public JournalFolder folder() {
+        return folder;
+    }
+
+    public OpenJournal journal() {
+        return folder.journal();
+    }
+
+    public PictureShelf pictures() {
+        return folder.pictures();
+    }
+
+    public Clock clock() {
+        return clock;
+    }
+
+    /** Threads for work that a person does not wait for. */
+    public ExecutorService background() {
+        return background;
+    }
+
+    /** The search index, opened or made in the background. */
+    public synchronized CompletableFuture<SearchIndex> index() {
+        if (index == null) {
+            index = CompletableFuture.supplyAsync(this::openIndex, background);
+        }
+        return index;
+    }
+
+    /** The plugins, found and started in the background. */
+    public synchronized CompletableFuture<PluginHost> plugins() {
+        if (plugins == null) {
+            plugins = CompletableFuture.supplyAsync(
+                    () -> PluginHost.open(pluginPlaces, user.data().resolve("plugins-unpacked")), background);
+        }
+        return plugins;
+    }
+
+    /** Ends background work, then closes index, plugins and journal. */
+    @Override
+    public synchronized void close() throws IOException {
+        try {
+            if (index != null && !index.isCompletedExceptionally()) {
+                index.join().close();
+            }
+            if (plugins != null && !plugins.isCompletedExceptionally()) {
+                plugins.join().close();
+            }
+        } finally {
+            background.shutdown();
+            folder.close();
+        }
+    }
+
+    private SearchIndex openIndex() {
+        try {
+            return SearchIndex.open(user.cacheOf(folder.id(), folder.folder()), folder.journal());
+        } catch (IOException failure) {
+            throw new UncheckedIOException("the search index cannot be opened: " + failure.getMessage(), failure);
+        }
+    }
+}

@@ -1,0 +1,38 @@
+package planewright.app;
+
+import java.io.File;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import planewright.app.store.UserFolders;
+
+/**
+ * What the launcher and the environment say.
+ *
+ * @param user where the user's files go
+ * @param pluginPlaces plugin zips, and folders that hold some
+ * @param journal the journal to use where a command names none
+ */
+public record Settings(UserFolders user, List<Path> pluginPlaces, Optional<Path> journal) {
+    /**
+     * Plugins of the system property {@code planewright.plugins} and of the user's own folder {@code plugins}; the journal
+     * of the environment variable {@code PLANEWRIGHT_JOURNAL}, else of the property {@code planewright.journal}.
+     */
+    public static Settings ofSystem() {
+        var user = UserFolders.ofSystem();
+        var places = new ArrayList<Path>();
+        for (var place : System.getProperty("planewright.plugins", "").split(File.pathSeparator)) {
+            if (!place.isBlank()) {
+                places.add(Path.of(place));
+            }
+        }
+        places.add(user.data().resolve("plugins"));
+        places.removeIf(place -> !place.toFile().exists());
+        var journal = Optional.ofNullable(System.getenv("PLANEWRIGHT_JOURNAL"))
+                .or(() -> Optional.ofNullable(System.getProperty("planewright.journal")))
+                .filter(name -> !name.isBlank())
+                .map(Path::of);
+        return new Settings(user, List.copyOf(places), journal);
+    }
+}

@@ -1,0 +1,221 @@
+package planewright.app.cli;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Unmatched;
+import planewright.app.Program;
+import planewright.app.calc.Calculation;
+import planewright.app.calc.Described;
+import planewright.app.calc.Filled;
+import planewright.app.calc.JsonSchemas;
+import planewright.app.calc.Keeping;
+import planewright.app.calc.Origin;
+import planewright.app.calc.Outcome;
+import planewright.app.calc.PluginHost;
+import planewright.app.calc.Prefill;
+import planewright.app.calc.ResultView;
+import planewright.app.calc.Runs;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.print.Paper;
+import planewright.app.print.SheetPdf;
+import planewright.app.print.Sheets;
+import planewright.app.store.JsonFiles;
+
+@Command(
+        name = "calc",
+        description = {
+            "Run a calculator; without an id, list them. Inputs come from the build's journal, then from --inputs, then from"
+                    + " options named after the calculator's inputs, the last of which win:",
+            "  calc balance.ledger --build NAME --target-x '92 mm'",
+            "  calc balance.ledger --parts 'name=motor, mass=62 g, x=40 mm' --parts 'name=pack, mass=186 g, x=-20 mm'"
+        },
+        mixinStandardHelpOptions = true)
+final class CalcCommand implements Callable<Integer> {
+    private final Desk desk;
+
+    @Mixin
+    private JournalOption common;
+
+    @Parameters(paramLabel = "ID", arity = "0..1", description = "Such as balance.ledger.")
+    private Optional<String> id = Optional.empty();
+
+    @Option(names = "--build", paramLabel = "NAME", description = "Take inputs from this build's journal.")
+    private Optional<String> build = Optional.empty();
+
+    @Option(names = "--inputs", paramLabel = "FILE", description = "Inputs as JSON; - reads them from standard input.")
+    private Optional<String> inputs = Optional.empty();
+
+    @Option(names = "--describe", description = "Write the JSON Schema of inputs and results, and run nothing.")
+    private boolean describe;
+
+    @Option(names = "--keep", description = "Keep the answer in the build's log, its proposals as measurements.")
+    private boolean keep;
+
+    @Option(names = "--print", paramLabel = "FILE.pdf", description = "Print the answer as well.")
+    private Optional<Path> print = Optional.empty();
+
+    @Unmatched
+    private List<String> more = new ArrayList<>();
+
+    CalcCommand(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (id.isEmpty() || describe || build.isEmpty()) {
+            return withoutJournal();
+        }
+        try (var program = desk.open(common.journal())) {
+            var described = Desk.calculator(program.plugins().join(), id.get());
+            var log = Desk.build(program, build.get());
+            var filled = Prefill.of(described, program.journal(), log.id());
+            return answer(described, filled, Optional.of(program), Optional.of(log));
+        }
+    }
+
+    private int withoutJournal() throws IOException {
+        if (keep) {
+            throw CommandFailed.words("--keep needs --build NAME, in whose log the answer is kept");
+        }
+        try (var plugins = PluginHost.open(
+                desk.settings().pluginPlaces(), desk.settings().user().data().resolve("plugins-unpacked"))) {
+            if (id.isEmpty()) {
+                list(plugins);
+                return 0;
+            }
+            var described = Desk.calculator(plugins, id.get());
+            if (describe) {
+                desk.json(JsonSchemas.describe(described));
+                return 0;
+            }
+            return answer(described, new Filled(JsonFiles.object(), Map.of()), Optional.empty(), Optional.empty());
+        }
+    }
+
+    private int answer(Described described, Filled filled, Optional<Program> program, Optional<BuildRecord> log)
+            throws IOException {
+        var given = given(described);
+        var origins = new LinkedHashMap<>(filled.origins());
+        given.fieldNames()
+                .forEachRemaining(
+                        name -> origins.keySet().removeIf(path -> path.equals(name) || path.startsWith(name + "[")));
+        var all = filled.inputs().deepCopy();
+        all.setAll(given);
+        var journal = program.map(Program::journal).orElse(null);
+        var outcome = Calculation.run(
+                described, all, Runs.unwatched(journal == null ? NoJournal.READER : journal, desk.now()));
+        if (outcome instanceof Outcome.Answered answered) {
+            finish(described, answered, origins, program, log);
+            return 0;
+        }
+        if (outcome instanceof Outcome.Refused refused) {
+            throw given.isEmpty() ? CommandFailed.work(refused.message()) : CommandFailed.words(refused.message());
+        }
+        throw CommandFailed.work(outcome instanceof Outcome.Failed failed ? failed.message() : "stopped");
+    }
+
+    private void finish(
+            Described described,
+            Outcome.Answered answered,
+            Map<String, Origin> origins,
+            Optional<Program> program,
+            Optional<BuildRecord> log)
+            throws IOException {
+        var name = log.map(BuildRecord::name).orElse("");
+        if (print.isPresent()) {
+            SheetPdf.write(Sheets.result(described, name, answered, origins), Paper.A4, print.get());
+        }
+        var view = ResultView.of(described, answered);
+        if (keep) {
+            program.orElseThrow()
+                    .journal()
+                    .apply(Edit.add(
+                            "keep " + described.id(),
+                            Keeping.entry(
+                                    described,
+                                    log.orElseThrow().id(),
+                                    answered,
+                                    origins,
+                                    view.proposals(),
+                                    desk.now())));
+        }
+        if (common.json()) {
+            var node = JsonFiles.object()
+                    .put("calculator", described.id())
+                    .put("version", described.about().version());
+            log.ifPresent(each -> node.put("build", each.name()));
+            node.set("inputs", answered.inputs());
+            node.set("origins", Origin.json(origins));
+            node.set("results", answered.json());
+            desk.json(node);
+        } else {
+            new ResultText(desk).write(described, name, view);
+            print.ifPresent(file -> desk.out().println("\nPrinted to " + file));
+            if (keep) {
+                desk.out().println("\nKept in the log of '" + name + "'");
+            }
+        }
+    }
+
+    private ObjectNode given(Described described) throws IOException {
+        var given = JsonFiles.object();
+        if (inputs.isPresent()) {
+            var tree = inputs.get().equals("-")
+                    ? JsonFiles.parse(new String(System.in.readAllBytes(), StandardCharsets.UTF_8))
+                    : read(Path.of(inputs.get()));
+            given.setAll(tree.path("inputs") instanceof ObjectNode nested ? nested : tree);
+        }
+        given.setAll(InputOptions.parse(described, more));
+        return given;
+    }
+
+    private static ObjectNode read(Path file) throws IOException {
+        try {
+            return JsonFiles.read(file);
+        } catch (java.nio.file.NoSuchFileException missing) {
+            throw CommandFailed.words("--inputs file " + file + " is not there; accepted: a JSON file, or -");
+        } catch (planewright.app.store.Unreadable unreadable) {
+            throw CommandFailed.words("--inputs file " + file + ": " + unreadable.getMessage());
+        }
+    }
+
+    private void list(PluginHost plugins) {
+        if (common.json()) {
+            var node = JsonFiles.object();
+            var array = node.putArray("calculators");
+            plugins.calculators()
+                    .forEach(each -> array.addObject()
+                            .put("id", each.id())
+                            .put("title", each.about().title())
+                            .put("question", each.about().question())
+                            .put("plugin", each.plugin()));
+            var problems = node.putArray("problems");
+            plugins.problems()
+                    .forEach(each -> problems.addObject()
+                            .put("file", each.file().toString())
+                            .put("reason", each.reason()));
+            desk.json(node);
+            return;
+        }
+        desk.table(
+                List.of(false, false, false),
+                plugins.calculators().stream()
+                        .map(each -> List.of(each.id(), each.about().question(), "plugin " + each.plugin()))
+                        .toList());
+        plugins.problems().forEach(each -> desk.out().println("Cannot be used: " + each.file() + ": " + each.reason()));
+    }
+}

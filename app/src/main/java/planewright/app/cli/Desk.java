@@ -1,0 +1,114 @@
+package planewright.app.cli;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import planewright.app.Program;
+import planewright.app.Settings;
+import planewright.app.calc.Described;
+import planewright.app.calc.PluginHost;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.store.JsonFiles;
+
+/** What every command needs: settings, the clock, where to write, and finding things by what the user calls them. */
+record Desk(Settings settings, Clock clock, PrintWriter out) {
+    LocalDateTime now() {
+        return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
+    }
+
+    /** The journal that the option names, else the one of the environment. */
+    Path journal(Optional<Path> option) {
+        return option.or(settings::journal)
+                .orElseThrow(
+                        () -> CommandFailed.words(
+                                "no journal is named; accepted: --journal FOLDER, or the environment variable PLANEWRIGHT_JOURNAL"));
+    }
+
+    Program open(Optional<Path> option) throws IOException {
+        return Program.open(journal(option), settings.user(), settings.pluginPlaces(), clock);
+    }
+
+    void json(ObjectNode node) {
+        out.print(JsonFiles.text(node));
+    }
+
+    /** The build of that name, id, or unmistakable beginning of its name, letter case aside. */
+    static BuildRecord build(Program program, String called) {
+        var builds = program.journal().builds();
+        var wanted = called.strip().toLowerCase(Locale.ROOT);
+        var exact = builds.stream()
+                .filter(build -> build.name().toLowerCase(Locale.ROOT).equals(wanted)
+                        || build.id().equalsIgnoreCase(wanted))
+                .toList();
+        var found = exact.isEmpty()
+                ? builds.stream()
+                        .filter(build -> build.name().toLowerCase(Locale.ROOT).startsWith(wanted))
+                        .toList()
+                : exact;
+        if (found.size() != 1 || wanted.isEmpty()) {
+            throw CommandFailed.work("build '" + called + "' is "
+                    + (found.isEmpty() ? "not in the journal" : "not the only one so called") + "; accepted: "
+                    + names(builds));
+        }
+        return found.get(0);
+    }
+
+    /** The entry of that id or ending of an id. */
+    static EntryRecord entry(Program program, BuildRecord build, String id) {
+        var found = program.journal().log(build.id()).stream()
+                .filter(entry -> entry.id().endsWith(id.toUpperCase(Locale.ROOT)))
+                .toList();
+        if (found.size() != 1) {
+            throw CommandFailed.work("entry '" + id + "' of '" + build.name() + "' is "
+                    + (found.isEmpty() ? "not in its log" : "not the only one so called")
+                    + "; accepted: an id that 'show' lists");
+        }
+        return found.get(0);
+    }
+
+    static Described calculator(PluginHost plugins, String id) {
+        return plugins.calculator(id)
+                .orElseThrow(() -> CommandFailed.words("calculator '" + id + "' is not there; accepted: "
+                        + plugins.calculators().stream().map(Described::id).collect(Collectors.joining(", "))
+                        + (plugins.problems().isEmpty()
+                                ? ""
+                                : "; plugins that cannot be used: "
+                                        + plugins.problems().stream()
+                                                .map(problem ->
+                                                        problem.file().getFileName() + " (" + problem.reason() + ")")
+                                                .collect(Collectors.joining(", ")))));
+    }
+
+    /** Texts in columns; numeric columns to the right. */
+    void table(List<Boolean> right, List<List<String>> rows) {
+        var widths = new int[right.size()];
+        for (var row : rows) {
+            for (int i = 0; i < widths.length; i++) {
+                widths[i] = Math.max(widths[i], row.get(i).length());
+            }
+        }
+        for (var row : rows) {
+            var line = new StringBuilder();
+            for (int i = 0; i < widths.length; i++) {
+                var gap = " ".repeat(widths[i] - row.get(i).length());
+                line.append(right.get(i) ? gap + row.get(i) : row.get(i) + gap).append("  ");
+            }
+            out.println(line.toString().stripTrailing());
+        }
+    }
+
+    private static String names(List<BuildRecord> builds) {
+        return builds.isEmpty()
+                ? "none, the journal has no builds yet"
+                : builds.stream().map(BuildRecord::name).sorted().collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,123 @@
+package planewright.app.cli;
+
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import planewright.app.Program;
+import planewright.app.index.Hits;
+import planewright.app.journal.BuildRecord;
+import planewright.app.store.JsonFiles;
+
+@Command(
+        name = "find",
+        description = "Find entries by their words; words in quotes stand in a row.",
+        mixinStandardHelpOptions = true)
+final class FindCommand implements Callable<Integer> {
+    private static final int EXCERPT = 90;
+
+    private final Desk desk;
+
+    @Mixin
+    private JournalOption common;
+
+    @Parameters(paramLabel = "WORDS", arity = "1..*")
+    private List<String> words;
+
+    @Option(names = "--build", paramLabel = "NAME", description = "Only in this build's log.")
+    private Optional<String> build = Optional.empty();
+
+    @Option(names = "--limit", paramLabel = "N", description = "How many at most; ${DEFAULT-VALUE} where not said.")
+    private int limit = 20;
+
+    FindCommand(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        if (limit < 1) {
+            throw CommandFailed.words("--limit is " + limit + "; accepted: 1 or more");
+        }
+        try (var program = desk.open(common.journal())) {
+            var within = build.map(name -> Desk.build(program, name).id());
+            var typed = String.join(" ", words) + " ";
+            var hits = program.index().join().find(typed, within, limit);
+            if (common.json()) {
+                json(program, hits);
+            } else {
+                tell(program, hits);
+            }
+        }
+        return 0;
+    }
+
+    private void tell(Program program, Hits hits) {
+        desk.out()
+                .println((hits.forgiving() ? "Nothing bears these words; nearly the same: " : "")
+                        + hits.total()
+                        + (hits.total() == 1 ? " entry" : " entries"));
+        for (var hit : hits.hits()) {
+            var entry = program.journal().entry(hit.entryId()).orElseThrow();
+            desk.out().println();
+            desk.out()
+                    .println(entry.at().toLocalDate() + "  " + name(program, hit.buildId()) + "  " + entry.title()
+                            + "  (" + entry.id().substring(18) + ")");
+            hit.excerpts().stream()
+                    .filter(excerpt -> !excerpt.where().equals("build"))
+                    .limit(3)
+                    .forEach(excerpt -> desk.out().println("    " + excerpt.where() + ": " + marked(excerpt)));
+        }
+    }
+
+    private void json(Program program, Hits hits) {
+        var node = JsonFiles.object().put("total", hits.total()).put("forgiving", hits.forgiving());
+        var array = node.putArray("hits");
+        for (var hit : hits.hits()) {
+            var each = array.addObject()
+                    .put("entry", hit.entryId())
+                    .put("build", hit.buildId())
+                    .put("name", name(program, hit.buildId()));
+            var excerpts = each.putArray("excerpts");
+            for (var excerpt : hit.excerpts()) {
+                var marks = excerpts.addObject()
+                        .put("where", excerpt.where())
+                        .put("text", excerpt.text())
+                        .putArray("marks");
+                excerpt.marks()
+                        .forEach(mark -> marks.addArray().add(mark.from()).add(mark.to()));
+            }
+        }
+        desk.json(node);
+    }
+
+    /** The words around the first mark, found words between » and «. */
+    private static String marked(Hits.Excerpt excerpt) {
+        int first = excerpt.marks().get(0).from();
+        int from = Math.max(0, first - EXCERPT / 3);
+        int to = Math.min(excerpt.text().length(), from + EXCERPT);
+        var line = new StringBuilder(from > 0 ? "…" : "");
+        int at = from;
+        for (var mark : excerpt.marks()) {
+            if (mark.from() >= at && mark.to() <= to) {
+                line.append(excerpt.text(), at, mark.from())
+                        .append('»')
+                        .append(excerpt.text(), mark.from(), mark.to())
+                        .append('«');
+                at = mark.to();
+            }
+        }
+        return line.append(excerpt.text(), at, to)
+                .append(to < excerpt.text().length() ? "…" : "")
+                .toString()
+                .replace('\n', ' ');
+    }
+
+    private static String name(Program program, String buildId) {
+        return program.journal().build(buildId).map(BuildRecord::name).orElse("");
+    }
+}

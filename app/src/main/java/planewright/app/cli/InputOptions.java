@@ -1,0 +1,68 @@
+package planewright.app.cli;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import planewright.app.calc.Described;
+import planewright.app.calc.Field;
+import planewright.app.calc.InputTexts;
+import planewright.app.calc.Kind;
+import planewright.app.store.JsonFiles;
+
+/** Options that are a calculator's inputs. */
+final class InputOptions {
+    private InputOptions() {}
+
+    /** The inputs that words give; a problem with a word itself ends the command, values are checked by the calculator. */
+    static ObjectNode parse(Described described, List<String> words) {
+        var spec = CommandSpec.create();
+        described.inputs().fields().stream()
+                .filter(field -> field.kind() != Kind.PLANFORM)
+                .forEach(field -> spec.addOption(option(field)));
+        var given = JsonFiles.object();
+        try {
+            var parsed = new CommandLine(spec).parseArgs(words.toArray(String[]::new));
+            for (var field : described.inputs().fields()) {
+                if (field.kind() != Kind.PLANFORM && parsed.hasMatchedOption(field.option())) {
+                    put(given, field, parsed.matchedOption(field.option()));
+                }
+            }
+        } catch (CommandLine.ParameterException wrong) {
+            throw CommandFailed.words(wrong.getMessage() + "; inputs of " + described.id() + ": "
+                    + String.join(
+                            ", ",
+                            described.inputs().fields().stream()
+                                    .filter(field -> field.kind() != Kind.PLANFORM)
+                                    .map(Field::option)
+                                    .toList()));
+        }
+        return given;
+    }
+
+    private static OptionSpec option(Field field) {
+        var option = OptionSpec.builder(field.option());
+        return field.kind() == Kind.ROWS
+                ? option.type(List.class)
+                        .auxiliaryTypes(String.class)
+                        .arity("1")
+                        .build()
+                : option.type(String.class).arity("1").build();
+    }
+
+    private static void put(ObjectNode given, Field field, OptionSpec option) {
+        if (field.kind() == Kind.ROWS) {
+            var rows = given.putArray(field.name());
+            for (Object row : (List<?>) option.getValue()) {
+                try {
+                    rows.add(InputTexts.row(field, (String) row));
+                } catch (IllegalArgumentException wrong) {
+                    throw CommandFailed.words(wrong.getMessage());
+                }
+            }
+        } else {
+            given.set(field.name(), InputTexts.node(option.getValue()));
+        }
+    }
+}

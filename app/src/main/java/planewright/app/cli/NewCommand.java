@@ -1,0 +1,91 @@
+package planewright.app.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import planewright.api.journal.Life;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.store.JournalFolder;
+import planewright.app.store.JsonFiles;
+
+@Command(
+        name = "new",
+        description = "Begin a build; or, with --in, begin a journal in an empty folder.",
+        mixinStandardHelpOptions = true)
+final class NewCommand implements Callable<Integer> {
+    private final Desk desk;
+
+    @Mixin
+    private JournalOption common;
+
+    @Parameters(paramLabel = "NAME", description = "What the build, or the journal, is called.")
+    private String name;
+
+    @Option(names = "--in", paramLabel = "FOLDER", description = "Begin a journal here instead of a build.")
+    private Optional<Path> folder = Optional.empty();
+
+    @Option(names = "--layout", paramLabel = "WORDS", description = "Such as: tailless with elevons.")
+    private String layout = "";
+
+    @Option(names = "--datum", paramLabel = "WORDS", description = "Where stations are measured from.")
+    private String datum = "";
+
+    @Option(
+            names = "--life",
+            paramLabel = "WORD",
+            description = "sketched, on the bench, ready, flying, resting or gone.")
+    private String life = Life.SKETCHED.word();
+
+    NewCommand(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        return folder.isPresent() ? journal(folder.get()) : build();
+    }
+
+    private int journal(Path place) throws IOException {
+        JournalFolder.create(place, name);
+        if (common.json()) {
+            desk.json(JsonFiles.object().put("journal", place.toString()).put("name", name));
+        } else {
+            desk.out().println("Began journal '" + name + "' in " + place);
+        }
+        return 0;
+    }
+
+    private int build() throws IOException {
+        var stage = List.of(Life.values()).stream()
+                .filter(each -> each.word().equalsIgnoreCase(life.strip()))
+                .findFirst()
+                .orElseThrow(() -> CommandFailed.words(
+                        "--life is '" + life + "'; accepted: sketched, on the bench, ready, flying, resting, gone"));
+        try (var program = desk.open(common.journal())) {
+            var taken = program.journal().builds().stream()
+                    .anyMatch(each -> each.name().equalsIgnoreCase(name.strip()));
+            if (taken) {
+                throw CommandFailed.work(
+                        "build '" + name.strip() + "' is in the journal already; accepted: another name");
+            }
+            var build = BuildRecord.begin(name, desk.now().toLocalDate())
+                    .withLayout(layout)
+                    .withDatum(datum)
+                    .withLife(stage);
+            program.journal().apply(Edit.add("new build", build));
+            if (common.json()) {
+                desk.json(JsonFiles.object().put("id", build.id()).put("name", build.name()));
+            } else {
+                desk.out().println("Began build '" + build.name() + "'");
+            }
+        }
+        return 0;
+    }
+}

@@ -1,0 +1,132 @@
+package planewright.app.cli;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import planewright.app.Program;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.store.JsonFiles;
+import planewright.app.store.RecordFiles;
+
+@Command(
+        name = "show",
+        description = "Show all builds, or a build with its log, or an entry.",
+        mixinStandardHelpOptions = true)
+final class ShowCommand implements Callable<Integer> {
+    private final Desk desk;
+
+    @Mixin
+    private JournalOption common;
+
+    @Parameters(index = "0", paramLabel = "BUILD", arity = "0..1")
+    private Optional<String> build = Optional.empty();
+
+    @Parameters(index = "1", paramLabel = "ENTRY", arity = "0..1", description = "Its id, or the end of it.")
+    private Optional<String> entry = Optional.empty();
+
+    ShowCommand(Desk desk) {
+        this.desk = desk;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        try (var program = desk.open(common.journal())) {
+            if (build.isEmpty()) {
+                builds(program);
+            } else if (entry.isEmpty()) {
+                log(program, Desk.build(program, build.get()));
+            } else {
+                entry(Desk.entry(program, Desk.build(program, build.get()), entry.get()));
+            }
+        }
+        return 0;
+    }
+
+    private void builds(Program program) {
+        if (common.json()) {
+            var node = JsonFiles.object().put("journal", program.journal().name());
+            var array = node.putArray("builds");
+            program.journal().builds().forEach(each -> array.add(RecordFiles.json(each)));
+            desk.json(node);
+            return;
+        }
+        var rows = new ArrayList<List<String>>();
+        rows.add(List.of("BUILD", "LIFE", "LAYOUT", "BEGUN", "ENTRIES"));
+        for (var each : program.journal().builds()) {
+            rows.add(List.of(
+                    each.name(),
+                    each.life().word(),
+                    each.layout(),
+                    each.begun().toString(),
+                    Integer.toString(program.journal().log(each.id()).size())));
+        }
+        desk.table(List.of(false, false, false, false, true), rows);
+    }
+
+    private void log(Program program, BuildRecord shown) {
+        var entries = program.journal().log(shown.id());
+        if (common.json()) {
+            var node = RecordFiles.json(shown);
+            var array = node.putArray("log");
+            entries.forEach(each -> array.add(RecordFiles.json(each)));
+            desk.json(node);
+            return;
+        }
+        desk.out()
+                .println(shown.name() + " · " + shown.layout() + " · "
+                        + shown.life().word() + " · begun " + shown.begun());
+        if (!shown.datum().isEmpty()) {
+            desk.out().println("Stations from: " + shown.datum());
+        }
+        desk.out().println();
+        var rows = new ArrayList<List<String>>();
+        for (var each : entries) {
+            rows.add(List.of(
+                    each.at().toLocalDate().toString(),
+                    each.kind().word(),
+                    heading(each),
+                    each.id().substring(18)));
+        }
+        desk.table(List.of(false, false, false, false), rows);
+    }
+
+    private void entry(EntryRecord shown) {
+        if (common.json()) {
+            desk.json(RecordFiles.json(shown));
+            return;
+        }
+        var out = desk.out();
+        out.println(shown.at().toString().replace('T', ' ') + " · "
+                + shown.kind().word() + (shown.tags().isEmpty() ? "" : " · " + String.join(", ", shown.tags())));
+        out.println(heading(shown));
+        shown.text().forEach(paragraph -> out.println("\n" + paragraph));
+        out.println();
+        shown.measurements()
+                .forEach(each -> out.println("  " + each.name() + ": "
+                        + each.quantity().text() + (each.method().isEmpty() ? "" : " (" + each.method() + ")")));
+        shown.setUp()
+                .forEach(each -> out.println(
+                        "  set-up " + each.name() + ": " + each.quantity().text()));
+        shown.joints()
+                .forEach(each -> out.println("  joint " + each.name() + ", " + each.material() + ", from "
+                        + each.start()
+                        + each.fullyCured().map(cured -> ", cured " + cured).orElse("")));
+        shown.flight().ifPresent(flight -> out.println("  flight: " + flight.conditions() + " " + flight.behaviour()));
+        shown.pictures()
+                .forEach(each -> out.println("  picture " + each.hash().substring(0, 12) + ": " + each.caption()));
+    }
+
+    private static String heading(EntryRecord entry) {
+        if (!entry.title().isEmpty()) {
+            return entry.title();
+        }
+        var text = entry.text().isEmpty() ? "" : entry.text().get(0);
+        return text.length() > 70 ? text.substring(0, 70) + "…" : text;
+    }
+}

@@ -1,0 +1,16 @@
+package planewright.app.store;
+
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.Kept;
+
+/** Records as the JSON that their files hold. */
+public final class RecordFiles {
+    private RecordFiles() {}
+
+    /** The object that the record's file holds, as far as this program knows it. */
+    public static ObjectNode json(Kept record) {
+        return record instanceof BuildRecord build ? BuildFile.write(build) : EntryFile.write((EntryRecord) record);
+    }
+}
