@@ -6,6 +6,7 @@ import java.util.List;
 import planewright.api.calculator.Calculator;
 import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.app.journal.Slow;
 
 /** Runs a calculator. Whatever the plugin does, the outcome is one of four. */
 public final class Calculation {
@@ -13,6 +14,7 @@ public final class Calculation {
 
     /** Computes; may take long, so not on the event thread. */
     public static Outcome run(Described described, ObjectNode inputs, Run run) {
+        Slow.work("computing");
         var binder = new Binder();
         try {
             var bound = binder.bind(described.inputs(), inputs);

@@ -14,6 +14,7 @@ import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
 import planewright.api.Api;
 import planewright.api.calculator.Calculator;
+import planewright.app.journal.Slow;
 
 /** The calculators of all plugins that can be used, and why others cannot. One sick plugin never hides another. */
 public final class PluginHost implements AutoCloseable {
@@ -32,6 +33,7 @@ public final class PluginHost implements AutoCloseable {
      * @param unpackFolder where they are unpacked; a folder of the user's data
      */
     public static PluginHost open(List<Path> places, Path unpackFolder) {
+        Slow.work("starting plugins");
         var host = new PluginHost(unpackFolder);
         host.packages(places).forEach(plugin -> host.start(plugin, unpackFolder));
         return host;

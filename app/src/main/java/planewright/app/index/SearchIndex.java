@@ -35,6 +35,7 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.OpenJournal;
+import planewright.app.journal.Slow;
 
 /** Finds entries by their words. Methods may be called from any thread, and may touch the disk: not on the event thread. */
 public final class SearchIndex implements AutoCloseable {
@@ -71,6 +72,7 @@ public final class SearchIndex implements AutoCloseable {
      * deleted and made anew.
      */
     public static SearchIndex open(Path cacheFolder, OpenJournal journal) throws IOException {
+        Slow.work("opening the search index");
         var folder = cacheFolder.resolve(VERSION);
         SearchIndex index;
         try {
@@ -91,6 +93,7 @@ public final class SearchIndex implements AutoCloseable {
      * @param limit how many hits at most
      */
     public Hits find(String typed, Optional<String> build, int limit) throws IOException {
+        Slow.work("searching");
         var question = new Question(typed, analyzer);
         if (question.isEmpty()) {
             return new Hits(0, List.of(), false);

@@ -112,6 +112,7 @@ public final class OpenJournal implements JournalReader {
     }
 
     private void carryOut(Edit edit) throws IOException {
+        Slow.work("saving an edit");
         var saved = new ArrayList<Edit.Change>();
         try {
             for (var change : edit.changes()) {

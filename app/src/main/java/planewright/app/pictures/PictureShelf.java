@@ -13,6 +13,7 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 import planewright.api.journal.Picture;
 import planewright.app.journal.PictureRecord;
+import planewright.app.journal.Slow;
 import planewright.app.store.SafeFile;
 
 /** The pictures of one journal. Methods may be called from any thread, and read or write files: not on the event thread. */
@@ -37,6 +38,7 @@ public final class PictureShelf {
      * @throws PictureRefused if it is no JPEG or PNG, is cut off, or is too large
      */
     public PictureRecord add(Path file, String caption) throws IOException {
+        Slow.work("taking a picture in");
         if (!Files.isRegularFile(file)) {
             throw new PictureRefused("picture " + file + " is not there; accepted: a JPEG or PNG file");
         }
@@ -50,6 +52,7 @@ public final class PictureShelf {
 
     /** Takes a picture in that comes from no file, such as a pasted one. */
     public PictureRecord add(BufferedImage picture, String caption) throws IOException {
+        Slow.work("taking a picture in");
         var content = new ByteArrayOutputStream();
         ImageIO.write(picture, "png", content);
         return keep(content.toByteArray(), PictureFormat.PNG, caption);
@@ -71,6 +74,7 @@ public final class PictureShelf {
      * @throws IOException if the picture is missing or cannot be decoded; the message names the file
      */
     public BufferedImage thumbnail(Picture picture, int longestEdge) throws IOException {
+        Slow.work("reading a picture");
         var kept = thumbnails.resolve(picture.hash() + "-" + longestEdge + ".png");
         if (Files.isRegularFile(kept)) {
             var image = ImageIO.read(kept.toFile());
@@ -90,6 +94,7 @@ public final class PictureShelf {
 
     /** A picture, upright, no side longer than the edge; not kept. */
     public static BufferedImage view(Path file, int longestEdge) throws IOException {
+        Slow.work("reading a picture");
         return Thumbnails.of(file, longestEdge);
     }
 

@@ -14,6 +14,7 @@ import planewright.api.figure.Drawing;
 import planewright.app.figure.ChartPicture;
 import planewright.app.figure.DrawingPicture;
 import planewright.app.figure.FigureColours;
+import planewright.app.journal.Slow;
 import planewright.app.pictures.PictureShelf;
 import planewright.app.store.SafeFile;
 
@@ -39,6 +40,7 @@ public final class SheetPdf {
      * @throws IOException if a picture cannot be read or the file not be written; then the file is as it was
      */
     public static void write(Sheet sheet, Paper paper, Path pdf) throws IOException {
+        Slow.work("printing");
         try (var document = new PDDocument()) {
             document.getDocumentInformation().setTitle(sheet.title());
             var preferences =

@@ -15,6 +15,7 @@ import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
 import planewright.app.journal.OpenJournal;
+import planewright.app.journal.Slow;
 import planewright.app.journal.Storage;
 import planewright.app.pictures.PictureShelf;
 
@@ -83,6 +84,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
      * @throws JournalRefused if there is no journal, it is open elsewhere, or its format is newer than this program
      */
     public static JournalFolder open(Path folder, UserFolders user) throws IOException {
+        Slow.work("opening a journal");
         if (!isJournal(folder)) {
             throw new JournalRefused("there is no journal in " + folder + ": it holds no file " + HEAD
                     + "; name a journal's folder, or make a new journal there");

@@ -1,0 +1,85 @@
+package planewright.app.ui.common;
+
+import java.awt.EventQueue;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.Consumer;
+
+/** Work off the event thread. Results and failures come back on it. */
+public final class Background {
+    private final ExecutorService workers = Executors.newFixedThreadPool(3, work -> {
+        var thread = new Thread(work, "planewright-window-work");
+        thread.setDaemon(true);
+        return thread;
+    });
+    private final AtomicInteger underWay = new AtomicInteger();
+    private final Consumer<Throwable> failed;
+
+    /**
+     * @param failed hears of failures, on the event thread
+     */
+    public Background(Consumer<Throwable> failed) {
+        this.failed = failed;
+    }
+
+    /** Runs work, then hands its result over on the event thread. */
+    public <T> void run(Callable<T> work, Consumer<T> done) {
+        run(work, done, failed);
+    }
+
+    /** As {@link #run(Callable, Consumer)}, with a place of its own for failures. */
+    public <T> void run(Callable<T> work, Consumer<T> done, Consumer<Throwable> otherwise) {
+        underWay.incrementAndGet();
+        workers.execute(() -> {
+            Runnable ending;
+            try {
+                T result = work.call();
+                ending = () -> done.accept(result);
+            } catch (Exception | LinkageError failure) {
+                ending = () -> otherwise.accept(failure);
+            }
+            var last = ending;
+            EventQueue.invokeLater(() -> {
+                try {
+                    last.run();
+                } finally {
+                    underWay.decrementAndGet();
+                }
+            });
+        });
+    }
+
+    /** Whether nothing is under way; for tests. */
+    public boolean isIdle() {
+        return underWay.get() == 0;
+    }
+
+    /** Lets nothing new begin. */
+    public void stop() {
+        workers.shutdown();
+    }
+
+    /** Runs questions of which only the newest answer counts. */
+    public final class Latest {
+        private final AtomicInteger newest = new AtomicInteger();
+
+        /** Asks; the answer is dropped if another question came meanwhile. */
+        public <T> void ask(Callable<T> work, Consumer<T> done) {
+            int number = newest.incrementAndGet();
+            run(
+                    () -> number == newest.get() ? java.util.Optional.of(work.call()) : java.util.Optional.<T>empty(),
+                    answer -> {
+                        if (number == newest.get()) {
+                            answer.ifPresent(done);
+                        }
+                    });
+        }
+    }
+
+    /** A line of questions of its own. */
+    public Latest latest() {
+        return new Latest();
+    }
+}

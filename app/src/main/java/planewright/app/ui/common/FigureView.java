@@ -1,0 +1,52 @@
+package planewright.app.ui.common;
+
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import javax.swing.JComponent;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.app.figure.ChartPicture;
+import planewright.app.figure.DrawingPicture;
+
+/** A chart or drawing as large as it is given room. */
+public final class FigureView extends JComponent {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Painter painter;
+
+    private FigureView(String title, Dimension size, Painter painter) {
+        this.painter = painter;
+        setPreferredSize(size);
+        setMinimumSize(new Dimension(120, size.height));
+        getAccessibleContext().setAccessibleName(title);
+        setToolTipText(title);
+    }
+
+    public static FigureView of(Chart chart) {
+        int bars = chart instanceof Chart.Bars some ? some.bars().size() : 6;
+        return new FigureView(
+                chart.title(),
+                new Dimension(420, 90 + 26 * Math.max(3, bars)),
+                (g, area) -> ChartPicture.paint(chart, g, area, Look.figures()));
+    }
+
+    public static FigureView of(Drawing drawing) {
+        var bounds = DrawingPicture.bounds(drawing).orElse(new Rectangle2D.Double(0, 0, 2, 1));
+        double slimness = Math.max(0.35, Math.min(1, bounds.getHeight() / bounds.getWidth()));
+        return new FigureView(
+                drawing.title(),
+                new Dimension(420, (int) (80 + 420 * slimness)),
+                (g, area) -> DrawingPicture.paint(drawing, g, area, Look.figures()));
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        painter.paint((Graphics2D) g, new Rectangle2D.Double(0, 0, getWidth(), getHeight()));
+    }
+
+    private interface Painter {
+        void paint(Graphics2D g, Rectangle2D area);
+    }
+}

@@ -1,0 +1,64 @@
+package planewright.app.ui.common;
+
+import java.awt.Color;
+import java.util.List;
+import java.util.stream.Collectors;
+import javax.swing.JEditorPane;
+import javax.swing.UIManager;
+import javax.swing.text.html.HTMLEditorKit;
+import org.commonmark.parser.Parser;
+import org.commonmark.renderer.html.HtmlRenderer;
+import planewright.app.index.Hits;
+
+/** CommonMark, and found words, as components. */
+public final class Markup {
+    private static final Parser PARSER = Parser.builder().build();
+    private static final HtmlRenderer RENDERER =
+            HtmlRenderer.builder().escapeHtml(true).sanitizeUrls(true).build();
+
+    private Markup() {}
+
+    /** Paragraphs of CommonMark; raw HTML in them is shown as text. */
+    public static JEditorPane of(List<String> paragraphs) {
+        return pane(paragraphs.stream()
+                .map(paragraph -> RENDERER.render(PARSER.parse(paragraph)))
+                .collect(Collectors.joining()));
+    }
+
+    /** An excerpt with its found words marked. */
+    public static JEditorPane of(Hits.Excerpt excerpt) {
+        var html = new StringBuilder(
+                "<span style='color:" + hex(Look.colour("quiet")) + "'>" + excerpt.where() + "&nbsp; </span>");
+        int at = 0;
+        for (var mark : excerpt.marks()) {
+            html.append(escaped(excerpt.text().substring(at, mark.from())));
+            html.append("<span style='background-color:" + hex(Look.colour("mark")) + "'>");
+            html.append(escaped(excerpt.text().substring(mark.from(), mark.to())))
+                    .append("</span>");
+            at = mark.to();
+        }
+        return pane(html.append(escaped(excerpt.text().substring(at))).toString());
+    }
+
+    private static JEditorPane pane(String html) {
+        var pane = new JEditorPane();
+        pane.setEditorKit(new HTMLEditorKit());
+        pane.setEditable(false);
+        pane.setFocusable(false);
+        pane.setOpaque(false);
+        pane.setBorder(null);
+        pane.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
+        pane.setFont(UIManager.getFont("Label.font"));
+        pane.setText("<html><body style='margin:0'>" + html + "</body></html>");
+        pane.getAccessibleContext().setAccessibleName(Texts.ENTRY_TEXT.text());
+        return pane;
+    }
+
+    private static String escaped(String text) {
+        return text.replace("&", "&amp;").replace("<", "&lt;").replace("\n", " ");
+    }
+
+    private static String hex(Color colour) {
+        return String.format(java.util.Locale.ROOT, "#%06x", colour.getRGB() & 0xffffff);
+    }
+}

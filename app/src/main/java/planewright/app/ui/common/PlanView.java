@@ -1,0 +1,64 @@
+package planewright.app.ui.common;
+
+import java.awt.BasicStroke;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.AffineTransform;
+import java.awt.geom.Path2D;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.UIManager;
+import planewright.api.journal.Planform;
+import planewright.shared.planform.Outlines;
+
+/** A small plan view of an aircraft; a plain dash where its shape is not known. */
+public final class PlanView extends JComponent {
+    private static final long serialVersionUID = 1L;
+    private static final double MARGIN = 3;
+
+    private final transient Path2D shape = new Path2D.Double(Path2D.WIND_NON_ZERO);
+
+    public PlanView(Optional<Planform> planform, String name, int width, int height) {
+        setPreferredSize(new Dimension(width, height));
+        setMinimumSize(new Dimension(width, height));
+        getAccessibleContext().setAccessibleName(name);
+        for (var path : planform.map(Outlines::plan).orElse(java.util.List.of())) {
+            boolean first = true;
+            for (var point : path.points()) {
+                if (first) {
+                    shape.moveTo(point.x(), -point.y());
+                } else {
+                    shape.lineTo(point.x(), -point.y());
+                }
+                first = false;
+            }
+            shape.closePath();
+        }
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        var own = (Graphics2D) g.create();
+        own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+        own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
+        var bounds = shape.getBounds2D();
+        own.setColor(UIManager.getColor("Component.accentColor"));
+        if (bounds.isEmpty()) {
+            own.fillRect(getWidth() / 3, getHeight() / 2, getWidth() / 3, 2);
+        } else {
+            double scale = Math.min(
+                    (getWidth() - 2 * MARGIN) / bounds.getWidth(), (getHeight() - 2 * MARGIN) / bounds.getHeight());
+            var place = AffineTransform.getTranslateInstance(getWidth() / 2.0, getHeight() / 2.0);
+            place.scale(scale, scale);
+            place.translate(-bounds.getCenterX(), -bounds.getCenterY());
+            var placed = place.createTransformedShape(shape);
+            own.fill(placed);
+            own.setColor(UIManager.getColor("Label.foreground"));
+            own.setStroke(new BasicStroke(0.8f));
+            own.draw(placed);
+        }
+        own.dispose();
+    }
+}
