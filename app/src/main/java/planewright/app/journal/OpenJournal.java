@@ -20,6 +20,8 @@ import planewright.api.journal.JournalReader;
  * thread. Listeners hear of a change after it is durable, on the thread that made it.
  */
 public final class OpenJournal implements JournalReader {
+    private static final System.Logger LOGGER = System.getLogger(OpenJournal.class.getName());
+
     private final String name;
     private final Storage storage;
     private final Map<String, BuildRecord> builds = new ConcurrentHashMap<>();
@@ -96,9 +98,15 @@ public final class OpenJournal implements JournalReader {
         return Optional.ofNullable(undone.peek());
     }
 
-    /** From now on the listener hears of each edit, undone ones as the edit that took them back. */
-    public void listen(Consumer<Edit> listener) {
+    /**
+     * From now on the listener hears of each edit, undone ones as the edit that took them back. An edit stands even if a
+     * listener fails.
+     *
+     * @return ends the listening
+     */
+    public Runnable listen(Consumer<Edit> listener) {
         listeners.add(listener);
+        return () -> listeners.remove(listener);
     }
 
     private Optional<Edit> step(Deque<Edit> from, Deque<Edit> to, boolean back) throws IOException {
@@ -121,13 +129,29 @@ public final class OpenJournal implements JournalReader {
                 saved.add(0, change);
             }
         } catch (IOException | RuntimeException failure) {
-            for (var change : saved) {
-                storage.save(change.reversed());
-            }
+            takeBack(saved, failure);
             throw failure;
         }
         edit.changes().forEach(this::show);
-        listeners.forEach(listener -> listener.accept(edit));
+        listeners.forEach(listener -> tell(listener, edit));
+    }
+
+    private void takeBack(List<Edit.Change> saved, Exception failure) {
+        for (var change : saved) {
+            try {
+                storage.save(change.reversed());
+            } catch (IOException | RuntimeException second) {
+                failure.addSuppressed(second);
+            }
+        }
+    }
+
+    private static void tell(Consumer<Edit> listener, Edit edit) {
+        try {
+            listener.accept(edit);
+        } catch (RuntimeException failure) {
+            LOGGER.log(System.Logger.Level.WARNING, "told of '" + edit.what() + "', a listener failed", failure);
+        }
     }
 
     /** An edit was made on what somebody saw; if that is no longer so, somebody else's edit would be lost. */

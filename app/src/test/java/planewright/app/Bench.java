@@ -1,0 +1,159 @@
+package planewright.app;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import planewright.api.journal.Entry.Kind;
+import planewright.api.journal.Life;
+import planewright.api.journal.Planform;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.FlightRecord;
+import planewright.app.journal.Ids;
+import planewright.app.journal.JointRecord;
+import planewright.app.journal.KeptResult;
+import planewright.app.journal.MeasurementRecord;
+import planewright.app.journal.PartRecord;
+import planewright.app.journal.PictureRecord;
+import planewright.app.journal.SetUpRecord;
+import planewright.app.store.JournalFolder;
+import planewright.app.store.JsonFiles;
+import planewright.app.store.UserFolders;
+import planewright.shared.quantity.Written;
+
+/** Builds, entries and journals for tests. */
+public final class Bench {
+    /** When the entries of tests happened. */
+    public static final LocalDateTime EVENING = LocalDateTime.of(2025, 3, 14, 20, 15);
+
+    private Bench() {}
+
+    /** A journal with a folder of its own for the user's files beside it. */
+    public static JournalFolder newJournal(Path folder) throws IOException {
+        JournalFolder.create(folder, "Loft workshop");
+        return open(folder);
+    }
+
+    public static JournalFolder open(Path folder) throws IOException {
+        return JournalFolder.open(folder, UserFolders.under(folder.resolveSibling(folder.getFileName() + "-user")));
+    }
+
+    public static BuildRecord build(String name) {
+        return BuildRecord.begin(name, LocalDate.of(2024, 10, 5));
+    }
+
+    public static EntryRecord entry(BuildRecord build, String title) {
+        return EntryRecord.blank(build.id(), Kind.WORK, EVENING).withTitle(title);
+    }
+
+    /** A build in which every field says something. */
+    public static BuildRecord fullBuild() {
+        var wing = new Planform.Surface(
+                "wing",
+                0.012,
+                0,
+                -0.004,
+                true,
+                List.of(new Planform.Panel(
+                        0.26, 0.18, 0.5, Math.toRadians(20), Math.toRadians(1), Math.toRadians(-2))));
+        var pod = new Planform.Body(
+                "pod",
+                0,
+                List.of(new Planform.Section(-0.08, 0.05, 0.03, -0.02), new Planform.Section(0.3, 0.04, 0.03, -0.02)));
+        var part = new PartRecord(
+                Ids.small(),
+                "left wing panel",
+                "airframe",
+                Optional.of(Measured.of(212, 1, Units.GRAM)),
+                Optional.of(Measured.of(5.5, Units.INCH)),
+                Optional.of(Measured.of(-240, Units.MILLIMETRE)),
+                Optional.of(Measured.of(0, Units.MILLIMETRE)),
+                Optional.of(Measured.of(0.26, Units.METRE)),
+                Optional.of(Measured.of(500, Units.MILLIMETRE)),
+                Optional.of(Measured.of(2, Units.CENTIMETRE)));
+        return new BuildRecord(
+                Ids.next(),
+                "Grey heron",
+                Life.FLYING,
+                "tailless with elevons",
+                "wing leading edge at the centre line",
+                LocalDate.of(2024, 10, 5),
+                List.of("Drawn on the back of a calendar.", "Foam core, 38 g/dm²."),
+                List.of(part),
+                Optional.of(new Planform(List.of(wing), List.of(pod))));
+    }
+
+    /** An entry in which every field says something. */
+    public static EntryRecord fullEntry(BuildRecord build) {
+        var inputs = JsonFiles.object().put("wing area", 38.5).put("far", 1.5e10);
+        inputs.putArray("parts").addObject().put("name", "left wing panel").put("small", 1e-7);
+        return new EntryRecord(
+                Ids.next(),
+                build.id(),
+                EVENING,
+                Kind.FLIGHT,
+                "First hand launch \"over\" tall grass",
+                List.of("Nose heavy, by a *lot*.", "Löwenzahn 🌼 everywhere.\tDrone of bees \\ no wind."),
+                List.of("wing", "balance"),
+                List.of(new MeasurementRecord(
+                        Ids.small(),
+                        "left wing panel",
+                        new Written("3 1/2", Units.INCH, Optional.of("1/16")),
+                        "steel rule")),
+                List.of(new JointRecord(
+                        Ids.small(),
+                        "fin to centre line",
+                        "solvent-based contact adhesive",
+                        EVENING,
+                        Optional.of(EVENING.plusMinutes(10)),
+                        Optional.of(EVENING.plusHours(12).plusSeconds(7)))),
+                List.of(new PictureRecord("ab".repeat(32), "jpg", "the launch")),
+                List.of(new SetUpRecord("balance point", new Written("0.850", Units.FOOT, Optional.empty()))),
+                Optional.of(new FlightRecord(Optional.of(Measured.of(7, Units.MINUTE)), "calm", "slow to roll")),
+                Optional.of(new KeptResult(
+                        "balance.ledger",
+                        "1",
+                        inputs,
+                        JsonFiles.object().put("from", "here"),
+                        JsonFiles.object().put("mass", 1234.5678))));
+    }
+
+    /** The content of every record file below a journal, by its path within. */
+    public static TreeMap<String, String> records(Path journal) throws IOException {
+        var records = new TreeMap<String, String>();
+        try (Stream<Path> files = Files.walk(journal.resolve("builds"))) {
+            files.filter(Files::isRegularFile)
+                    .forEach(file -> records.put(journal.relativize(file).toString(), text(file)));
+        }
+        return records;
+    }
+
+    /** The only file below a folder whose name ends so. */
+    public static Path only(Path folder, String ending) throws IOException {
+        try (Stream<Path> files = Files.walk(folder)) {
+            var found = files.filter(file -> file.toString().endsWith(ending)).toList();
+            if (found.size() != 1) {
+                throw new IllegalStateException(found.size() + " files end in " + ending + ": " + found);
+            }
+            return found.get(0);
+        }
+    }
+
+    private static String text(Path file) {
+        try {
+            return Files.readString(file, StandardCharsets.UTF_8);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}

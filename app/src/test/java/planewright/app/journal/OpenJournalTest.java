@@ -1,0 +1,206 @@
+package planewright.app.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import planewright.app.Bench;
+import planewright.app.journal.Edit.Change;
+
+class OpenJournalTest {
+    private final List<Change> saved = new ArrayList<>();
+    private final List<Integer> failing = new ArrayList<>();
+    private int attempts;
+    private final OpenJournal journal = new OpenJournal("Loft workshop", List.of(), List.of(), this::save);
+    private final BuildRecord heron = Bench.build("Grey heron");
+    private final EntryRecord cut = Bench.entry(heron, "Cut the cores");
+
+    @Test
+    void anEditIsSavedBeforeAnybodyHearsOfIt() throws IOException {
+        var heard = new ArrayList<String>();
+        journal.listen(edit -> heard.add(edit.what() + " after " + saved.size() + " saves, "
+                + journal.builds().size() + " builds"));
+        journal.apply(Edit.add("add build", heron));
+        assertThat(heard).containsExactly("add build after 1 saves, 1 builds");
+    }
+
+    @Test
+    void undoTakesTheLastEditBackAndRedoMakesItAgain() throws IOException {
+        journal.apply(Edit.add("add build", heron));
+        journal.apply(Edit.add("add entry", cut));
+        var renamed = cut.withTitle("Cut four cores");
+        journal.apply(Edit.change("change title", cut, renamed));
+
+        assertThat(journal.undo()).map(Edit::what).contains("change title");
+        assertThat(journal.log(heron.id())).containsExactly(cut);
+        assertThat(journal.undo()).map(Edit::what).contains("add entry");
+        assertThat(journal.log(heron.id())).isEmpty();
+        assertThat(journal.entry(cut.id())).isEmpty();
+
+        assertThat(journal.redo()).map(Edit::what).contains("add entry");
+        assertThat(journal.redo()).map(Edit::what).contains("change title");
+        assertThat(journal.log(heron.id())).containsExactly(renamed);
+        assertThat(journal.redo()).isEmpty();
+    }
+
+    @Test
+    void aNewEditEndsWhatCouldBeRedone() throws IOException {
+        journal.apply(Edit.add("add build", heron));
+        journal.apply(Edit.add("add entry", cut));
+        journal.undo();
+        assertThat(journal.lastUndone()).isPresent();
+        journal.apply(Edit.add("add another", Bench.entry(heron, "Sand the nose")));
+        assertThat(journal.lastUndone()).isEmpty();
+        assertThat(journal.redo()).isEmpty();
+        assertThat(journal.log(heron.id())).extracting(EntryRecord::title).containsExactly("Sand the nose");
+    }
+
+    @Test
+    void listenersHearAnUndoneEditAsTheOneThatTookItBack() throws IOException {
+        journal.apply(Edit.add("add build", heron));
+        var heard = new ArrayList<Edit>();
+        journal.listen(heard::add);
+        journal.undo();
+        assertThat(heard).containsExactly(Edit.remove("add build", heron));
+        assertThat(saved).last().isEqualTo(new Change(Optional.of(heron), Optional.empty()));
+    }
+
+    @Test
+    void anEditThatCannotBeSavedChangesNothing() throws IOException {
+        journal.apply(Edit.add("add build", heron));
+        var heard = new ArrayList<Edit>();
+        journal.listen(heard::add);
+        failing.add(2);
+        assertThatExceptionOfType(IOException.class)
+                .isThrownBy(() -> journal.apply(Edit.add("add entry", cut)))
+                .withMessage("disk full");
+        assertThat(journal.log(heron.id())).isEmpty();
+        assertThat(journal.lastDone()).map(Edit::what).contains("add build");
+        assertThat(heard).isEmpty();
+    }
+
+    @Test
+    void anUndoThatCannotBeSavedCanBeTriedAgain() throws IOException {
+        journal.apply(Edit.add("add build", heron));
+        failing.add(2);
+        assertThatExceptionOfType(IOException.class).isThrownBy(journal::undo);
+        assertThat(journal.builds()).containsExactly(heron);
+        journal.undo();
+        assertThat(journal.builds()).isEmpty();
+    }
+
+    @Test
+    void whereTheSecondChangeFailsTheFirstIsTakenBack() {
+        failing.add(2);
+        var both = new Edit("add both", List.of(add(heron), add(cut)));
+        assertThatExceptionOfType(IOException.class).isThrownBy(() -> journal.apply(both));
+        assertThat(saved).containsExactly(add(heron), new Change(Optional.of(heron), Optional.empty()));
+        assertThat(journal.builds()).isEmpty();
+    }
+
+    @Test
+    void theReasonForAFailureIsToldEvenIfTakingBackFailsToo() {
+        failing.addAll(List.of(2, 3));
+        var both = new Edit("add both", List.of(add(heron), add(cut)));
+        assertThatExceptionOfType(IOException.class)
+                .isThrownBy(() -> journal.apply(both))
+                .withMessage("disk full")
+                .satisfies(failure -> assertThat(failure.getSuppressed()).hasSize(1));
+    }
+
+    @Test
+    void anEditOfWhatSomebodyElseHasChangedIsRefused() throws IOException {
+        journal.apply(Edit.add("add build", heron));
+        journal.apply(Edit.add("add entry", cut));
+        journal.apply(Edit.change("mine", cut, cut.withTitle("mine")));
+        assertThatIllegalStateException()
+                .isThrownBy(() -> journal.apply(Edit.change("theirs", cut, cut.withTitle("theirs"))))
+                .withMessageContaining(cut.id());
+        assertThat(journal.entry(cut.id())).map(EntryRecord::title).contains("mine");
+        assertThatIllegalStateException().isThrownBy(() -> journal.apply(Edit.add("add build", heron)));
+    }
+
+    @Test
+    void aListenerThatFailsSpoilsNeitherTheEditNorItsUndoNorTheOtherListeners() throws IOException {
+        var heard = new ArrayList<String>();
+        journal.listen(edit -> {
+            throw new IllegalStateException("listener broken");
+        });
+        journal.listen(edit -> heard.add(edit.what()));
+        journal.apply(Edit.add("add build", heron));
+        assertThat(heard).containsExactly("add build");
+        assertThat(journal.builds()).containsExactly(heron);
+        assertThat(journal.undo()).isPresent();
+        assertThat(journal.builds()).isEmpty();
+    }
+
+    @Test
+    void whoStopsListeningHearsNoMore() throws IOException {
+        var heard = new ArrayList<Edit>();
+        var stop = journal.listen(heard::add);
+        journal.apply(Edit.add("add build", heron));
+        stop.run();
+        journal.apply(Edit.add("add entry", cut));
+        assertThat(heard).hasSize(1);
+    }
+
+    @Test
+    void aLogIsInOrderOfTimeAndStaysSoWhenTimesChange() throws IOException {
+        journal.apply(Edit.add("add build", heron));
+        var early = cut.withAt(Bench.EVENING.minusDays(3));
+        var late = Bench.entry(heron, "Cover").withAt(Bench.EVENING.plusDays(1));
+        journal.apply(Edit.add("add", late));
+        journal.apply(Edit.add("add", early));
+        assertThat(journal.log(heron.id())).containsExactly(early, late);
+        var later = early.withAt(Bench.EVENING.plusDays(9));
+        journal.apply(Edit.change("change", early, later));
+        assertThat(journal.log(heron.id())).containsExactly(late, later);
+    }
+
+    @Test
+    void anEntryMovedToAnotherBuildLeavesTheFirstLog() throws IOException {
+        var crane = Bench.build("Red crane");
+        journal.apply(new Edit("add both", List.of(add(heron), add(crane), add(cut))));
+        var moved = new EntryRecord(
+                cut.id(),
+                crane.id(),
+                cut.at(),
+                cut.kind(),
+                cut.title(),
+                cut.text(),
+                cut.tags(),
+                cut.measurements(),
+                cut.joints(),
+                cut.pictures(),
+                cut.setUp(),
+                cut.flight(),
+                cut.keptResult());
+        journal.apply(Edit.change("move", cut, moved));
+        assertThat(journal.log(heron.id())).isEmpty();
+        assertThat(journal.log(crane.id())).containsExactly(moved);
+    }
+
+    @Test
+    void theLatestBegunBuildComesFirst() throws IOException {
+        var newer = BuildRecord.begin("Newer", heron.begun().plusDays(1));
+        journal.apply(new Edit("add both", List.of(add(heron), add(newer))));
+        assertThat(journal.builds()).containsExactly(newer, heron);
+    }
+
+    private static Change add(Kept record) {
+        return new Change(Optional.empty(), Optional.of(record));
+    }
+
+    private void save(Change change) throws IOException {
+        attempts++;
+        if (failing.contains(attempts)) {
+            throw new IOException("disk full");
+        }
+        saved.add(change);
+    }
+}
