@@ -26,6 +26,9 @@ public final class QuantityText {
             "(\\d+)\\s*(?:'|′|ft|feet|foot)\\s*(" + NumberText.UNSIGNED + ")\\s*(?:\"|″|in|inch|inches)");
     private static final Map<String, Unit<?>> NAMES = names();
 
+    /** As many places before or after the point are still read easily. */
+    private static final int MOST_ZEROS = 15;
+
     private QuantityText() {}
 
     /**
@@ -159,23 +162,31 @@ public final class QuantityText {
         if (value == 0) {
             return "0";
         }
-        var rounded = spread.isPresent()
-                ? new BigDecimal(value)
-                        .setScale(new BigDecimal(roundedSpread(spread.get())).scale(), RoundingMode.HALF_UP)
-                : stripped(new BigDecimal(value).round(new MathContext(5)));
-        return rounded.toPlainString();
+        return spread.map(pm -> new BigDecimal(value)
+                        .setScale(new BigDecimal(roundedSpread(pm)).scale(), RoundingMode.HALF_UP)
+                        .toPlainString())
+                .orElseGet(() -> plain(figures(value, 5)));
     }
 
     /** A ± to two figures, as JCGM 100:2008, 7.2.6 advises. */
     static String roundedSpread(double spread) {
-        return spread == 0
-                ? "0"
-                : stripped(new BigDecimal(spread).round(new MathContext(2))).toPlainString();
+        return spread == 0 ? "0" : plain(figures(spread, 2));
     }
 
-    private static BigDecimal stripped(BigDecimal number) {
+    /** Rounded, towards 0 where it would else exceed every double. */
+    private static BigDecimal figures(double number, int figures) {
+        var exact = new BigDecimal(number);
+        var rounded = exact.round(new MathContext(figures, RoundingMode.HALF_UP));
+        return Double.isFinite(rounded.doubleValue())
+                ? rounded
+                : exact.round(new MathContext(figures, RoundingMode.DOWN));
+    }
+
+    /** Without zeros that say nothing, and with an exponent where there would be too many. */
+    private static String plain(BigDecimal number) {
         var stripped = number.stripTrailingZeros();
-        return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+        boolean extreme = Math.abs(stripped.precision() - stripped.scale()) > MOST_ZEROS;
+        return extreme ? stripped.toString() : stripped.toPlainString();
     }
 
     private static Written feetAndInches(String feet, String inches) {
@@ -183,9 +194,8 @@ public final class QuantityText {
         var fraction = inches.matches("\\d+") ? "" : inches.replaceFirst("^\\d+[ -]", "");
         double rest = NumberText.parse(inches).orElseThrow();
         boolean mixed = fraction.contains("/") && rest >= 0;
-        var number = mixed
-                ? (int) (whole + Math.floor(rest)) + " " + fraction
-                : stripped(BigDecimal.valueOf(whole + rest)).toPlainString();
+        var number =
+                mixed ? (int) (whole + Math.floor(rest)) + " " + fraction : plain(BigDecimal.valueOf(whole + rest));
         return new Written(number, Units.INCH, Optional.empty());
     }
 
@@ -203,8 +213,7 @@ public final class QuantityText {
                     "'" + text + "' has a ± in " + Units.symbolOf(from) + "; accepted: " + accepted(to));
         }
         var measured = converted(new Written(spread, from, Optional.empty()).measured(), to);
-        return stripped(BigDecimal.valueOf(measured.value().getValue().doubleValue()))
-                .toPlainString();
+        return plain(BigDecimal.valueOf(measured.value().getValue().doubleValue()));
     }
 
     @SuppressWarnings({"unchecked", "rawtypes"}) // callers have checked that the unit is of the value's kind

@@ -78,6 +78,21 @@ class QuantityTextTest {
         assertThat(QuantityText.trailing("212 g")).isEmpty();
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            doubles = {Double.MAX_VALUE, -Double.MAX_VALUE, 1e200, 123_456, 0.000_123_456, 1e-200, Double.MIN_VALUE})
+    void whatItShowsOfAnyNumberReadsAsThatNumberToFiveFigures(double number) throws Exception {
+        var shown = QuantityText.show(Measured.of(number, Units.GRAM));
+        assertThat(shown).hasSizeLessThan(20);
+        assertThat(QuantityText.parse(shown, Units.GRAM)
+                                .measured()
+                                .value()
+                                .getValue()
+                                .doubleValue()
+                        / number)
+                .isCloseTo(1, within(1e-4));
+    }
+
     /** Two figures of the ±, and the value to the same place: JCGM 100:2008 (GUM), 7.2.6. */
     @Test
     void showsNoMoreDigitsThanThePlusMinusDeserves() {
