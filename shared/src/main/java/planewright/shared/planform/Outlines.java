@@ -1,18 +1,24 @@
 package planewright.shared.planform;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.DoubleStream;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
 import planewright.api.journal.Planform;
 
 /**
  * Outlines of a planform, in millimetres. From above the nose points up and the right wing to the right; from the side the
- * nose points left; from ahead one looks at the nose, so the right wing is at the left.
+ * nose points left; from ahead one looks at the nose, so the right wing is at the left. A body's sections are joined by a
+ * smooth line that passes through each of them and never bulges beyond its neighbours; what lies between them is not known.
  */
 public final class Outlines {
     private static final double MM = 1000;
+
+    /** Corners of a round outline. */
+    private static final int ROUND = 48;
 
     private Outlines() {}
 
@@ -40,7 +46,9 @@ public final class Outlines {
 
     /** From ahead: a point at station (y, z) is drawn at (−y, z). */
     public static List<Drawing.Path> front(Planform planform) {
-        return surfaces(planform, corner -> new Point(mm(-corner.y()), mm(corner.z())));
+        var paths = surfaces(planform, corner -> new Point(mm(-corner.y()), mm(corner.z())));
+        planform.bodies().forEach(body -> paths.add(largestSection(body)));
+        return paths;
     }
 
     /** Distance between the outermost points of the surfaces along y, m. */
@@ -51,6 +59,20 @@ public final class Outlines {
                 .mapToDouble(Corner::y)
                 .summaryStatistics();
         return across.getCount() == 0 ? 0 : across.getMax() - across.getMin();
+    }
+
+    /** The largest coordinate of all corners and sections, of either sign, m; NaN where one is. */
+    public static double reach(Planform planform) {
+        var corners = planform.surfaces().stream()
+                .flatMap(surface -> sides(surface).stream())
+                .flatMap(List::stream)
+                .flatMapToDouble(corner -> DoubleStream.of(corner.x(), corner.y(), corner.z()));
+        var sections = planform.bodies().stream()
+                .flatMap(body -> body.sections().stream().map(section -> new double[] {
+                    section.x(), Math.abs(body.y()) + section.width() / 2, section.top(), section.bottom()
+                }))
+                .flatMapToDouble(DoubleStream::of);
+        return DoubleStream.concat(corners, sections).map(Math::abs).max().orElse(0);
     }
 
     /** Area of a surface as seen from above, both sides, m²: the sum of its trapezoids. */
@@ -119,10 +141,27 @@ public final class Outlines {
 
     private static Drawing.Path body(
             Planform.Body body, Function<Planform.Section, Point> one, Function<Planform.Section, Point> other) {
+        var sections = SmoothLine.through(body.sections());
         var points = new ArrayList<Point>();
-        body.sections().forEach(section -> points.add(one.apply(section)));
-        for (int i = body.sections().size() - 1; i >= 0; i--) {
-            points.add(other.apply(body.sections().get(i)));
+        sections.forEach(section -> points.add(one.apply(section)));
+        for (int i = sections.size() - 1; i >= 0; i--) {
+            points.add(other.apply(sections.get(i)));
+        }
+        return new Drawing.Path(points, true);
+    }
+
+    /** An ellipse as wide and high as the body's largest section. */
+    private static Drawing.Path largestSection(Planform.Body body) {
+        var largest = body.sections().stream()
+                .max(Comparator.comparingDouble(section -> section.width() * (section.top() - section.bottom())))
+                .orElseThrow();
+        double middle = (largest.top() + largest.bottom()) / 2;
+        var points = new ArrayList<Point>();
+        for (int i = 0; i < ROUND; i++) {
+            double angle = 2 * Math.PI * i / ROUND;
+            points.add(new Point(
+                    mm(-body.y() + largest.width() / 2 * Math.cos(angle)),
+                    mm(middle + (largest.top() - middle) * Math.sin(angle))));
         }
         return new Drawing.Path(points, true);
     }
@@ -131,8 +170,9 @@ public final class Outlines {
         return new Point(mm(corner.y()), mm(-corner.x()));
     }
 
+    /** Adding 0 makes a plain 0 of −0. */
     private static double mm(double metres) {
-        return metres * MM;
+        return metres * MM + 0.0;
     }
 
     private record Corner(double x, double y, double z) {
