@@ -43,17 +43,23 @@ import planewright.api.quantity.Units.MomentOfMass;
 public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
     /** One line of the ledger. */
     public record PartLine(
-            @Input(label = "Part", from = @From(value = Place.PART, name = "name"))
+            @Input(
+                    label = "Part",
+                    help = "Each part once, such as left wing panel.",
+                    from = @From(value = Place.PART, name = "name"))
             String name,
 
-            @Input(label = "Group", from = @From(value = Place.PART, name = "group"))
+            @Input(
+                    label = "Group",
+                    help = "What it belongs to, such as airframe, power or radio; masses are summed by it.",
+                    from = @From(value = Place.PART, name = "group"))
             String group,
 
             @Input(
                     label = "Mass",
                     help = "Leave it empty for a part that is not weighed yet; it is named and not counted.",
                     unit = "g",
-                    above = "0 g",
+                    atLeast = "0.001 g",
                     atMost = "1000 kg",
                     usuallyTo = "20 kg",
                     from = @From(value = Place.PART, name = "mass"))
@@ -99,6 +105,7 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
 
             @Input(
                     label = "Width",
+                    help = "Its own extent along y.",
                     unit = "mm",
                     atLeast = "0 mm",
                     atMost = "100 m",
@@ -107,6 +114,7 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
 
             @Input(
                     label = "Height",
+                    help = "Its own extent along z.",
                     unit = "mm",
                     atLeast = "0 mm",
                     atMost = "100 m",
@@ -115,7 +123,10 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
 
     /** What is given. */
     public record Inputs(
-            @Input(label = "Parts", from = @From(Place.PART_ROWS))
+            @Input(
+                    label = "Parts",
+                    help = "The mass ledger: everything that flies, with its mass and where it sits.",
+                    from = @From(Place.PART_ROWS))
             List<PartLine> parts,
 
             @Input(
@@ -129,6 +140,15 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
             Optional<Measured<Length>> targetX,
 
             @Input(
+                    label = "Target y",
+                    help = "Where it should balance sideways; empty for the centre line.",
+                    unit = "mm",
+                    atLeast = "-100 m",
+                    atMost = "100 m",
+                    under = "Target")
+            Optional<Measured<Length>> targetY,
+
+            @Input(
                     label = "Tolerance",
                     help = "How far from the target is near enough.",
                     unit = "mm",
@@ -138,7 +158,17 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
                     under = "Target")
             Measured<Length> tolerance,
 
-            @Input(label = "Datum", under = "Drawing", from = @From(value = Place.BUILD, name = "datum"))
+            @Input(
+                    label = "Part that may move",
+                    help = "Such as the pack, where only one part can still be shifted; empty where any may.",
+                    under = "Target")
+            Optional<String> mayMove,
+
+            @Input(
+                    label = "Datum",
+                    help = "Where stations are measured from; written at its mark.",
+                    under = "Drawing",
+                    from = @From(value = Place.BUILD, name = "datum"))
             String datum,
 
             @Input(

@@ -14,7 +14,6 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
@@ -35,14 +34,7 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
                 .filter(line -> line.mass().isPresent() && line.x().isPresent())
                 .map(line -> new Counted(line, point(line)))
                 .toList();
-        if (counted.isEmpty()) {
-            throw new UnsuitableInput(List.of(new InputProblem(
-                    "parts",
-                    "Parts",
-                    inputs.parts().isEmpty() ? "empty" : "without a single part that has both mass and station x",
-                    "1 or more parts with mass and station",
-                    "Weigh the parts and measure where they sit")));
-        }
+        LedgerChecks.require(inputs, counted.isEmpty());
         return new LedgerAnswer(
                 inputs,
                 counted,
@@ -50,7 +42,8 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
     }
 
     Ledger.Results results() {
-        var mass = Measured.of(total.mass(), total.massSpread(), KILOGRAM).to(GRAM);
+        var mass = WeighingAnswer.measured(total.mass(), total.massSpread(), KILOGRAM)
+                .to(GRAM);
         var x = length(total.balance().x(), total.balanceSpread().x());
         return new Ledger.Results(
                 mass,
@@ -81,6 +74,19 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
     /** Where it should balance, m. */
     Optional<Double> target() {
         return inputs.targetX().map(target -> target.in(METRE));
+    }
+
+    /** Where it should balance sideways, m. */
+    double targetY() {
+        return inputs.targetY().map(target -> target.in(METRE)).orElse(0.0);
+    }
+
+    /** Whether the builder can still shift a part. */
+    boolean mayMove(String part) {
+        return inputs.mayMove()
+                .filter(name -> !name.isBlank())
+                .map(name -> name.strip().equalsIgnoreCase(part.strip()))
+                .orElse(true);
     }
 
     /** What would bring the balance point to the target, the smallest move first. */
@@ -134,9 +140,7 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
 
     private static Measured<MomentOfMass> moment(MassPoint point, double arm, double armSpread) {
         double spread = Math.hypot(arm * point.massSpread(), point.mass() * armSpread);
-        return (spread > 0
-                        ? Measured.of(point.mass() * arm, spread, KILOGRAM_METRE)
-                        : Measured.of(point.mass() * arm, KILOGRAM_METRE))
+        return WeighingAnswer.measured(point.mass() * arm, spread, KILOGRAM_METRE)
                 .to(GRAM_MILLIMETRE);
     }
 
@@ -145,9 +149,10 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
         Measured<Length> x = line.x().orElseThrow();
         return new MassPoint(
                 mass.in(KILOGRAM),
-                mass.spreadIn(KILOGRAM),
+                Refusals.spread(mass, KILOGRAM),
                 new Vector(x.in(METRE), line.y().in(METRE), line.z().in(METRE)),
-                new Vector(x.spreadIn(METRE), line.y().spreadIn(METRE), line.z().spreadIn(METRE)),
+                new Vector(
+                        Refusals.spread(x, METRE), Refusals.spread(line.y(), METRE), Refusals.spread(line.z(), METRE)),
                 new Vector(size(line.length()), size(line.width()), size(line.height())));
     }
 
@@ -160,6 +165,6 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
     }
 
     private static Measured<Length> length(double metres, double spread) {
-        return spread > 0 ? Measured.of(metres, spread, METRE).to(MILLIMETRE) : length(metres);
+        return WeighingAnswer.measured(metres, spread, METRE).to(MILLIMETRE);
     }
 }

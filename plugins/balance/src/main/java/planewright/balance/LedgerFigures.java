@@ -140,12 +140,15 @@ final class LedgerFigures {
 
     private static List<Drawing.Shape> marks(LedgerAnswer answer, boolean side) {
         var marks = new ArrayList<Drawing.Shape>();
-        marks.add(new Drawing.Mark(new Point(0, 0), Drawing.Sign.DATUM, "datum"));
+        var datum = answer.inputs().datum();
+        marks.add(new Drawing.Mark(new Point(0, 0), Drawing.Sign.DATUM, datum.isBlank() ? "datum" : "datum: " + datum));
         answer.target()
                 .ifPresent(target -> marks.add(new Drawing.Mark(
                         at(
                                 new MassPoint.Vector(
-                                        target, 0, answer.total().balance().z()),
+                                        target,
+                                        answer.targetY(),
+                                        answer.total().balance().z()),
                                 side),
                         Drawing.Sign.TARGET,
                         "target")));

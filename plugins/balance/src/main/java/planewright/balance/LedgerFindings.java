@@ -13,6 +13,9 @@ final class LedgerFindings {
     /** A balance point this far off the centre line, as a share of the half span, is felt: common practice, no source. */
     private static final double LEAN = 0.01;
 
+    /** As many tolerances behind the target it is no longer safe to try in flight: common practice, no source. */
+    private static final double FAR = 5;
+
     private final LedgerAnswer answer;
     private final MassProperties total;
     private final List<Finding> findings = new ArrayList<>();
@@ -28,9 +31,10 @@ final class LedgerFindings {
                         this::target,
                         () -> findings.add(Finding.lookAgain(
                                 "No target is given, so nothing says whether this balance is right.")));
+        outside();
         uncounted();
         doubt();
-        lean();
+        sideways();
         return List.copyOf(findings);
     }
 
@@ -40,15 +44,19 @@ final class LedgerFindings {
         var where = "The balance point is " + mm(Math.abs(off)) + (off > 0 ? " behind" : " ahead of") + " the target";
         if (Math.abs(off) <= tolerance) {
             findings.add(Finding.fine(where + ", within the tolerance of " + mm(tolerance) + "."));
+        } else if (off > FAR * tolerance) {
+            findings.add(Finding.stop(where + ", so it is far too tail-heavy. Do not fly it like this: it may not be"
+                    + " controllable. " + remedy(target)));
         } else {
             findings.add(Finding.lookAgain(
                     where + ", so it is " + (off > 0 ? "tail" : "nose") + "-heavy. " + remedy(target)));
         }
     }
 
-    /** The move that needs the shortest way and stays inside. */
+    /** The move that needs the shortest way and stays inside, among the parts that may move. */
     private String remedy(double target) {
         return answer.whatIf(target).stream()
+                .filter(line -> answer.mayMove(line.part()))
                 .filter(line -> !line.inside().equals("no"))
                 .findFirst()
                 .map(line -> {
@@ -56,7 +64,21 @@ final class LedgerFindings {
                     return "Moving '" + line.part() + "' " + mm(Math.abs(move)) + (move > 0 ? " aft" : " forward")
                             + " would bring it there.";
                 })
-                .orElse("No part alone can be moved far enough; ballast or several moves are needed.");
+                .orElseGet(() -> answer.inputs()
+                        .mayMove()
+                        .filter(name -> !name.isBlank())
+                        .map(name -> "Moving '" + name.strip() + "' alone would take it out of the aircraft;"
+                                + " ballast or other moves are needed.")
+                        .orElse("No part alone can be moved far enough; ballast or several moves are needed."));
+    }
+
+    private void outside() {
+        if (!answer.inside(total.balance().x()).orElse(true)) {
+            findings.add(
+                    Finding.stop(
+                            "The balance point is " + mm(total.balance().x())
+                                    + " aft of the datum, which is outside the aircraft: a station, a unit or the datum must be wrong."));
+        }
     }
 
     private void uncounted() {
@@ -92,17 +114,31 @@ final class LedgerFindings {
         }
     }
 
-    private void lean() {
-        double y = total.balance().y();
-        double half = LedgerFigures.halfSpan(answer);
-        boolean sure = Math.abs(y) > 2 * total.balanceSpread().y();
-        if (half > 0 && sure && Math.abs(y) > LEAN * half) {
-            findings.add(Finding.lookAgain(String.format(
-                    Locale.ROOT,
-                    "It leans to the %s: %.1f g at the other tip would level it.",
-                    y > 0 ? "right" : "left",
-                    1000 * total.mass() * Math.abs(y) / half)));
+    private void sideways() {
+        double off = total.balance().y() - answer.targetY();
+        double tolerance = answer.inputs().tolerance().in(Units.METRE);
+        boolean asked = answer.inputs().targetY().isPresent();
+        if (asked && Math.abs(off) <= tolerance) {
+            findings.add(
+                    Finding.fine("Sideways it is " + mm(Math.abs(off)) + " off the target, within the tolerance."));
+            return;
         }
+        double half = LedgerFigures.halfSpan(answer);
+        boolean felt = Math.abs(off) > 2 * total.balanceSpread().y() && Math.abs(off) > LEAN * half;
+        if (asked || half > 0 && felt) {
+            findings.add(Finding.lookAgain("It leans to the " + (off > 0 ? "right" : "left")
+                    + level(off, half + Math.signum(off) * answer.targetY())));
+        }
+    }
+
+    /** What would level it at an arm from the target, m; a target beyond the tip has none. */
+    private String level(double off, double arm) {
+        return arm > 0
+                ? String.format(
+                        Locale.ROOT,
+                        ": %.1f g at the other tip would level it.",
+                        1000 * total.mass() * Math.abs(off) / arm)
+                : ": it balances " + mm(Math.abs(off)) + " beside the target.";
     }
 
     private static String mm(double metres) {

@@ -97,9 +97,11 @@ record MassProperties(
 
     /** The part's share of the variance of the balance point along x, 0 to 1; 0 where nothing is uncertain. */
     double varianceShare(MassPoint part) {
-        double own = square((part.at().x() - balance.x()) * part.massSpread() / mass)
-                + square(part.mass() * part.atSpread().x() / mass);
-        return balanceSpread.x() == 0 ? 0 : own / square(balanceSpread.x());
+        double spread = balanceSpread.x() * mass;
+        return spread == 0
+                ? 0
+                : square((part.at().x() - balance.x()) * part.massSpread() / spread)
+                        + square(part.mass() * part.atSpread().x() / spread);
     }
 
     private static double mean(List<MassPoint> parts, double mass, ToDoubleFunction<MassPoint> at) {

@@ -20,6 +20,7 @@ import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units.MomentOfMass;
 
 /** Mass and balance point from scales under the aircraft. */
 @Extension
@@ -40,10 +41,16 @@ import planewright.api.quantity.Measured;
 public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Results> {
     /** A support with its scale. */
     public record SupportLine(
-            @Input(label = "Support", from = @From(Place.ROW_NAME))
+            @Input(label = "Support", help = "Such as nose, left, right or tail.", from = @From(Place.ROW_NAME))
             String name,
 
-            @Input(label = "Reading", unit = "g", atLeast = "0 g", atMost = "1000 kg", from = @From(Place.MEASUREMENT))
+            @Input(
+                    label = "Reading",
+                    help = "What the scale shows with the aircraft on it, level; ± at least half its last step.",
+                    unit = "g",
+                    atLeast = "0 g",
+                    atMost = "1000 kg",
+                    from = @From(Place.MEASUREMENT))
             Measured<Mass> reading,
 
             @Input(
@@ -75,12 +82,18 @@ public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Resu
                     from = @From(value = Place.MEASUREMENT, name = "y"))
             Measured<Length> y,
 
-            @Input(label = "Round", help = "Rows of one weighing share a word; leave it empty for a single one.")
+            @Input(
+                    label = "Round",
+                    help =
+                            "Weighed more than once? Rows of one weighing share a word, such as first; else leave it empty.")
             String round) {}
 
     /** What is given. */
     public record Inputs(
-            @Input(label = "Supports", from = @From(value = Place.MEASUREMENT_ROWS, name = "scale"))
+            @Input(
+                    label = "Supports",
+                    help = "Two or more, each with its scale, one ahead of the others.",
+                    from = @From(value = Place.MEASUREMENT_ROWS, name = "scale"))
             List<SupportLine> supports,
 
             @Input(
@@ -95,6 +108,7 @@ public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Resu
 
             @Input(
                     label = "Target x",
+                    help = "Where it should balance, aft of the datum.",
                     unit = "mm",
                     atLeast = "-100 m",
                     atMost = "100 m",
@@ -116,7 +130,8 @@ public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Resu
             @Result(label = "Net load", unit = "g") Measured<Mass> load,
             @Result(label = "Share", unit = "%") Measured<Dimensionless> share,
             @Result(label = "x", unit = "mm") Measured<Length> x,
-            @Result(label = "y", unit = "mm") Measured<Length> y) {}
+            @Result(label = "y", unit = "mm") Measured<Length> y,
+            @Result(label = "Moment x", unit = "g.mm") Measured<MomentOfMass> momentX) {}
 
     /** What one round says. */
     public record RoundLine(
@@ -146,7 +161,9 @@ public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Resu
 
             @Result(
                     label = "Agreement of the rounds",
-                    help = "Birge ratio: about 1 where rounds differ as their ± allows, above 2 where something moved.",
+                    help =
+                            "Birge ratio, the worst of mass, x and y: about 1 where rounds differ as their ± allows, above 2"
+                                    + " where something moved; none without ±.",
                     unit = "1")
             Optional<Measured<Dimensionless>> agreement,
 
@@ -154,7 +171,8 @@ public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Resu
             @Result(label = "Loads") List<LoadLine> loads,
             @Result(label = "Rounds") List<RoundLine> rounds,
             @Result(label = "From above") Drawing plan,
-            @Result(label = "Loads") Chart loadChart,
+            @Result(label = "From the side") Drawing side,
+            @Result(label = "Load on each support") Chart loadChart,
             @Result(label = "For the journal") List<Proposal> proposals) {}
 
     @Override

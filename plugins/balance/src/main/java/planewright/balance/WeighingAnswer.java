@@ -1,7 +1,9 @@
 package planewright.balance;
 
 import static planewright.api.quantity.Units.GRAM;
+import static planewright.api.quantity.Units.GRAM_MILLIMETRE;
 import static planewright.api.quantity.Units.KILOGRAM;
+import static planewright.api.quantity.Units.KILOGRAM_METRE;
 import static planewright.api.quantity.Units.METRE;
 import static planewright.api.quantity.Units.MILLIMETRE;
 import static planewright.api.quantity.Units.NUMBER;
@@ -13,95 +15,118 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
-import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
-import planewright.api.figure.Chart;
-import planewright.api.figure.Drawing;
-import planewright.api.figure.Point;
 import planewright.api.quantity.Measured;
-import planewright.shared.planform.Outlines;
-import planewright.shared.quantity.QuantityText;
+import planewright.balance.Weighings.Combined;
+import planewright.balance.Weighings.Estimate;
+import planewright.balance.Weighings.Support;
 
-/** Puts the results of a weighing together. */
+/**
+ * Puts the results of a weighing together.
+ *
+ * @param inputs what was given
+ * @param rounds the supports of each round, by its word
+ * @param outcomes what each round says
+ * @param lateral whether in every round supports stand beside each other, so that y can be told
+ */
 record WeighingAnswer(
         Weighing.Inputs inputs,
         Map<String, List<Weighing.SupportLine>> rounds,
         Map<String, Weighings.Outcome> outcomes,
         boolean lateral) {
-    /** Supports nearer to each other than this cannot tell where between them it balances, m. */
-    private static final double LEAST_BASE = 0.001;
-
-    private static final double MM = 1000;
 
     static WeighingAnswer of(Weighing.Inputs inputs) throws UnsuitableInput {
         var rounds = new LinkedHashMap<String, List<Weighing.SupportLine>>();
         inputs.supports()
                 .forEach(line -> rounds.computeIfAbsent(line.round().strip(), round -> new ArrayList<>())
                         .add(line));
-        requireSuitable(inputs, rounds);
+        WeighingChecks.require(inputs, rounds);
         var outcomes = new LinkedHashMap<String, Weighings.Outcome>();
         rounds.forEach((round, lines) -> outcomes.put(
                 round,
                 Weighings.weigh(lines.stream().map(WeighingAnswer::support).toList())));
-        boolean lateral = rounds.values().stream().allMatch(lines -> base(lines, Weighing.SupportLine::y) > LEAST_BASE);
+        boolean lateral =
+                rounds.values().stream().allMatch(lines -> WeighingChecks.apart(lines, Weighing.SupportLine::y));
         return new WeighingAnswer(inputs, rounds, outcomes, lateral);
     }
 
     Weighing.Results results() {
-        var mass = grams(mass().best());
-        var x = millimetres(x().best());
+        var mass = grams(mass());
+        var x = millimetres(x());
         boolean several = outcomes.size() > 1;
+        var figures = new WeighingFigures(this);
         return new Weighing.Results(
                 mass,
                 x,
-                lateral ? Optional.of(millimetres(y().best())) : Optional.empty(),
-                several ? Optional.of(Measured.of(MM * x().worstResidual(), MILLIMETRE)) : Optional.empty(),
-                several ? Optional.of(Measured.of(x().birgeRatio(), NUMBER)) : Optional.empty(),
+                lateral ? Optional.of(millimetres(y())) : Optional.empty(),
+                several ? Optional.of(Measured.of(x().worstResidual(), METRE).to(MILLIMETRE)) : Optional.empty(),
+                agreement().map(ratio -> Measured.of(ratio, NUMBER)),
                 new WeighingFindings(this).all(),
                 loads(),
                 several ? roundLines() : List.of(),
-                plan(),
-                chart(),
+                figures.plan(),
+                figures.side(),
+                figures.chart(),
                 List.of(
                         new Proposal.NewMeasurement("all-up mass", mass),
                         new Proposal.NewMeasurement("balance point", x)));
     }
 
-    Weighings.Combined mass() {
+    Combined mass() {
         return combined(Weighings.Outcome::mass);
     }
 
-    Weighings.Combined x() {
+    Combined x() {
         return combined(Weighings.Outcome::x);
     }
 
-    Weighings.Combined y() {
+    Combined y() {
         return combined(Weighings.Outcome::y);
     }
 
-    /** Net loads as shares of their round's mass, by support. */
+    /** The worst Birge ratio of mass, x and, where it can be told, y; empty where nothing can be judged. */
+    Optional<Double> agreement() {
+        return Stream.of(mass(), x(), y())
+                .limit(lateral ? 3 : 2)
+                .flatMap(combined -> combined.birgeRatio().stream())
+                .max(Double::compare);
+    }
+
+    /** Net loads, their shares of their round's mass and their moments, by support. */
     List<Weighing.LoadLine> loads() {
         var loads = new ArrayList<Weighing.LoadLine>();
         rounds.forEach((round, lines) -> {
             double total = outcomes.get(round).mass().value();
             for (var line : lines) {
                 var support = support(line);
+                double arm = support.x().value();
+                double doubt = Math.hypot(
+                        arm * netSpread(line), support.load() * support.x().spread());
                 loads.add(new Weighing.LoadLine(
                         line.name(),
                         round,
-                        grams(new Weighings.Estimate(support.load(), support.loadSpread())),
+                        net(line),
                         Measured.of(100 * support.load() / total, PERCENT),
                         line.x().to(MILLIMETRE),
-                        line.y().to(MILLIMETRE)));
+                        line.y().to(MILLIMETRE),
+                        measured(support.load() * arm, doubt, KILOGRAM_METRE).to(GRAM_MILLIMETRE)));
             }
         });
         return loads;
     }
 
-    private Weighings.Combined combined(Function<Weighings.Outcome, Weighings.Estimate> which) {
+    /** What a support carries. */
+    static Measured<Mass> net(Weighing.SupportLine line) {
+        return measured(support(line).load(), netSpread(line), KILOGRAM).to(GRAM);
+    }
+
+    private Combined combined(Function<Weighings.Outcome, Estimate> which) {
         return Weighings.combine(outcomes.values().stream().map(which).toList());
     }
 
@@ -109,133 +134,57 @@ record WeighingAnswer(
         return outcomes.entrySet().stream()
                 .map(round -> new Weighing.RoundLine(
                         round.getKey().isEmpty() ? "without a word" : round.getKey(),
-                        grams(round.getValue().mass()),
+                        measured(
+                                        round.getValue().mass().value(),
+                                        round.getValue().mass().spread(),
+                                        KILOGRAM)
+                                .to(GRAM),
                         millimetres(round.getValue().x()),
                         lateral ? Optional.of(millimetres(round.getValue().y())) : Optional.empty()))
                 .toList();
     }
 
-    private Drawing plan() {
-        var layers = new ArrayList<Drawing.Layer>();
-        inputs.planform()
-                .ifPresent(planform ->
-                        layers.add(new Drawing.Layer(Drawing.Use.OUTLINE, List.copyOf(Outlines.plan(planform)))));
-        var marks = new ArrayList<Drawing.Shape>();
-        for (var line : inputs.supports()) {
-            marks.add(new Drawing.Mark(
-                    at(line.x().in(METRE), line.y().in(METRE)),
-                    Drawing.Sign.SUPPORT,
-                    line.name() + ", " + QuantityText.show(grams(net(line)))));
-        }
-        double y = lateral ? y().best().value() : 0;
-        marks.add(new Drawing.Mark(at(0, 0), Drawing.Sign.DATUM, "datum"));
-        inputs.targetX()
-                .ifPresent(
-                        target -> marks.add(new Drawing.Mark(at(target.in(METRE), 0), Drawing.Sign.TARGET, "target")));
-        marks.add(new Drawing.Mark(at(x().best().value(), y), Drawing.Sign.BALANCE_POINT, "balances here"));
-        layers.add(new Drawing.Layer(
-                Drawing.Use.DIMENSION,
-                List.of(new Drawing.Dimension(
-                        at(0, y),
-                        at(x().best().value(), y),
-                        QuantityText.show(Measured.of(Math.rint(x().best().value() * 1e4) / 10, MILLIMETRE))))));
-        layers.add(new Drawing.Layer(Drawing.Use.MARK, marks));
-        return new Drawing("From above", layers);
+    /**
+     * Every reading was taken anew. A support's station, and the tare of its blocks, were measured once for all rounds that
+     * write them alike.
+     */
+    private static Support support(Weighing.SupportLine line) {
+        var name = line.name().strip();
+        return new Support(
+                once("x of " + name, line.x(), METRE),
+                once("y of " + name, line.y(), METRE),
+                new Weighings.Reading(
+                        line.reading().in(KILOGRAM),
+                        Refusals.spread(line.reading(), KILOGRAM),
+                        "reading of " + name + " in " + line.round().strip()),
+                once("tare of " + name, line.tare(), KILOGRAM));
     }
 
-    private Chart chart() {
-        return new Chart.Bars(
-                "Net load on each support",
-                "Support",
-                new Chart.Axis("Load", "g"),
-                loads().stream()
-                        .map(load -> new Chart.Bar(
-                                load.round().isEmpty() ? load.name() : load.name() + ", " + load.round(),
-                                load.load().in(GRAM),
-                                load.load().spreadIn(GRAM)))
-                        .toList());
+    private static <Q extends Quantity<Q>> Weighings.Reading once(String what, Measured<Q> measured, Unit<Q> unit) {
+        double value = measured.in(unit);
+        double spread = Refusals.spread(measured, unit);
+        return new Weighings.Reading(value, spread, what + " " + value + " ± " + spread);
     }
 
-    private static void requireSuitable(Weighing.Inputs inputs, Map<String, List<Weighing.SupportLine>> rounds)
-            throws UnsuitableInput {
-        var problems = new ArrayList<InputProblem>();
-        for (int i = 0; i < inputs.supports().size(); i++) {
-            var line = inputs.supports().get(i);
-            if (line.tare().in(KILOGRAM) > line.reading().in(KILOGRAM)) {
-                problems.add(new InputProblem(
-                        "supports[" + i + "].tare",
-                        "tare of '" + line.name() + "'",
-                        QuantityText.show(line.tare()),
-                        "up to its reading of " + QuantityText.show(line.reading()),
-                        "Read both again"));
-            }
-        }
-        if (rounds.isEmpty()) {
-            problems.add(problem("empty", "2 or more", "Put a scale under each wheel or block"));
-        }
-        rounds.forEach((round, lines) -> requireSuitable(round, lines, problems));
-        if (!problems.isEmpty()) {
-            throw new UnsuitableInput(problems);
-        }
+    private static double netSpread(Weighing.SupportLine line) {
+        var support = support(line);
+        return Math.hypot(support.gross().spread(), support.tare().spread());
     }
 
-    private static void requireSuitable(String round, List<Weighing.SupportLine> lines, List<InputProblem> problems) {
-        var which = round.isEmpty() ? "" : " in round '" + round + "'";
-        if (lines.size() < 2) {
-            problems.add(
-                    problem(lines.size() + which, "2 or more in each round", "One scale alone tells only the mass"));
-        } else if (base(lines, Weighing.SupportLine::x) <= LEAST_BASE) {
-            problems.add(problem(
-                    "all at one station" + which, "supports at different x", "One must stand ahead of the others"));
-        } else if (lines.stream().mapToDouble(line -> net(line).value()).sum() <= 0) {
-            problems.add(problem("without any load" + which, "readings above the tare", "Read the scales again"));
-        }
+    private static Measured<Mass> grams(Combined combined) {
+        return measured(combined.value(), combined.spread(), KILOGRAM).to(GRAM);
     }
 
-    private static InputProblem problem(String value, String accepted, String wayOut) {
-        return new InputProblem("supports", "Supports", value, accepted, wayOut);
+    private static Measured<Length> millimetres(Combined combined) {
+        return measured(combined.value(), combined.spread(), METRE).to(MILLIMETRE);
     }
 
-    private static double base(
-            List<Weighing.SupportLine> lines, Function<Weighing.SupportLine, Measured<Length>> station) {
-        var stations = lines.stream()
-                .mapToDouble(line -> station.apply(line).in(METRE))
-                .summaryStatistics();
-        return stations.getMax() - stations.getMin();
+    private static Measured<Length> millimetres(Estimate estimate) {
+        return measured(estimate.value(), estimate.spread(), METRE).to(MILLIMETRE);
     }
 
-    private static Weighings.Support support(Weighing.SupportLine line) {
-        var net = net(line);
-        return new Weighings.Support(
-                line.x().in(METRE),
-                line.y().in(METRE),
-                net.value(),
-                line.x().spreadIn(METRE),
-                line.y().spreadIn(METRE),
-                net.spread());
-    }
-
-    private static Weighings.Estimate net(Weighing.SupportLine line) {
-        return new Weighings.Estimate(
-                line.reading().in(KILOGRAM) - line.tare().in(KILOGRAM),
-                Math.hypot(line.reading().spreadIn(KILOGRAM), line.tare().spreadIn(KILOGRAM)));
-    }
-
-    private static Measured<Mass> grams(Weighings.Estimate estimate) {
-        return (estimate.spread() > 0
-                        ? Measured.of(estimate.value(), estimate.spread(), KILOGRAM)
-                        : Measured.of(estimate.value(), KILOGRAM))
-                .to(GRAM);
-    }
-
-    private static Measured<Length> millimetres(Weighings.Estimate estimate) {
-        return (estimate.spread() > 0
-                        ? Measured.of(estimate.value(), estimate.spread(), METRE)
-                        : Measured.of(estimate.value(), METRE))
-                .to(MILLIMETRE);
-    }
-
-    private static Point at(double x, double y) {
-        return new Point(MM * y, -MM * x);
+    /** A value with its standard uncertainty; without one where none is known. */
+    static <Q extends Quantity<Q>> Measured<Q> measured(double value, double spread, Unit<Q> unit) {
+        return spread > 0 ? Measured.of(value, spread, unit) : Measured.of(value, unit);
     }
 }

@@ -17,6 +17,9 @@ final class WeighingFindings {
     /** A support that carries less than this hardly holds the aircraft down: common practice, no source. */
     private static final double LEAST_SHARE = 2;
 
+    /** Smaller differences show as 0.0 g or 0.0 mm; in kg or m. */
+    private static final double LEAST_SHOWN = 0.05e-3;
+
     private final WeighingAnswer answer;
     private final List<Finding> findings = new ArrayList<>();
 
@@ -29,6 +32,7 @@ final class WeighingFindings {
         knownMass();
         target();
         lightSupports();
+        manySupports();
         if (answer.inputs().supports().stream()
                 .anyMatch(line -> line.reading().plusMinus().isEmpty())) {
             findings.add(
@@ -42,24 +46,35 @@ final class WeighingFindings {
         if (answer.outcomes().size() < 2) {
             return;
         }
-        double ratio = Math.max(answer.x().birgeRatio(), answer.mass().birgeRatio());
-        findings.add(
-                ratio > DISAGREE
+        var worst = String.format(Locale.ROOT, "%.1f mm", 1000 * answer.x().worstResidual());
+        findings.add(answer.agreement()
+                .map(ratio -> ratio > DISAGREE
                         ? Finding.lookAgain(String.format(
                                 Locale.ROOT,
                                 "The rounds differ %.1f times as much as their ± allow: something moved, or a ± is too small.",
                                 ratio))
-                        : Finding.fine(String.format(
-                                Locale.ROOT,
-                                "The rounds agree; the worst lies %.1f mm off the value taken.",
-                                1000 * answer.x().worstResidual())));
+                        : Finding.fine("The rounds agree; the worst lies " + worst + " off the value taken."))
+                .orElseGet(() -> Finding.lookAgain("The worst round lies " + worst
+                        + " off the value taken; without a ± on the readings nothing says whether that is much.")));
+    }
+
+    private void manySupports() {
+        if (answer.rounds().values().stream().anyMatch(lines -> lines.size() > 3)) {
+            findings.add(
+                    Finding.fine("With more than three supports the share of each depends on how evenly they stand;"
+                            + " mass and balance point come from all of them together and are right all the same."));
+        }
     }
 
     private void knownMass() {
         answer.inputs().knownMass().ifPresent(known -> {
-            var sum = answer.mass().best();
+            var sum = answer.mass();
             double off = sum.value() - known.in(Units.KILOGRAM);
             double doubt = Math.hypot(sum.spread(), known.spreadIn(Units.KILOGRAM));
+            if (Math.abs(off) < LEAST_SHOWN) {
+                findings.add(Finding.fine("The supports carry the mass known otherwise."));
+                return;
+            }
             var text = String.format(
                     Locale.ROOT,
                     "The supports carry %.1f g %s than the mass known otherwise",
@@ -75,8 +90,12 @@ final class WeighingFindings {
 
     private void target() {
         answer.inputs().targetX().ifPresent(target -> {
-            double off = answer.x().best().value() - target.in(Units.METRE);
-            double doubt = Math.hypot(answer.x().best().spread(), target.spreadIn(Units.METRE));
+            double off = answer.x().value() - target.in(Units.METRE);
+            double doubt = Math.hypot(answer.x().spread(), target.spreadIn(Units.METRE));
+            if (Math.abs(off) < LEAST_SHOWN) {
+                findings.add(Finding.fine("It balances at the target."));
+                return;
+            }
             var text = String.format(
                     Locale.ROOT,
                     "It balances %.1f mm %s the target",

@@ -59,12 +59,9 @@ class LedgerPublishedTest {
         double from = published.input("from_station");
         double rest = published.input("total_weight") - moved;
         double restArm = (published.input("old_total_moment") - moved * from) / rest;
-        var line = ledger(published.expected("new_cg"), part("rest", rest, restArm), part("shifted", moved, from))
-                .whatIf()
-                .stream()
-                .filter(each -> each.part().equals("shifted"))
-                .findFirst()
-                .orElseThrow();
+        var line = whatIf(
+                ledger(published.expected("new_cg"), part("rest", rest, restArm), part("shifted", moved, from)),
+                "shifted");
         assertThat(line.station().in(Units.INCH)).isCloseTo(published.input("to_station"), within(1e-6));
     }
 
@@ -79,16 +76,53 @@ class LedgerPublishedTest {
                 .isCloseTo(published.expected("new_cg"), within(published.tolerance("new_cg")));
     }
 
+    /** FAA-H-8083-25C, chapter 10, figures 10-3 and 10-4: 100 lb at 25 in and 50 lb at 50 in against 50 lb at 100 in. */
+    @Test
+    void balancesALeverAboutItsFulcrum() throws Exception {
+        var published = Published.of("A-03");
+        var results = ledger(
+                part("one", published.input("left", 0), -published.input("left", 1)),
+                part("two", published.input("left", 2), -published.input("left", 3)),
+                part("other side", published.input("right", 0), published.input("right", 1)));
+        assertThat(results.balanceX().in(Units.INCH)).isCloseTo(0, within(1e-9));
+        assertThat(results.moments().get(2).momentX().in(Units.KILOGRAM_METRE) / 0.45359237 / 0.0254)
+                .isCloseTo(published.expected("right_moment"), within(1e-9));
+    }
+
+    /** FAA-H-8083-25C, chapter 10, "Weight Shifting", second example: 65 lb from 150 to 30 in bring 81.5 to 80.5 in. */
+    @Test
+    void theHandbooksWeightToShiftIsTheOneThatEndsWhereItSays() throws Exception {
+        var published = Published.of("A-05");
+        double moved = published.expected("weight_to_shift");
+        double from = published.input("from_station");
+        double rest = published.input("total_weight") - moved;
+        double restArm = (published.input("total_weight") * published.input("cg") - moved * from) / rest;
+        var results = ledger(published.input("aft_limit"), part("rest", rest, restArm), part("baggage", moved, from));
+        assertThat(whatIf(results, "baggage").station().in(Units.INCH))
+                .isCloseTo(published.input("to_station"), within(1e-6));
+    }
+
     /**
      * FAA-H-8083-1B, chapter 7, "Permanent Ballast": 7.7 lb at station 228 bring 1,876 lb from 32.2 to 33.0 in. The limit,
-     * the station and the answer are from memory; they agree with the formula.
+     * the station and the answer are from memory; they agree with the formula. 10 of the 1,876 lb sit at that station here,
+     * so that the ledger has a place to add to.
      */
     @Test
-    void tellsTheBallastForATarget() {
+    void tellsTheBallastForATarget() throws Exception {
         var published = Published.of("A-11");
-        var total = MassProperties.of(List.of(Lines.point(published.input("empty_weight"), published.input("ewcg"))));
-        assertThat(total.ballastFor(published.input("forward_limit"), published.input("ballast_station")))
+        double station = published.input("ballast_station");
+        double rest = published.input("empty_weight") - 10;
+        double restArm = (published.input("empty_weight") * published.input("ewcg") - 10 * station) / rest;
+        var empty = List.of(part("rest", rest, restArm), part("tail", 10, station));
+        var ballast = whatIf(ledger(published.input("forward_limit"), empty.toArray(Ledger.PartLine[]::new)), "tail")
+                .ballast()
+                .orElseThrow();
+        assertThat(ballast.in(Units.POUND))
                 .isCloseTo(published.expected("ballast"), within(published.tolerance("ballast")));
+        var after = new ArrayList<>(empty);
+        after.add(part("ballast", ballast.in(Units.POUND), station));
+        assertThat(ledger(after).balanceX().in(Units.INCH))
+                .isCloseTo(published.expected("new_cg"), within(published.tolerance("new_cg")));
     }
 
     /** FAA-H-8083-1B, chapter 2, lever with three weights (from memory); and the datum may lie anywhere. */
@@ -166,6 +200,13 @@ class LedgerPublishedTest {
             parts.add(Lines.at(spoke, side * published.input("spokes", 4), 0, published.input("spokes", 3)));
         }
         assertThat(MassProperties.of(parts).yaw()).isCloseTo(published.expected("I"), within(published.tolerance("I")));
+    }
+
+    private static Ledger.WhatIfLine whatIf(Ledger.Results results, String part) {
+        return results.whatIf().stream()
+                .filter(line -> line.part().equals(part))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static ArrayList<Ledger.PartLine> rows(Published published, String weights, String arms) {

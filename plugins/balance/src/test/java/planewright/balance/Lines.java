@@ -2,6 +2,8 @@ package planewright.balance;
 
 import java.util.List;
 import java.util.Optional;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -14,11 +16,7 @@ final class Lines {
         return part(name, Measured.of(pounds, Units.POUND), Measured.of(inches, Units.INCH), 0);
     }
 
-    static Ledger.PartLine part(
-            String name,
-            Measured<javax.measure.quantity.Mass> mass,
-            Measured<javax.measure.quantity.Length> x,
-            double millimetresRight) {
+    static Ledger.PartLine part(String name, Measured<Mass> mass, Measured<Length> x, double millimetresRight) {
         return new Ledger.PartLine(
                 name,
                 "",
@@ -44,8 +42,15 @@ final class Lines {
                 .results();
     }
 
-    static Ledger.Inputs inputs(Optional<Measured<javax.measure.quantity.Length>> target, List<Ledger.PartLine> parts) {
-        return new Ledger.Inputs(List.copyOf(parts), target, Measured.of(2, Units.MILLIMETRE), "", Optional.empty());
+    static Ledger.Inputs inputs(Optional<Measured<Length>> target, List<Ledger.PartLine> parts) {
+        return new Ledger.Inputs(
+                List.copyOf(parts),
+                target,
+                Optional.empty(),
+                Measured.of(2, Units.MILLIMETRE),
+                Optional.empty(),
+                "",
+                Optional.empty());
     }
 
     static MassPoint point(double mass, double x) {

@@ -3,13 +3,18 @@ package planewright.balance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static planewright.balance.Supports.metric;
+import static planewright.balance.Supports.pounds;
+import static planewright.balance.Supports.support;
+import static planewright.balance.Supports.weigh;
 
 import java.util.List;
 import java.util.Optional;
-import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.figure.Drawing;
+import planewright.api.figure.Point;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -79,28 +84,61 @@ class WeighingTest {
         assertThat(results.mass().spreadIn(Units.GRAM)).isCloseTo(Math.sqrt(5), within(1e-9));
     }
 
-    /** The weighted mean by hand: (10/1 + 12/4)/(1/1 + 1/4) = 10.4, u = 1/√1.25 = 0.894, χ² = 0.16 + 0.64 = 0.8. */
+    /** Four supports of a stiff aircraft: whatever each carries, the sums hold; by hand 4·100 g, x = (2·0 + 2·200)/4. */
     @Test
-    void combinesRoundsByWeightedLeastSquares() {
-        var combined = Weighings.combine(List.of(new Weighings.Estimate(10, 1), new Weighings.Estimate(12, 2)));
-        assertThat(combined.best().value()).isCloseTo(10.4, within(1e-12));
-        assertThat(combined.best().spread()).isCloseTo(1 / Math.sqrt(1.25), within(1e-12));
-        assertThat(combined.birgeRatio()).isCloseTo(Math.sqrt(0.8), within(1e-12));
-        assertThat(combined.worstResidual()).isCloseTo(1.6, within(1e-12));
+    void takesAnyNumberOfSupports() throws Exception {
+        var even = weigh(List.of(
+                square("front left", 100, 0, -50), square("front right", 100, 0, 50),
+                square("back left", 100, 200, -50), square("back right", 100, 200, 50)));
+        var rocking = weigh(List.of(
+                square("front left", 150, 0, -50), square("front right", 50, 0, 50),
+                square("back left", 50, 200, -50), square("back right", 150, 200, 50)));
+        assertThat(even.balanceX().in(Units.MILLIMETRE)).isCloseTo(100, within(1e-9));
+        assertThat(rocking.balanceX().in(Units.MILLIMETRE)).isCloseTo(100, within(1e-9));
+        assertThat(rocking.balanceY().orElseThrow().in(Units.MILLIMETRE)).isCloseTo(0, within(1e-9));
+        assertThat(rocking.findings())
+                .extracting(Finding::text)
+                .anyMatch(text -> text.startsWith("With more than three supports"));
+    }
+
+    private static Weighing.SupportLine square(String name, double grams, double x, double y) {
+        return new Weighing.SupportLine(
+                name,
+                Measured.of(grams, 1, Units.GRAM),
+                Measured.of(0, Units.GRAM),
+                Measured.of(x, Units.MILLIMETRE),
+                Measured.of(y, Units.MILLIMETRE),
+                "");
     }
 
     @Test
-    void saysWhenRoundsDisagree() throws Exception {
+    void momentsOfTheLoadsAddUpToTheBalancePoint() throws Exception {
         var results = weigh(List.of(
-                metric("front", Measured.of(100, 1, Units.GRAM), 0, "first"),
-                metric("back", Measured.of(300, 1, Units.GRAM), 200, "first"),
-                metric("front", Measured.of(130, 1, Units.GRAM), 0, "second"),
-                metric("back", Measured.of(270, 1, Units.GRAM), 200, "second")));
-        assertThat(results.rounds()).hasSize(2);
-        assertThat(results.agreement().orElseThrow().in(Units.NUMBER)).isGreaterThan(2);
-        assertThat(results.findings())
-                .extracting(Finding::text)
-                .anyMatch(text -> text.contains("something moved, or a ± is too small"));
+                metric("front", Measured.of(100, 1, Units.GRAM), -30, ""),
+                metric("back", Measured.of(300, 2, Units.GRAM), 200, "")));
+        double moment = results.loads().stream()
+                .mapToDouble(line -> line.momentX().in(Units.GRAM_MILLIMETRE))
+                .sum();
+        assertThat(moment / 400).isCloseTo(results.balanceX().in(Units.MILLIMETRE), within(1e-9));
+        assertThat(results.loads().get(1).momentX().spreadIn(Units.GRAM_MILLIMETRE))
+                .isCloseTo(400, within(1e-6));
+    }
+
+    @Test
+    void drawsSupportsAndBalancePointFromAboveAndFromTheSide() throws Exception {
+        var results = weigh(List.of(
+                metric("front", Measured.of(100, 1, Units.GRAM), 0, ""),
+                metric("back", Measured.of(300, 2, Units.GRAM), 200, "")));
+        assertThat(marks(results.plan())).contains(new Point(0, -150), new Point(0, -200));
+        assertThat(marks(results.side())).contains(new Point(150, 0), new Point(200, 0));
+    }
+
+    private static List<Point> marks(Drawing drawing) {
+        return drawing.layers().stream()
+                .flatMap(layer -> layer.shapes().stream())
+                .filter(Drawing.Mark.class::isInstance)
+                .map(shape -> ((Drawing.Mark) shape).at())
+                .toList();
     }
 
     @Test
@@ -110,6 +148,31 @@ class WeighingTest {
                 metric("back", Measured.of(300, 1, Units.GRAM), 200, ""));
         assertThat(findings(supports, 401)).contains("within what the ± allow");
         assertThat(findings(supports, 420)).contains("more than the ± allow");
+    }
+
+    /** 7 kg in thirds: sums of doubles differ in the last digit, which is no difference. */
+    @Test
+    void callsNoDifferenceFineEvenWithoutPlusMinus() throws Exception {
+        var supports = List.of(
+                metric("front", Measured.of(7000 / 3.0, Units.GRAM), 0.1, ""),
+                metric("back", Measured.of(14000 / 3.0, Units.GRAM), 0.7 + 200, ""));
+        double x = weigh(supports).balanceX().in(Units.MILLIMETRE);
+        assertThat(against(supports, 7000, x + 1e-12))
+                .contains("The supports carry the mass known otherwise.", "It balances at the target.");
+        assertThat(against(supports, 7001, x + 1))
+                .contains("The supports carry 1.0 g less", "It balances 1.0 mm ahead of the target.");
+    }
+
+    private static String against(List<Weighing.SupportLine> supports, double knownGrams, double target)
+            throws UnsuitableInput {
+        return WeighingAnswer.of(new Weighing.Inputs(
+                        supports,
+                        Optional.of(Measured.of(knownGrams, Units.GRAM)),
+                        Optional.of(Measured.of(target, Units.MILLIMETRE)),
+                        Optional.empty()))
+                .results()
+                .findings()
+                .toString();
     }
 
     @Test
@@ -132,6 +195,15 @@ class WeighingTest {
         assertThatThrownBy(() -> weigh(support("nose", 0, 0, 0), support("mains", 0, 10, 0)))
                 .hasMessageContaining("accepted: readings above the tare");
         assertThatThrownBy(() -> weigh(List.of())).hasMessageContaining("Supports is empty");
+        assertThatThrownBy(
+                        () -> weigh(support("nose", 34, 0, 0), support("mains", 40, 10, 0), support("Nose", 34, 0, 0)))
+                .hasMessageContaining("'Nose' is there twice; accepted: each support once in a round");
+        assertThatThrownBy(() -> weigh(support(" ", 34, 0, 0), support("mains", 40, 10, 0)))
+                .hasMessageContaining("name of row 1 of Supports is empty");
+        assertThatThrownBy(() -> weigh(List.of(
+                        metric("front", Measured.of(1, 2, Units.GRAM), 0, ""),
+                        metric("back", Measured.of(0.5, Units.GRAM), 200, ""))))
+                .hasMessageContaining("readings that stand out of their ±");
     }
 
     private static String findings(List<Weighing.SupportLine> supports, double knownGrams) throws UnsuitableInput {
@@ -143,33 +215,5 @@ class WeighingTest {
                 .results()
                 .findings()
                 .toString();
-    }
-
-    private static Weighing.Results weigh(Weighing.SupportLine... supports) throws UnsuitableInput {
-        return weigh(List.of(supports));
-    }
-
-    private static Weighing.Results weigh(List<Weighing.SupportLine> supports) throws UnsuitableInput {
-        return WeighingAnswer.of(new Weighing.Inputs(supports, Optional.empty(), Optional.empty(), Optional.empty()))
-                .results();
-    }
-
-    private static Weighing.SupportLine metric(String name, Measured<Mass> reading, double x, String round) {
-        return new Weighing.SupportLine(
-                name,
-                reading,
-                Measured.of(0, Units.GRAM),
-                Measured.of(x, Units.MILLIMETRE),
-                Measured.of(0, Units.MILLIMETRE),
-                round);
-    }
-
-    private static Weighing.SupportLine support(String name, double load, double x, double y) {
-        return new Weighing.SupportLine(
-                name, pounds(load), pounds(0), Measured.of(x, Units.INCH), Measured.of(y, Units.INCH), "");
-    }
-
-    private static Measured<Mass> pounds(double pounds) {
-        return Measured.of(pounds, Units.POUND);
     }
 }

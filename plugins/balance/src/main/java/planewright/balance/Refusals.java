@@ -1,0 +1,80 @@
+package planewright.balance;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.UnsuitableInput;
+import planewright.api.journal.Planform;
+import planewright.api.quantity.Measured;
+import planewright.shared.planform.Outlines;
+import planewright.shared.quantity.QuantityText;
+
+/** Collects what cannot be computed with, beyond the bounds that stand with the inputs themselves. */
+final class Refusals {
+    /** Farthest from the datum that anything is drawn, and the greatest ± of a station, m. */
+    static final double FARTHEST = 100;
+
+    /** A smaller ± than a nanogram or a picometre is none: no scale and no rule resolves it. In kg or m. */
+    private static final double LEAST_SPREAD = 1e-12;
+
+    private final List<InputProblem> problems = new ArrayList<>();
+
+    /** The standard uncertainty in a unit of the SI; 0 where none is known or it is too small to mean anything. */
+    static <Q extends Quantity<Q>> double spread(Measured<Q> value, Unit<Q> unit) {
+        double spread = value.spreadIn(unit);
+        return spread < LEAST_SPREAD ? 0 : spread;
+    }
+
+    void add(String input, String name, String value, String accepted, String wayOut) {
+        problems.add(new InputProblem(input, name, value, accepted, wayOut));
+    }
+
+    /** Refuses a ± greater than a limit. */
+    <Q extends Quantity<Q>> void spread(String input, String name, Measured<Q> value, Measured<Q> limit) {
+        var unit = value.value().getUnit();
+        if (value.spreadIn(unit) > limit.in(unit)) {
+            add(
+                    input,
+                    "± of " + name,
+                    bare(value.plusMinus().orElseThrow()),
+                    "up to " + bare(limit.value()),
+                    "Weigh or measure it again");
+        }
+    }
+
+    /** Refuses a name that is blank or that stands there already. */
+    void name(String input, String row, String name, HashSet<String> taken, String wayOut) {
+        if (name.isBlank()) {
+            add(input, "name of " + row, "empty", "a name", "Say what it is");
+        } else if (!taken.add(name.strip().toLowerCase(Locale.ROOT))) {
+            add(input, "'" + name + "'", "there twice", "each name once", wayOut);
+        }
+    }
+
+    /** Refuses a shape that reaches farther than any model. */
+    void shape(Optional<Planform> planform) {
+        planform.map(Outlines::reach)
+                .filter(reach -> !(reach <= FARTHEST))
+                .ifPresent(reach -> add(
+                        "planform",
+                        "Shape",
+                        "farther than 100 m from the datum",
+                        "all of it within 100 m",
+                        "Look at its units and at sweep angles near 90°"));
+    }
+
+    void throwIfAny() throws UnsuitableInput {
+        if (!problems.isEmpty()) {
+            throw new UnsuitableInput(problems);
+        }
+    }
+
+    private static <Q extends Quantity<Q>> String bare(Quantity<Q> quantity) {
+        return QuantityText.show(new Measured<>(quantity, Optional.empty()));
+    }
+}

@@ -1,0 +1,93 @@
+package planewright.balance;
+
+import static planewright.api.quantity.Units.GRAM;
+import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.MILLIMETRE;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.figure.Point;
+import planewright.api.quantity.Measured;
+import planewright.shared.planform.Outlines;
+import planewright.shared.quantity.QuantityText;
+
+/** Drawings and chart of a weighing. */
+final class WeighingFigures {
+    private static final double MM = 1000;
+
+    private final WeighingAnswer answer;
+
+    WeighingFigures(WeighingAnswer answer) {
+        this.answer = answer;
+    }
+
+    Drawing plan() {
+        double across = answer.lateral() ? answer.y().value() : 0;
+        return drawing(
+                "From above",
+                answer.inputs().planform().map(Outlines::plan),
+                (x, y) -> new Point(MM * y, -MM * x),
+                across);
+    }
+
+    /** Supports stand below the lowest point of the shape; the height of the balance point is not weighed. */
+    Drawing side() {
+        var outline = answer.inputs().planform().map(Outlines::side);
+        double ground = outline.stream()
+                .flatMap(List::stream)
+                .flatMap(path -> path.points().stream())
+                .mapToDouble(Point::y)
+                .min()
+                .orElse(0);
+        return drawing("From the side, height not weighed", outline, (x, y) -> new Point(MM * x, ground), 0);
+    }
+
+    Chart chart() {
+        return new Chart.Bars(
+                "Net load on each support",
+                "Support",
+                new Chart.Axis("Load", "g"),
+                answer.loads().stream()
+                        .map(load -> new Chart.Bar(
+                                load.round().isEmpty() ? load.name() : load.name() + ", " + load.round(),
+                                load.load().in(GRAM),
+                                load.load().spreadIn(GRAM)))
+                        .toList());
+    }
+
+    private Drawing drawing(
+            String title, Optional<List<Drawing.Path>> outline, BiFunction<Double, Double, Point> at, double across) {
+        double x = answer.x().value();
+        var layers = new ArrayList<Drawing.Layer>();
+        outline.ifPresent(paths -> layers.add(new Drawing.Layer(Drawing.Use.OUTLINE, List.copyOf(paths))));
+        layers.add(new Drawing.Layer(
+                Drawing.Use.DIMENSION,
+                List.of(new Drawing.Dimension(
+                        at.apply(0.0, across),
+                        at.apply(x, across),
+                        QuantityText.show(Measured.of(Math.rint(x * 1e4) / 10, MILLIMETRE))))));
+        var marks = new LinkedHashSet<Drawing.Shape>();
+        answer.inputs().supports().forEach(line -> marks.add(support(line, at)));
+        marks.add(new Drawing.Mark(at.apply(0.0, 0.0), Drawing.Sign.DATUM, "datum"));
+        answer.inputs()
+                .targetX()
+                .ifPresent(target ->
+                        marks.add(new Drawing.Mark(at.apply(target.in(METRE), 0.0), Drawing.Sign.TARGET, "target")));
+        marks.add(new Drawing.Mark(at.apply(x, across), Drawing.Sign.BALANCE_POINT, "balances here"));
+        layers.add(new Drawing.Layer(Drawing.Use.MARK, List.copyOf(marks)));
+        return new Drawing(title, layers);
+    }
+
+    /** With its load, unless several rounds put different loads on it. */
+    private Drawing.Mark support(Weighing.SupportLine line, BiFunction<Double, Double, Point> at) {
+        var label = answer.rounds().size() > 1
+                ? line.name()
+                : line.name() + ", " + QuantityText.show(WeighingAnswer.net(line));
+        return new Drawing.Mark(at.apply(line.x().in(METRE), line.y().in(METRE)), Drawing.Sign.SUPPORT, label);
+    }
+}
