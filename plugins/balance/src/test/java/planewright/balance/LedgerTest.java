@@ -145,6 +145,18 @@ class LedgerTest {
                 .anyMatch(text -> text.equals("It leans to the right: 40.0 g at the other tip would level it."));
     }
 
+    /** 20 g too much at ± 260 mm of 420 g, but each panel only known to ± 20 g: u(y) is 17.5 mm, more than the lean of 12 mm. */
+    @Test
+    void doesNotCallALeanWhatTheDoubtAloneCouldBe() throws Exception {
+        var doubtful = List.of(
+                part("left panel", Measured.of(200, 20, Units.GRAM), Measured.of(140, Units.MILLIMETRE), -260),
+                part("right panel", Measured.of(220, 20, Units.GRAM), Measured.of(140, Units.MILLIMETRE), 260));
+        var results = LedgerAnswer.of(inputs(Optional.empty(), doubtful)).results();
+        assertThat(results.balanceY().in(Units.MILLIMETRE)).isCloseTo(20 * 260 / 420.0, within(1e-9));
+        assertThat(results.balanceY().spreadIn(Units.MILLIMETRE)).isCloseTo(17.5, within(0.05));
+        assertThat(results.findings()).extracting(Finding::text).noneMatch(text -> text.startsWith("It leans"));
+    }
+
     /** Default tolerance 2 mm: more than five of them behind the target is not to be flown. */
     @Test
     void stopsWhatIsFarTooTailHeavy() throws Exception {

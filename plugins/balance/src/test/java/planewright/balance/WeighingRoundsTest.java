@@ -40,6 +40,24 @@ class WeighingRoundsTest {
     }
 
     /**
+     * By hand: what rounds share neither weighs them nor excuses their difference. 10 ± 1 and 12 ± 2 sharing ± 50 still give
+     * 10.4; 10 ± 1 and 14 ± 1 sharing ± 10 have a Birge ratio of √(2² + 2²) = √8, so u = √(8·1/2 + 10²) = √104.
+     */
+    @Test
+    void roundsDisagreeWhateverTheyShare() {
+        assertThat(Weighings.combine(List.of(
+                                new Weighings.Estimate(10, Map.of("first", 1.0, "station", 50.0)),
+                                new Weighings.Estimate(12, Map.of("second", 2.0, "station", 50.0))))
+                        .value())
+                .isCloseTo(10.4, within(1e-12));
+        var apart = Weighings.combine(List.of(
+                new Weighings.Estimate(10, Map.of("first", 1.0, "station", 10.0)),
+                new Weighings.Estimate(14, Map.of("second", 1.0, "station", 10.0))));
+        assertThat(apart.birgeRatio().orElseThrow()).isCloseTo(Math.sqrt(8), within(1e-12));
+        assertThat(apart.spread()).isCloseTo(Math.sqrt(104), within(1e-12));
+    }
+
+    /**
      * Three rounds on the same two supports, whose stations and tare were measured once, against 100,000 draws of all
      * readings (JCGM 101:2008, 5.1). The spread of a standard deviation is 1/√(2n), 0.22 %; the bound of 2 % also covers
      * what first order leaves out. The rounds agree better than their ±, so no Birge ratio enlarges the answer.
