@@ -20,7 +20,7 @@ final class Refusals {
     static final double FARTHEST = 100;
 
     /** A smaller ± than a nanogram or a picometre is none: no scale and no rule resolves it. In kg or m. */
-    private static final double LEAST_SPREAD = 1e-12;
+    static final double LEAST_SPREAD = 1e-12;
 
     private final List<InputProblem> problems = new ArrayList<>();
 

@@ -183,8 +183,8 @@ record WeighingAnswer(
         return measured(estimate.value(), estimate.spread(), METRE).to(MILLIMETRE);
     }
 
-    /** A value with its standard uncertainty; without one where none is known. */
+    /** A value with its standard uncertainty; without one where none is known, or none but what adding doubles leaves. */
     static <Q extends Quantity<Q>> Measured<Q> measured(double value, double spread, Unit<Q> unit) {
-        return spread > 0 ? Measured.of(value, spread, unit) : Measured.of(value, unit);
+        return spread >= Refusals.LEAST_SPREAD ? Measured.of(value, spread, unit) : Measured.of(value, unit);
     }
 }

@@ -117,6 +117,7 @@ class WeighingRoundsTest {
                 metric("front", Measured.of(200, Units.GRAM), 0, "second"),
                 metric("back", Measured.of(200, Units.GRAM), 200, "second")));
         assertThat(results.agreement()).isEmpty();
+        assertThat(results.mass().plusMinus()).isEmpty();
         assertThat(results.balanceX().spreadIn(Units.MILLIMETRE)).isCloseTo(25, within(1e-9));
         assertThat(results.findings()).extracting(Finding::grade).containsOnly(Finding.Grade.LOOK_AGAIN);
         assertThat(results.findings().get(0).text()).contains("25.0 mm off", "nothing says whether that is much");
