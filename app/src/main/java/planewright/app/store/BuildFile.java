@@ -31,7 +31,17 @@ final class BuildFile {
                                 : java.util.Optional.empty()));
     }
 
+    /** The units of the planform in a build's tree. */
+    static PlanformJson.UnitCodes units(ObjectNode tree) throws Unreadable {
+        var planform = new Fields(tree).tree("planform");
+        return planform.isPresent() ? PlanformJson.units(new Fields(planform.get())) : PlanformJson.OURS;
+    }
+
     static ObjectNode write(BuildRecord build) {
+        return write(build, PlanformJson.OURS);
+    }
+
+    static ObjectNode write(BuildRecord build, PlanformJson.UnitCodes units) {
         var writing = new Writing()
                 .whole("schema", Schema.CURRENT)
                 .text("id", build.id())
@@ -42,7 +52,7 @@ final class BuildFile {
                 .text("begun", build.begun().toString())
                 .texts("notes", build.notes())
                 .rows("parts", build.parts(), BuildFile::part);
-        build.planform().ifPresent(planform -> writing.tree("planform", PlanformJson.write(planform)));
+        build.planform().ifPresent(planform -> writing.tree("planform", PlanformJson.write(planform, units)));
         return writing.done();
     }
 

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.UUID;
@@ -31,6 +33,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private final OpenJournal journal;
     private final List<SetAside> setAside;
     private final Map<String, Path> files = new ConcurrentHashMap<>();
+    private final Replaced replaced = new Replaced();
 
     private JournalFolder(Path folder, JournalLock lock, UserFolders user) throws IOException {
         this.folder = folder;
@@ -70,7 +73,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
                 .whole("minReader", Schema.CURRENT)
                 .text("id", UUID.randomUUID().toString())
                 .text("name", name.strip());
-        SafeFile.write(folder.resolve(HEAD), JsonFiles.text(head.done()).getBytes(StandardCharsets.UTF_8));
+        write(folder.resolve(HEAD), JsonFiles.text(head.done()));
     }
 
     /** Whether a folder is a journal's. */
@@ -124,16 +127,19 @@ public final class JournalFolder implements Storage, AutoCloseable {
     }
 
     @Override
-    public void save(Edit.Change change) throws IOException {
+    public synchronized void save(Edit.Change change) throws IOException {
         var subject = change.subject();
         var file = fileOf(subject);
         if (change.after().isEmpty()) {
-            requireUnchanged(file, change.before().orElseThrow());
+            var text = unchanged(file, subject);
             SafeFile.delete(file);
+            replaced.note(subject.id(), text, "");
             files.remove(subject.id());
         } else if (change.before().isEmpty()) {
             requireAbsent(file);
-            write(file, JsonFiles.text(RecordFiles.json(subject)));
+            if (!restored(file, subject, "")) {
+                writeRecord(file, JsonFiles.text(RecordFiles.json(subject)), subject);
+            }
             files.put(subject.id(), file);
         } else {
             patch(file, change.before().get(), subject);
@@ -146,29 +152,46 @@ public final class JournalFolder implements Storage, AutoCloseable {
     }
 
     private void patch(Path file, Kept before, Kept after) throws IOException {
-        requireUnchanged(file, before);
-        var text = Files.readString(file);
-        var tree = JsonFiles.parse(text);
-        Patch.apply(tree, RecordFiles.json(before), RecordFiles.json(after));
-        var patched = JsonFiles.text(tree);
-        if (!patched.equals(text)) {
-            write(file, patched);
+        var text = unchanged(file, before);
+        if (isSame(before, after) || restored(file, after, text)) {
+            return;
         }
+        var tree = JsonFiles.parse(text);
+        Patch.apply(tree, RecordFiles.json(before, tree), RecordFiles.json(after, tree));
+        var patched = JsonFiles.text(tree);
+        writeRecord(file, patched, after);
+        replaced.note(after.id(), text, patched);
     }
 
-    /** What another program has written meanwhile is not overwritten. */
-    private static void requireUnchanged(Path file, Kept before) throws IOException {
-        boolean same;
+    /** Writes the text that the last save has replaced, if it says what is wanted. */
+    private boolean restored(Path file, Kept wanted, String now) throws IOException {
+        var text = replaced.before(wanted.id(), now);
+        if (text.isEmpty() || !isSame(wanted, RecordFiles.read(JsonFiles.parse(text.get()), wanted))) {
+            return false;
+        }
+        write(file, text.get());
+        replaced.drop(wanted.id());
+        return true;
+    }
+
+    /** The text of a file that still says what was read; what another program has written meanwhile is not overwritten. */
+    private static String unchanged(Path file, Kept before) throws IOException {
         try {
-            var tree = JsonFiles.read(file);
-            same = before.equals(before instanceof BuildRecord ? BuildFile.read(tree) : EntryFile.read(tree));
-        } catch (IOException gone) {
-            same = false;
+            var text = JsonFiles.content(file);
+            if (isSame(before, RecordFiles.read(JsonFiles.parse(text), before))) {
+                return text;
+            }
+        } catch (Unreadable | NoSuchFileException gone) {
+            // said below
         }
-        if (!same) {
-            throw new IOException("file " + file
-                    + " was changed by another program since it was read; open the journal again and repeat the edit");
-        }
+        throw new IOException("file " + file
+                + " was changed by another program since it was read; open the journal again and repeat the edit");
+    }
+
+    /** Whether two records are the same once they are written. */
+    private static boolean isSame(Kept one, Kept other) {
+        return Arrays.equals(
+                bytes(JsonFiles.text(RecordFiles.json(one))), bytes(JsonFiles.text(RecordFiles.json(other))));
     }
 
     private static void requireAbsent(Path file) throws IOException {
@@ -195,8 +218,27 @@ public final class JournalFolder implements Storage, AutoCloseable {
                 .resolve("build.json");
     }
 
+    /** Writes nothing that could not be read again. */
+    private static void writeRecord(Path file, String text, Kept record) throws IOException {
+        int size = bytes(text).length;
+        if (size > JsonFiles.MOST_BYTES) {
+            throw new IOException("file " + file + " would have " + size + " bytes; accepted: up to "
+                    + JsonFiles.MOST_BYTES + "; tell it in several entries");
+        }
+        try {
+            RecordFiles.read(JsonFiles.parse(text), record);
+        } catch (Unreadable reason) {
+            throw new IOException("file " + file + " could not be read again: " + reason.getMessage(), reason);
+        }
+        write(file, text);
+    }
+
     private static void write(Path file, String text) throws IOException {
-        SafeFile.write(file, text.getBytes(StandardCharsets.UTF_8));
+        SafeFile.write(file, bytes(text));
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static Fields head(Path folder) throws IOException {

@@ -3,12 +3,16 @@ package planewright.app.store;
 import java.io.IOException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
@@ -36,10 +40,8 @@ final class JournalLoader {
     Loaded load() throws IOException {
         var root = folder.resolve("builds");
         if (Files.isDirectory(root)) {
-            try (var folders = Files.newDirectoryStream(root, Files::isDirectory)) {
-                for (var build : folders) {
-                    load(build);
-                }
+            for (var build : folders(root)) {
+                load(build);
             }
         }
         return new Loaded(builds, entries, List.copyOf(setAside));
@@ -47,23 +49,27 @@ final class JournalLoader {
 
     private void load(Path build) throws IOException {
         var head = build.resolve("build.json");
+        var entryFiles = jsonFiles(build.resolve("entries"));
+        if (entryFiles.isEmpty() && !Files.exists(head, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
         BuildRecord record = null;
         try {
-            record = BuildFile.read(JsonFiles.read(head));
+            record = BuildFile.read(JsonFiles.read(plain(head)));
             keep(head, record);
             builds.add(record);
         } catch (IOException unreadable) {
             setAside(head, unreadable);
             record = null;
         }
-        for (var file : jsonFiles(build.resolve("entries"))) {
+        for (var file : entryFiles) {
             loadEntry(file, record);
         }
     }
 
     private void loadEntry(Path file, BuildRecord build) {
         try {
-            var entry = EntryFile.read(JsonFiles.read(file));
+            var entry = EntryFile.read(JsonFiles.read(plain(file)));
             if (build == null) {
                 throw new Unreadable("its build cannot be read");
             }
@@ -90,26 +96,66 @@ final class JournalLoader {
     }
 
     private void setAside(Path file, IOException unreadable) {
-        var reason = unreadable instanceof Unreadable
-                ? unreadable.getMessage()
-                : "it cannot be read (" + unreadable.getClass().getSimpleName() + ")";
+        var reason = "it cannot be read (" + unreadable.getClass().getSimpleName() + ")";
+        if (unreadable instanceof Unreadable) {
+            reason = unreadable.getMessage();
+        } else if (unreadable instanceof NoSuchFileException) {
+            reason = "it is missing";
+        }
         setAside.add(new SetAside(file, reason));
     }
 
-    private static List<Path> jsonFiles(Path folder) throws IOException {
+    /** A link would let a journal show files from elsewhere, and reading a pipe or device may never end. */
+    private static Path plain(Path file) throws IOException {
+        var attributes = Files.readAttributes(file, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+        if (!attributes.isRegularFile()) {
+            throw new Unreadable("it is a link, a folder or a device; accepted: a plain file");
+        }
+        return file;
+    }
+
+    /** Those named as we name them come first: of two with one id, the copy is set aside. */
+    private List<Path> folders(Path root) throws IOException {
         var found = new ArrayList<Path>();
-        if (Files.isDirectory(folder)) {
+        try (var folders = Files.newDirectoryStream(root, Files::isDirectory)) {
+            for (var build : folders) {
+                if (Files.isSymbolicLink(build)) {
+                    setAside(build, new Unreadable("it is a link; accepted: a folder"));
+                } else {
+                    found.add(build);
+                }
+            }
+        }
+        found.sort(ownNamesFirst(Names::isFolder));
+        return found;
+    }
+
+    private List<Path> jsonFiles(Path folder) throws IOException {
+        var found = new ArrayList<Path>();
+        if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {
                 @Override
                 public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                    if (file.getFileName().toString().endsWith(".json")) {
+                    if (file.getFileName().toString().endsWith(".json") || Files.isDirectory(file)) {
                         found.add(file);
                     }
                     return FileVisitResult.CONTINUE;
                 }
+
+                @Override
+                public FileVisitResult visitFileFailed(Path file, IOException failure) {
+                    setAside(file, failure);
+                    return FileVisitResult.CONTINUE;
+                }
             });
         }
-        found.sort(null);
+        found.sort(ownNamesFirst(name -> Names.isUlid(name.replaceFirst("\\.json$", ""))));
         return found;
+    }
+
+    private static Comparator<Path> ownNamesFirst(Predicate<String> ours) {
+        return Comparator.<Path, Boolean>comparing(
+                        path -> !ours.test(path.getFileName().toString()))
+                .thenComparing(Comparator.naturalOrder());
     }
 }

@@ -3,20 +3,26 @@ package planewright.app.store;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** One program at a time on a journal; the system frees the lock when a program ends, however it ends. */
 final class JournalLock implements AutoCloseable {
     private static final String NAME = ".lock";
 
+    /** Folders locked by this program: POSIX frees a file's locks when its holder closes the file by any channel. */
+    private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
+
+    private final Path place;
     private final FileChannel channel;
 
-    private JournalLock(FileChannel channel) {
+    private JournalLock(Path place, FileChannel channel) {
+        this.place = place;
         this.channel = channel;
     }
 
@@ -24,37 +30,59 @@ final class JournalLock implements AutoCloseable {
      * @throws JournalRefused if another program has the journal open, or the folder cannot be written in
      */
     static JournalLock take(Path folder) throws IOException {
+        var place = folder.toRealPath();
+        if (!HELD.add(place)) {
+            throw refusal(folder, "in this program");
+        }
+        try {
+            return new JournalLock(place, locked(folder));
+        } catch (IOException | RuntimeException refused) {
+            HELD.remove(place);
+            throw refused;
+        }
+    }
+
+    private static FileChannel locked(Path folder) throws IOException {
         var file = folder.resolve(NAME);
         FileChannel channel;
         try {
             channel = FileChannel.open(
-                    file, StandardOpenOption.CREATE, StandardOpenOption.READ, StandardOpenOption.WRITE);
+                    file,
+                    StandardOpenOption.CREATE,
+                    StandardOpenOption.READ,
+                    StandardOpenOption.WRITE,
+                    LinkOption.NOFOLLOW_LINKS);
         } catch (IOException refused) {
             throw new JournalRefused("journal " + folder + " cannot be written in ("
                     + refused.getClass().getSimpleName()
                     + "); make the folder writable, or copy the journal to one that is");
         }
-        FileLock lock = tryLock(channel);
-        if (lock == null) {
+        try {
+            if (channel.tryLock() == null) {
+                throw refusal(folder, "in another program" + holder(file));
+            }
+            channel.truncate(0);
+            channel.write(
+                    ByteBuffer.wrap(("process " + ProcessHandle.current().pid()).getBytes(StandardCharsets.UTF_8)));
+            return channel;
+        } catch (IOException | RuntimeException refused) {
             channel.close();
-            throw new JournalRefused(
-                    "journal " + folder + " is open in another program" + holder(file) + "; close it there first");
+            throw refused;
         }
-        channel.truncate(0);
-        channel.write(ByteBuffer.wrap(("process " + ProcessHandle.current().pid()).getBytes(StandardCharsets.UTF_8)));
-        return new JournalLock(channel);
+    }
+
+    private static JournalRefused refusal(Path folder, String where) {
+        return new JournalRefused("journal " + folder + " is open " + where + "; close it there first");
     }
 
     @Override
     public void close() throws IOException {
-        channel.close();
-    }
-
-    private static FileLock tryLock(FileChannel channel) throws IOException {
-        try {
-            return channel.tryLock();
-        } catch (OverlappingFileLockException here) {
-            return null;
+        if (channel.isOpen()) {
+            try {
+                channel.close();
+            } finally {
+                HELD.remove(place);
+            }
         }
     }
 

@@ -1,17 +1,21 @@
 package planewright.app.store;
 
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.JsonGeneratorDelegate;
 import com.fasterxml.jackson.core.util.Separators;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
+import java.io.StringWriter;
+import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -45,11 +49,20 @@ public final class JsonFiles {
      * @throws IOException if the file cannot be read at all
      */
     public static ObjectNode read(Path file) throws IOException {
+        return parse(content(file));
+    }
+
+    /**
+     * The text in a file.
+     *
+     * @throws Unreadable if it is too large or no UTF-8
+     */
+    static String content(Path file) throws IOException {
         long size = Files.size(file);
         if (size > MOST_BYTES) {
             throw new Unreadable("it has " + size + " bytes; accepted: up to " + MOST_BYTES);
         }
-        return parse(utf8(Files.readAllBytes(file)));
+        return utf8(Files.readAllBytes(file));
     }
 
     /**
@@ -80,11 +93,13 @@ public final class JsonFiles {
                         .withArrayEmptySeparator(""))
                 .withObjectIndenter(indenter)
                 .withArrayIndenter(indenter);
-        try {
-            return Normalizer.normalize(MAPPER.writer(printer).writeValueAsString(object), Normalizer.Form.NFC) + "\n";
-        } catch (JsonProcessingException impossible) {
+        var text = new StringWriter();
+        try (var generator = new Plain(MAPPER.createGenerator(text))) {
+            MAPPER.writer(printer).writeValue(generator, object);
+        } catch (IOException impossible) {
             throw new IllegalStateException("a tree that cannot be written", impossible);
         }
+        return text.append('\n').toString();
     }
 
     /** A new, empty object. */
@@ -100,6 +115,23 @@ public final class JsonFiles {
                     .toString();
         } catch (CharacterCodingException broken) {
             throw new Unreadable("it is not UTF-8 text");
+        }
+    }
+
+    /** Writes a text or number as it is written once it has been read. */
+    private static final class Plain extends JsonGeneratorDelegate {
+        private Plain(JsonGenerator generator) {
+            super(generator, false);
+        }
+
+        @Override
+        public void writeString(String text) throws IOException {
+            super.writeString(Normalizer.normalize(text, Normalizer.Form.NFC));
+        }
+
+        @Override
+        public void writeNumber(double number) throws IOException {
+            super.writeNumber(new BigDecimal(Double.toString(number)));
         }
     }
 }

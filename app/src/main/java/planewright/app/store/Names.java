@@ -10,6 +10,8 @@ import planewright.app.journal.BuildRecord;
 
 /** Names of files and folders that every file system takes. */
 final class Names {
+    private static final Pattern ULID = Pattern.compile("[0-7][0-9A-HJKMNP-TV-Z]{25}");
+    private static final Pattern FOLDER = Pattern.compile("[a-z0-9-]{1,40}-[0-9a-z]{6}");
     private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|com\\d|lpt\\d");
 
     private Names() {}
@@ -25,8 +27,13 @@ final class Names {
         return Path.of("entries", Integer.toString(year), entryId + ".json");
     }
 
+    /** Whether a folder of a build could bear this name. */
+    static boolean isFolder(String name) {
+        return FOLDER.matcher(name).matches();
+    }
+
     static boolean isUlid(String id) {
-        return Ulid.isValid(id) && id.equals(id.toUpperCase(Locale.ROOT));
+        return ULID.matcher(id).matches();
     }
 
     private static String slug(String name) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -56,10 +57,7 @@ final class Patch {
         Map<String, JsonNode> known = byKey(before);
         Map<String, JsonNode> kept = byKey(tree);
         var rows = new ArrayList<JsonNode>();
-        for (var row : after) {
-            var key = key(row);
-            rows.add(key == null ? row.deepCopy() : mergedRow(kept.get(key), known.get(key), row));
-        }
+        byKey(after).forEach((key, row) -> rows.add(mergedRow(kept.get(key), known.get(key), row)));
         tree.removeAll();
         return tree.addAll(rows);
     }
@@ -68,13 +66,13 @@ final class Patch {
         return kept != null && row.equals(known) ? kept : merged(kept, known, row);
     }
 
+    /** Rows of one key, and rows without any, are told apart by which of them comes first. */
     private static Map<String, JsonNode> byKey(ArrayNode rows) {
-        var byKey = new HashMap<String, JsonNode>();
+        var byKey = new LinkedHashMap<String, JsonNode>();
+        var counts = new HashMap<String, Integer>();
         for (var row : rows) {
             var key = key(row);
-            if (key != null) {
-                byKey.put(key, row);
-            }
+            byKey.put(counts.merge(key, 1, Integer::sum) + " " + key, row);
         }
         return byKey;
     }
@@ -85,7 +83,7 @@ final class Patch {
                 .filter(node -> node != null && node.isTextual())
                 .map(JsonNode::textValue)
                 .findFirst()
-                .orElse(null);
+                .orElse("");
     }
 
     /** Puts a new field before the first field of ours that follows it, so that files keep one order of keys. */

@@ -7,6 +7,8 @@ import planewright.api.quantity.Units;
 
 /** A planform in JSON: written in millimetres and degrees, read in any unit of length and angle that it names. */
 public final class PlanformJson {
+    static final UnitCodes OURS = new UnitCodes("mm", 0.001, "deg", Math.PI / 180);
+
     private PlanformJson() {}
 
     /**
@@ -14,8 +16,9 @@ public final class PlanformJson {
      */
     public static Planform read(ObjectNode tree) throws Unreadable {
         var fields = new Fields(tree);
-        double length = factor(fields.textOr("unit", "mm"), "unit", Units.METRE);
-        double angle = factor(fields.textOr("angleUnit", "deg"), "angleUnit", Units.RADIAN);
+        var units = units(fields);
+        double length = units.length();
+        double angle = units.angle();
         return fields.checked(
                 "planform",
                 () -> new Planform(
@@ -25,13 +28,35 @@ public final class PlanformJson {
 
     /** The object that {@link #read} understands. */
     public static ObjectNode write(Planform planform) {
+        return write(planform, OURS);
+    }
+
+    static ObjectNode write(Planform planform, UnitCodes units) {
         return new Writing()
-                .text("unit", "mm")
-                .text("angleUnit", "deg")
-                .rows("surfaces", planform.surfaces(), PlanformJson::surface)
-                .rows("bodies", planform.bodies(), PlanformJson::body)
+                .text("unit", units.lengthCode())
+                .text("angleUnit", units.angleCode())
+                .rows("surfaces", planform.surfaces(), surface -> surface(surface, units))
+                .rows("bodies", planform.bodies(), body -> body(body, units))
                 .done();
     }
+
+    /** The units that a planform's tree names. */
+    static UnitCodes units(Fields fields) throws Unreadable {
+        var length = fields.textOr("unit", OURS.lengthCode());
+        var angle = fields.textOr("angleUnit", OURS.angleCode());
+        return new UnitCodes(
+                length, factor(length, "unit", Units.METRE), angle, factor(angle, "angleUnit", Units.RADIAN));
+    }
+
+    /**
+     * Units of a planform's numbers.
+     *
+     * @param lengthCode UCUM
+     * @param length one of it, m
+     * @param angleCode UCUM
+     * @param angle one of it, rad
+     */
+    record UnitCodes(String lengthCode, double length, String angleCode, double angle) {}
 
     private static double factor(String code, String field, javax.measure.Unit<?> system) throws Unreadable {
         var unit = Units.ofCode(code)
@@ -77,45 +102,41 @@ public final class PlanformJson {
                                 section.number("bottom") * length)));
     }
 
-    private static Writing surface(Planform.Surface surface) {
+    private static Writing surface(Planform.Surface surface, UnitCodes units) {
         return new Writing()
                 .text("name", surface.name())
-                .number("x", millimetres(surface.x()))
-                .number("y", millimetres(surface.y()))
-                .number("z", millimetres(surface.z()))
+                .number("x", in(units.length(), surface.x()))
+                .number("y", in(units.length(), surface.y()))
+                .number("z", in(units.length(), surface.z()))
                 .flag("mirrored", surface.mirrored())
                 .rows(
                         "panels",
                         surface.panels(),
                         panel -> new Writing()
-                                .number("rootChord", millimetres(panel.rootChord()))
-                                .number("tipChord", millimetres(panel.tipChord()))
-                                .number("span", millimetres(panel.span()))
-                                .number("sweep", degrees(panel.sweep()))
-                                .number("dihedral", degrees(panel.dihedral()))
-                                .number("twist", degrees(panel.twist())));
+                                .number("rootChord", in(units.length(), panel.rootChord()))
+                                .number("tipChord", in(units.length(), panel.tipChord()))
+                                .number("span", in(units.length(), panel.span()))
+                                .number("sweep", in(units.angle(), panel.sweep()))
+                                .number("dihedral", in(units.angle(), panel.dihedral()))
+                                .number("twist", in(units.angle(), panel.twist())));
     }
 
-    private static Writing body(Planform.Body body) {
+    private static Writing body(Planform.Body body, UnitCodes units) {
         return new Writing()
                 .text("name", body.name())
-                .number("y", millimetres(body.y()))
+                .number("y", in(units.length(), body.y()))
                 .rows(
                         "sections",
                         body.sections(),
                         section -> new Writing()
-                                .number("x", millimetres(section.x()))
-                                .number("width", millimetres(section.width()))
-                                .number("top", millimetres(section.top()))
-                                .number("bottom", millimetres(section.bottom())));
+                                .number("x", in(units.length(), section.x()))
+                                .number("width", in(units.length(), section.width()))
+                                .number("top", in(units.length(), section.top()))
+                                .number("bottom", in(units.length(), section.bottom())));
     }
 
-    /** To the nanometre, so that a number read in millimetres is written as it was. */
-    private static double millimetres(double metres) {
-        return Math.rint(metres * 1e9) / 1e6;
-    }
-
-    private static double degrees(double radians) {
-        return Math.rint(Math.toDegrees(radians) * 1e9) / 1e9;
+    /** To nine decimals, so that a number is written as it was read. */
+    private static double in(double unit, double value) {
+        return Math.rint(value / unit * 1e9) / 1e9;
     }
 }

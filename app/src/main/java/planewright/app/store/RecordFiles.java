@@ -13,4 +13,18 @@ public final class RecordFiles {
     public static ObjectNode json(Kept record) {
         return record instanceof BuildRecord build ? BuildFile.write(build) : EntryFile.write((EntryRecord) record);
     }
+
+    /** The same, its planform in the units that a tree of it already has. */
+    static ObjectNode json(Kept record, ObjectNode tree) throws Unreadable {
+        return record instanceof BuildRecord build ? BuildFile.write(build, BuildFile.units(tree)) : json(record);
+    }
+
+    /**
+     * The record that a file's tree describes.
+     *
+     * @param like a record of the same kind
+     */
+    static Kept read(ObjectNode tree, Kept like) throws Unreadable {
+        return like instanceof BuildRecord ? BuildFile.read(tree) : EntryFile.read(tree);
+    }
 }

@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.concurrent.atomic.AtomicLong;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -15,14 +17,16 @@ import java.util.stream.Stream;
  */
 public final class SafeFile {
     private static final String ENDING = ".tmp";
+    private static final Pattern LEFT_OVER = Pattern.compile("\\..+\\.\\d+-\\d+\\.tmp");
+    private static final AtomicLong COUNTER = new AtomicLong();
 
     private SafeFile() {}
 
     /** Writes a file; when it returns, the content survives a crash of program and machine. */
     public static void write(Path file, byte[] content) throws IOException {
         makeFolder(file.getParent());
-        var beside = file.resolveSibling(
-                "." + file.getFileName() + "." + ProcessHandle.current().pid() + ENDING);
+        var beside = file.resolveSibling("." + file.getFileName() + "."
+                + ProcessHandle.current().pid() + "-" + COUNTER.incrementAndGet() + ENDING);
         try {
             try (var channel = FileChannel.open(
                     beside,
@@ -63,7 +67,7 @@ public final class SafeFile {
     /** Whether a file is an unfinished save. */
     static boolean isLeftOver(Path file) {
         var name = file.getFileName().toString();
-        return name.startsWith(".") && name.endsWith(ENDING);
+        return LEFT_OVER.matcher(name).matches();
     }
 
     private static void makeFolder(Path folder) throws IOException {

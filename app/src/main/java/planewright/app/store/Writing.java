@@ -1,18 +1,22 @@
 package planewright.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
+import javax.measure.Quantity;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.shared.quantity.Written;
 
 /** Fills an object with fields; what is absent or empty is not written. */
 final class Writing {
-    private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm");
+    private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd'T'HH:mm", Locale.ROOT);
 
     private final ObjectNode object = JsonFiles.object();
 
@@ -90,7 +94,23 @@ final class Writing {
     }
 
     Writing measured(String name, Optional<? extends Measured<?>> value) {
-        value.ifPresent(known -> nested(name, new Writing().written(Written.of(known))));
+        value.ifPresent(known -> nested(name, new Writing().written(exact(known))));
         return this;
+    }
+
+    /** To 15 digits: every number that somebody typed comes back as it was (IEEE 754, 5.12.2). */
+    private static <Q extends Quantity<Q>> Written exact(Measured<Q> value) {
+        var unit = value.value().getUnit();
+        return new Written(
+                digits(value.value().getValue().doubleValue()),
+                unit,
+                value.plusMinus().map(spread -> digits(value.spreadIn(unit))));
+    }
+
+    private static String digits(double number) {
+        return new BigDecimal(number)
+                .round(new MathContext(15))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }
