@@ -13,8 +13,10 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] words) {
+        QuietLibraries.use();
         var settings = Settings.ofSystem();
-        boolean window = words.length == 0 || words[0].equals("open");
+        boolean window = words.length == 0
+                || words[0].equals("open") && words.length <= 2 && !words[words.length - 1].startsWith("-");
         if (window && !GraphicsEnvironment.isHeadless()) {
             var journal =
                     words.length > 1 ? java.util.Optional.of(java.nio.file.Path.of(words[1])) : settings.journal();

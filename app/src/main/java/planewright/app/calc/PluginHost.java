@@ -57,8 +57,7 @@ public final class PluginHost implements AutoCloseable {
 
     @Override
     public void close() {
-        manager.stopPlugins();
-        manager.unloadPlugins();
+        manager.getPlugins().stream().map(PluginWrapper::getPluginId).toList().forEach(manager::unloadPlugin);
     }
 
     private List<PluginPackage> packages(List<Path> places) {

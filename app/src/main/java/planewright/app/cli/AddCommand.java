@@ -27,8 +27,7 @@ import planewright.shared.quantity.QuantityText;
 @Command(
         name = "add",
         description = "Write an entry into a build's log. 'left wing panel 212 g' is a measurement,"
-                + " 'fin joint contact adhesive 12 h' starts a joint, anything else is text.",
-        mixinStandardHelpOptions = true)
+                + " 'fin joint contact adhesive 12 h' starts a joint, anything else is text.")
 final class AddCommand implements Callable<Integer> {
     private final Desk desk;
 
@@ -110,7 +109,7 @@ final class AddCommand implements Callable<Integer> {
         entry.joints()
                 .forEach(each -> desk.out()
                         .println("  joint        " + each.name() + ", " + each.material() + ", cured "
-                                + each.fullyCured().map(Object::toString).orElse("")));
+                                + each.fullyCured().map(Desk::time).orElse("")));
         entry.text().forEach(each -> desk.out().println("  text         " + each));
         entry.pictures()
                 .forEach(each ->

@@ -3,6 +3,7 @@ package planewright.app.cli;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,16 +34,20 @@ import planewright.app.print.Paper;
 import planewright.app.print.SheetPdf;
 import planewright.app.print.Sheets;
 import planewright.app.store.JsonFiles;
+import planewright.app.store.Unreadable;
 
 @Command(
         name = "calc",
+        header = "Run a calculator; without an id, list them.",
         description = {
-            "Run a calculator; without an id, list them. Inputs come from the build's journal, then from --inputs, then from"
-                    + " options named after the calculator's inputs, the last of which win:",
+            "Inputs come from the build's journal, then from --inputs, then from options named after the calculator's"
+                    + " inputs; the later ones win. 'calc ID --describe' lists them.",
+            "",
             "  calc balance.ledger --build NAME --target-x '92 mm'",
-            "  calc balance.ledger --parts 'name=motor, mass=62 g, x=40 mm' --parts 'name=pack, mass=186 g, x=-20 mm'"
-        },
-        mixinStandardHelpOptions = true)
+            "  calc balance.ledger --parts 'name=motor, mass=62 g, x=40 mm' \\",
+            "                      --parts 'name=pack, mass=186 g, x=-20 mm'",
+            ""
+        })
 final class CalcCommand implements Callable<Integer> {
     private final Desk desk;
 
@@ -90,6 +95,10 @@ final class CalcCommand implements Callable<Integer> {
     private int withoutJournal() throws IOException {
         if (keep) {
             throw CommandFailed.words("--keep needs --build NAME, in whose log the answer is kept");
+        }
+        if (id.isEmpty()
+                && (describe || build.isPresent() || inputs.isPresent() || print.isPresent() || !more.isEmpty())) {
+            throw CommandFailed.words("no calculator is named; accepted: an id that 'calc' alone lists");
         }
         try (var plugins = PluginHost.open(
                 desk.settings().pluginPlaces(), desk.settings().user().data().resolve("plugins-unpacked"))) {
@@ -174,23 +183,29 @@ final class CalcCommand implements Callable<Integer> {
     private ObjectNode given(Described described) throws IOException {
         var given = JsonFiles.object();
         if (inputs.isPresent()) {
-            var tree = inputs.get().equals("-")
-                    ? JsonFiles.parse(new String(System.in.readAllBytes(), StandardCharsets.UTF_8))
-                    : read(Path.of(inputs.get()));
+            var tree = read(inputs.get());
             given.setAll(tree.path("inputs") instanceof ObjectNode nested ? nested : tree);
         }
         given.setAll(InputOptions.parse(described, more));
         return given;
     }
 
-    private static ObjectNode read(Path file) throws IOException {
+    private static ObjectNode read(String from) throws IOException {
         try {
-            return JsonFiles.read(file);
-        } catch (java.nio.file.NoSuchFileException missing) {
-            throw CommandFailed.words("--inputs file " + file + " is not there; accepted: a JSON file, or -");
-        } catch (planewright.app.store.Unreadable unreadable) {
-            throw CommandFailed.words("--inputs file " + file + ": " + unreadable.getMessage());
+            return from.equals("-")
+                    ? JsonFiles.parse(new String(System.in.readAllBytes(), StandardCharsets.UTF_8))
+                    : JsonFiles.read(file(from));
+        } catch (Unreadable unreadable) {
+            throw CommandFailed.words("--inputs " + from + ": " + unreadable.getMessage());
         }
+    }
+
+    private static Path file(String name) {
+        var file = Path.of(name);
+        if (!Files.isRegularFile(file)) {
+            throw CommandFailed.words("--inputs " + name + " is not there or no file; accepted: a JSON file, or -");
+        }
+        return file;
     }
 
     private void list(PluginHost plugins) {

@@ -16,8 +16,7 @@ import planewright.app.store.SetAside;
 
 @Command(
         name = "check",
-        description = "Read every file of a journal, pictures too, and tell what is wrong. Changes nothing.",
-        mixinStandardHelpOptions = true)
+        description = "Read every file of a journal, pictures too, and tell what is wrong. Changes nothing.")
 final class CheckCommand implements Callable<Integer> {
     private final Desk desk;
 
@@ -56,7 +55,9 @@ final class CheckCommand implements Callable<Integer> {
             desk.json(node);
             return;
         }
-        desk.out().println(builds + " builds, " + entries + " entries, " + wrong.size() + " files wrong");
+        desk.out()
+                .println(Desk.count(builds, "build", "builds") + ", " + Desk.count(entries, "entry", "entries") + ", "
+                        + Desk.count(wrong.size(), "file", "files") + " wrong");
         wrong.forEach(each -> desk.out().println(place(program, each.file()) + ": " + each.reason()));
     }
 

@@ -3,6 +3,9 @@ package planewright.app.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileSystemException;
+import java.nio.file.NoSuchFileException;
 import java.time.Clock;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -38,7 +41,9 @@ public final class CommandLineProgram {
                 .setOut(out)
                 .setErr(err)
                 .setCaseInsensitiveEnumValuesAllowed(true)
-                .setParameterExceptionHandler((wrong, arguments) -> complain(wrong.getMessage(), 2))
+                .setExpandAtFiles(false)
+                .registerConverter(int.class, CommandLineProgram::whole)
+                .setParameterExceptionHandler((wrong, arguments) -> complain(Misread.words(wrong), 2))
                 .setExecutionExceptionHandler((failure, command, result) -> failed(failure));
         try {
             return line.execute(words);
@@ -47,9 +52,20 @@ public final class CommandLineProgram {
         }
     }
 
+    private static int whole(String text) {
+        try {
+            return Integer.parseInt(text.strip());
+        } catch (NumberFormatException wrong) {
+            throw new CommandLine.TypeConversionException("'" + text + "'; accepted: a whole number");
+        }
+    }
+
     private int failed(Exception failure) {
         if (failure instanceof CommandFailed told) {
             return complain(told.getMessage(), told.code());
+        }
+        if (failure instanceof FileSystemException file) {
+            return complain(words(file), 1);
         }
         if (failure instanceof IOException || failure instanceof UncheckedIOException) {
             return complain(failure.getMessage(), 1);
@@ -58,6 +74,16 @@ public final class CommandLineProgram {
             return complain(failure.getMessage(), 2);
         }
         return complain("planewright itself failed: " + failure + ". The journal is as it was", 1);
+    }
+
+    /** The system's own messages are often the bare name of the file. */
+    private static String words(FileSystemException failure) {
+        var reason = failure instanceof NoSuchFileException
+                ? "it is not there"
+                : failure instanceof AccessDeniedException ? "access is denied" : failure.getReason();
+        var file = failure.getOtherFile() == null ? failure.getFile() : failure.getOtherFile();
+        return "file " + file + " cannot be read or written: "
+                + (reason == null ? failure.getClass().getSimpleName() : reason);
     }
 
     private int complain(String message, int code) {

@@ -11,16 +11,21 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import planewright.app.Program;
 import planewright.app.Settings;
 import planewright.app.calc.Described;
 import planewright.app.calc.PluginHost;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.JointRecord;
+import planewright.app.journal.PictureRecord;
 import planewright.app.store.JsonFiles;
 
 /** What every command needs: settings, the clock, where to write, and finding things by what the user calls them. */
 record Desk(Settings settings, Clock clock, PrintWriter out) {
+    private static final int HEADING = 70;
+
     LocalDateTime now() {
         return LocalDateTime.now(clock).truncatedTo(ChronoUnit.MINUTES);
     }
@@ -73,6 +78,33 @@ record Desk(Settings settings, Clock clock, PrintWriter out) {
                     + "; accepted: an id that 'show' lists");
         }
         return found.get(0);
+    }
+
+    /** The line that stands for an entry in a list: its title, else what is first in it. */
+    static String heading(EntryRecord entry) {
+        var heading = Stream.of(
+                        Stream.of(entry.title()),
+                        entry.text().stream(),
+                        entry.measurements().stream()
+                                .map(each -> each.name() + " " + each.quantity().text()),
+                        entry.joints().stream().map(JointRecord::name),
+                        entry.pictures().stream().map(PictureRecord::caption))
+                .flatMap(each -> each)
+                .filter(line -> !line.isBlank())
+                .findFirst()
+                .orElse("")
+                .replaceAll("\\s+", " ");
+        return heading.length() > HEADING ? heading.substring(0, HEADING) + "…" : heading;
+    }
+
+    /** A time to the minute: {@code 2025-03-14 20:15}. */
+    static String time(LocalDateTime time) {
+        return time.truncatedTo(ChronoUnit.MINUTES).toString().replace('T', ' ');
+    }
+
+    /** How many, and of what: {@code 1 entry}, {@code 2 entries}. */
+    static String count(int number, String one, String more) {
+        return number + " " + (number == 1 ? one : more);
     }
 
     static Described calculator(PluginHost plugins, String id) {

@@ -13,10 +13,7 @@ import planewright.app.index.Hits;
 import planewright.app.journal.BuildRecord;
 import planewright.app.store.JsonFiles;
 
-@Command(
-        name = "find",
-        description = "Find entries by their words; words in quotes stand in a row.",
-        mixinStandardHelpOptions = true)
+@Command(name = "find", description = "Find entries by their words; words in quotes stand in a row.")
 final class FindCommand implements Callable<Integer> {
     private static final int EXCERPT = 90;
 
@@ -59,13 +56,12 @@ final class FindCommand implements Callable<Integer> {
     private void tell(Program program, Hits hits) {
         desk.out()
                 .println((hits.forgiving() ? "Nothing bears these words; nearly the same: " : "")
-                        + hits.total()
-                        + (hits.total() == 1 ? " entry" : " entries"));
+                        + Desk.count(hits.total(), "entry", "entries"));
         for (var hit : hits.hits()) {
             var entry = program.journal().entry(hit.entryId()).orElseThrow();
             desk.out().println();
             desk.out()
-                    .println(entry.at().toLocalDate() + "  " + name(program, hit.buildId()) + "  " + entry.title()
+                    .println(entry.at().toLocalDate() + "  " + name(program, hit.buildId()) + "  " + Desk.heading(entry)
                             + "  (" + entry.id().substring(18) + ")");
             hit.excerpts().stream()
                     .filter(excerpt -> !excerpt.where().equals("build"))

@@ -30,7 +30,7 @@ final class InputOptions {
                 }
             }
         } catch (CommandLine.ParameterException wrong) {
-            throw CommandFailed.words(wrong.getMessage() + "; inputs of " + described.id() + ": "
+            throw CommandFailed.words(what(wrong) + "; inputs of " + described.id() + ": "
                     + String.join(
                             ", ",
                             described.inputs().fields().stream()
@@ -41,8 +41,14 @@ final class InputOptions {
         return given;
     }
 
+    private static String what(CommandLine.ParameterException wrong) {
+        return wrong instanceof CommandLine.UnmatchedArgumentException unmatched
+                ? "'" + unmatched.getUnmatched().get(0) + "' is no input"
+                : wrong.getMessage();
+    }
+
     private static OptionSpec option(Field field) {
-        var option = OptionSpec.builder(field.option());
+        var option = OptionSpec.builder(field.option()).paramLabel("VALUE");
         return field.kind() == Kind.ROWS
                 ? option.type(List.class)
                         .auxiliaryTypes(String.class)

@@ -15,6 +15,12 @@ final class JournalOption {
     @Option(names = "--json", description = "Write JSON.")
     private boolean json;
 
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            description = "Tell what this command does.")
+    private boolean help;
+
     Optional<Path> journal() {
         return journal;
     }

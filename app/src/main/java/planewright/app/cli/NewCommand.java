@@ -15,10 +15,7 @@ import planewright.app.journal.Edit;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
 
-@Command(
-        name = "new",
-        description = "Begin a build; or, with --in, begin a journal in an empty folder.",
-        mixinStandardHelpOptions = true)
+@Command(name = "new", description = "Begin a build; or, with --in, begin a journal in an empty folder.")
 final class NewCommand implements Callable<Integer> {
     private final Desk desk;
 

@@ -13,7 +13,7 @@ import planewright.app.print.SheetPdf;
 import planewright.app.print.Sheets;
 import planewright.app.store.JsonFiles;
 
-@Command(name = "print", description = "Print a build's log, or one entry, as PDF.", mixinStandardHelpOptions = true)
+@Command(name = "print", description = "Print a build's log, or one entry, as PDF.")
 final class PrintCommand implements Callable<Integer> {
     private final Desk desk;
 

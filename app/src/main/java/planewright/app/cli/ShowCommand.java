@@ -11,13 +11,11 @@ import picocli.CommandLine.Parameters;
 import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
+import planewright.app.print.Sheets;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.RecordFiles;
 
-@Command(
-        name = "show",
-        description = "Show all builds, or a build with its log, or an entry.",
-        mixinStandardHelpOptions = true)
+@Command(name = "show", description = "Show all builds, or a build with its log, or an entry.")
 final class ShowCommand implements Callable<Integer> {
     private final Desk desk;
 
@@ -79,7 +77,7 @@ final class ShowCommand implements Callable<Integer> {
             return;
         }
         desk.out()
-                .println(shown.name() + " · " + shown.layout() + " · "
+                .println(shown.name() + (shown.layout().isEmpty() ? "" : " · " + shown.layout()) + " · "
                         + shown.life().word() + " · begun " + shown.begun());
         if (!shown.datum().isEmpty()) {
             desk.out().println("Stations from: " + shown.datum());
@@ -90,7 +88,7 @@ final class ShowCommand implements Callable<Integer> {
             rows.add(List.of(
                     each.at().toLocalDate().toString(),
                     each.kind().word(),
-                    heading(each),
+                    Desk.heading(each),
                     each.id().substring(18)));
         }
         desk.table(List.of(false, false, false, false), rows);
@@ -102,9 +100,9 @@ final class ShowCommand implements Callable<Integer> {
             return;
         }
         var out = desk.out();
-        out.println(shown.at().toString().replace('T', ' ') + " · "
-                + shown.kind().word() + (shown.tags().isEmpty() ? "" : " · " + String.join(", ", shown.tags())));
-        out.println(heading(shown));
+        out.println(Desk.time(shown.at()) + " · " + shown.kind().word()
+                + (shown.tags().isEmpty() ? "" : " · " + String.join(", ", shown.tags())));
+        out.println(Desk.heading(shown));
         shown.text().forEach(paragraph -> out.println("\n" + paragraph));
         out.println();
         shown.measurements()
@@ -115,18 +113,12 @@ final class ShowCommand implements Callable<Integer> {
                         "  set-up " + each.name() + ": " + each.quantity().text()));
         shown.joints()
                 .forEach(each -> out.println("  joint " + each.name() + ", " + each.material() + ", from "
-                        + each.start()
-                        + each.fullyCured().map(cured -> ", cured " + cured).orElse("")));
-        shown.flight().ifPresent(flight -> out.println("  flight: " + flight.conditions() + " " + flight.behaviour()));
+                        + Desk.time(each.start())
+                        + each.fullyCured()
+                                .map(cured -> ", cured " + Desk.time(cured))
+                                .orElse("")));
+        shown.flight().ifPresent(flight -> out.println("  flight: " + Sheets.flight(flight)));
         shown.pictures()
                 .forEach(each -> out.println("  picture " + each.hash().substring(0, 12) + ": " + each.caption()));
-    }
-
-    private static String heading(EntryRecord entry) {
-        if (!entry.title().isEmpty()) {
-            return entry.title();
-        }
-        var text = entry.text().isEmpty() ? "" : entry.text().get(0);
-        return text.length() > 70 ? text.substring(0, 70) + "…" : text;
     }
 }

@@ -1,12 +1,16 @@
 package planewright.app.cli;
 
+import java.io.IOException;
 import java.io.PrintWriter;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import planewright.app.Program;
+import java.util.Optional;
+import planewright.api.calculator.From;
 import planewright.app.Settings;
+import planewright.app.calc.Described;
+import planewright.app.journal.BuildRecord;
 
 /** The main job without a window: look at a log, compute, keep, find again, print. */
 public final class Tour {
@@ -25,42 +29,57 @@ public final class Tour {
     /** Shows each command before it runs; the exit code is that of the first that fails, or 0. */
     public int run() {
         out.println("There is no display, so here is the main job on the command line. With one, the window opens.");
-        var build = build();
-        if (build.isEmpty()) {
+        try {
+            for (var words : commands()) {
+                out.println();
+                out.println("$ ./planewright "
+                        + String.join(" ", words.stream().map(Tour::quoted).toList()));
+                int code = new CommandLineProgram(settings, clock, out, err).run(words.toArray(String[]::new));
+                if (code != 0) {
+                    return code;
+                }
+            }
+            return 0;
+        } catch (CommandFailed told) {
+            err.println(told.getMessage());
+            return told.code();
+        } catch (IOException failure) {
+            err.println(failure.getMessage());
             return 1;
         }
-        var sheet = settings.user().data().resolve("balance.pdf").toString();
-        var commands = new ArrayList<List<String>>();
-        commands.add(List.of("show"));
-        commands.add(List.of("show", build));
-        commands.add(List.of("calc", "balance.ledger", "--build", build, "--keep", "--print", sheet));
-        commands.add(List.of("find", "ledger", "balance", "--build", build, "--limit", "3"));
-        commands.add(List.of("check"));
-        for (var words : commands) {
-            out.println();
-            out.println("$ ./planewright "
-                    + String.join(" ", words.stream().map(Tour::quoted).toList()));
-            int code = new CommandLineProgram(settings, clock, out, err).run(words.toArray(String[]::new));
-            if (code != 0) {
-                return code;
-            }
-        }
-        return 0;
     }
 
-    /** The build with the longest ledger. */
-    private String build() {
-        try (var program =
-                Program.open(settings.journal().orElse(Path.of("")), settings.user(), settings.pluginPlaces(), clock)) {
-            return program.journal().builds().stream()
-                    .max(java.util.Comparator.comparingInt(
-                            build -> build.parts().size()))
-                    .map(planewright.app.journal.BuildRecord::name)
-                    .orElse("");
-        } catch (java.io.IOException failure) {
-            err.println(failure.getMessage());
-            return "";
+    /** On the build with the longest mass ledger, with the first calculator that reads one. */
+    private List<List<String>> commands() throws IOException {
+        try (var program = new Desk(settings, clock, out).open(Optional.empty())) {
+            var build = program.journal().builds().stream()
+                    .max(Comparator.comparingInt(each -> each.parts().size()))
+                    .map(BuildRecord::name)
+                    .orElseThrow(() ->
+                            CommandFailed.work("the journal has no builds yet; begin one with ./planewright new NAME"));
+            var commands = new ArrayList<List<String>>();
+            commands.add(List.of("show"));
+            commands.add(List.of("show", build));
+            program.plugins().join().calculators().stream()
+                    .filter(Tour::readsLedger)
+                    .findFirst()
+                    .ifPresent(calculator -> addCalculation(commands, calculator, build));
+            commands.add(List.of("check"));
+            return commands;
         }
+    }
+
+    private void addCalculation(List<List<String>> commands, Described calculator, String build) {
+        var sheet = settings.user().data().resolve(calculator.id() + ".pdf").toString();
+        commands.add(List.of("calc", calculator.id(), "--build", build, "--keep", "--print", sheet));
+        commands.add(List.of("find", calculator.about().title(), "--build", build, "--limit", "3"));
+    }
+
+    private static boolean readsLedger(Described calculator) {
+        return calculator.inputs().fields().stream()
+                .anyMatch(field -> field.from()
+                        .map(from -> from.value() == From.Place.PART_ROWS)
+                        .orElse(false));
     }
 
     private static String quoted(String word) {

@@ -13,6 +13,10 @@ import org.apache.pdfbox.pdmodel.font.Standard14Fonts;
  * are spelled out, the rest become a question mark.
  */
 final class Lettering {
+    static {
+        BuiltInFont.use();
+    }
+
     static final Lettering PLAIN = new Lettering(Standard14Fonts.FontName.HELVETICA);
     static final Lettering BOLD = new Lettering(Standard14Fonts.FontName.HELVETICA_BOLD);
 

@@ -4,6 +4,8 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,6 +43,10 @@ public final class SheetPdf {
      */
     public static void write(Sheet sheet, Paper paper, Path pdf) throws IOException {
         Slow.work("printing");
+        if (Files.isDirectory(pdf)) {
+            throw new IOException(
+                    "file " + pdf + " is a folder; accepted: a file to write, such as " + pdf.resolve("sheet.pdf"));
+        }
         try (var document = new PDDocument()) {
             document.getDocumentInformation().setTitle(sheet.title());
             var preferences =
@@ -55,7 +61,15 @@ public final class SheetPdf {
             }
             var bytes = new ByteArrayOutputStream();
             document.save(bytes);
-            SafeFile.write(pdf.toAbsolutePath(), bytes.toByteArray());
+            save(bytes.toByteArray(), pdf);
+        }
+    }
+
+    private static void save(byte[] bytes, Path pdf) throws IOException {
+        try {
+            SafeFile.write(pdf.toAbsolutePath(), bytes);
+        } catch (FileSystemException refused) {
+            throw new IOException("file " + pdf + " cannot be written; accepted: one in a folder you may write in", refused);
         }
     }
 

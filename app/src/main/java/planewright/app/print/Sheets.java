@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.text.TextContentRenderer;
@@ -16,7 +17,9 @@ import planewright.app.calc.Outcome;
 import planewright.app.calc.ResultView;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.FlightRecord;
 import planewright.app.pictures.PictureShelf;
+import planewright.shared.quantity.QuantityText;
 
 /** Puts together what is printed. */
 public final class Sheets {
@@ -118,11 +121,16 @@ public final class Sheets {
                                 + joint.fullyCured()
                                         .map(cured -> " until " + WHEN.format(cured))
                                         .orElse(""))));
-        entry.flight()
-                .ifPresent(flight ->
-                        blocks.add(new Sheet.Remark("flight", flight.conditions() + ". " + flight.behaviour())));
+        entry.flight().ifPresent(flight -> blocks.add(new Sheet.Remark("flight", flight(flight))));
         entry.pictures().forEach(picture -> blocks.add(new Sheet.Photo(pictures.file(picture), picture.caption())));
         return blocks;
+    }
+
+    /** A flight in a line: how long, in what weather, how it went. */
+    public static String flight(FlightRecord flight) {
+        return Stream.of(flight.duration().map(QuantityText::show).orElse(""), flight.conditions(), flight.behaviour())
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining("; "));
     }
 
     private static void lines(String heading, List<String> lines, List<Sheet.Block> blocks) {

@@ -80,7 +80,7 @@ public final class JsonFiles {
             var place = broken.getLocation();
             throw new Unreadable("it is not JSON: "
                     + (place == null ? "" : "line " + place.getLineNr() + ", column " + place.getColumnNr() + ": ")
-                    + broken.getOriginalMessage().lines().findFirst().orElse(""));
+                    + broken.getOriginalMessage().replaceFirst("(?s) \\(start marker at .*|\\R.*", ""));
         }
     }
 
