@@ -30,7 +30,7 @@ public final class Calculation {
             return new Outcome.Refused(unsuitable.problems());
         } catch (Run.Cancelled stopped) {
             return new Outcome.Stopped();
-        } catch (RuntimeException | LinkageError | StackOverflowError | AssertionError failure) {
+        } catch (Exception | Error failure) {
             return new Outcome.Failed(
                     "calculator " + described.id() + " of plugin " + described.plugin() + " failed: " + words(failure)
                             + ". The journal is as it was",

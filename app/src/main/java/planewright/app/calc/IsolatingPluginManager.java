@@ -14,6 +14,7 @@ import org.pf4j.PluginDescriptor;
 import org.pf4j.PluginDescriptorFinder;
 import org.pf4j.PluginLoader;
 import org.pf4j.PluginRepository;
+import org.pf4j.PluginRuntimeException;
 import org.pf4j.PropertiesPluginDescriptorFinder;
 
 /** PF4J over folders that are unpacked already; the API's classes always come from the program. */
@@ -71,9 +72,9 @@ final class IsolatingPluginManager extends DefaultPluginManager {
             public <T> T create(Class<T> extension) {
                 try {
                     return super.create(extension);
-                } catch (RuntimeException | LinkageError failure) {
+                } catch (RuntimeException | Error failure) {
                     failedExtensions.put(extension.getName(), failure);
-                    throw failure;
+                    throw new PluginRuntimeException(failure);
                 }
             }
         };

@@ -107,7 +107,7 @@ public final class PluginHost implements AutoCloseable {
             describe(plugin);
         } catch (Faulty faulty) {
             problems.add(new PluginProblem(plugin.file(), faulty.getMessage()));
-        } catch (IOException | RuntimeException | LinkageError failure) {
+        } catch (Exception | Error failure) {
             problems.add(new PluginProblem(plugin.file(), "it cannot be started: " + words(failure)));
         }
     }
@@ -131,7 +131,7 @@ public final class PluginHost implements AutoCloseable {
         return "it cannot be started" + (cause == null ? "" : ": " + words(cause));
     }
 
-    private void describe(PluginPackage plugin) {
+    private void describe(PluginPackage plugin) throws Faulty {
         var found = new ArrayList<String>();
         for (Calculator<?, ?> calculator : manager.getExtensions(Calculator.class, plugin.id())) {
             found.add(calculator.getClass().getName());
@@ -139,12 +139,16 @@ public final class PluginHost implements AutoCloseable {
                 add(Described.of(calculator, plugin.id() + " " + plugin.version()));
             } catch (Faulty faulty) {
                 problems.add(new PluginProblem(plugin.file(), faulty.getMessage()));
-            } catch (RuntimeException | LinkageError failure) {
+            } catch (RuntimeException | Error failure) {
                 problems.add(new PluginProblem(
                         plugin.file(), calculator.getClass().getName() + " cannot be described: " + words(failure)));
             }
         }
-        for (var name : manager.getExtensionClassNames(plugin.id())) {
+        var named = manager.getExtensionClassNames(plugin.id());
+        if (named.isEmpty()) {
+            throw new Faulty("it brings no calculator; a calculator's class is marked @Extension");
+        }
+        for (var name : named) {
             if (!found.contains(name)) {
                 var cause = manager.failedExtensions().get(name);
                 problems.add(new PluginProblem(

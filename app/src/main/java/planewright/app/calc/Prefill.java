@@ -19,7 +19,6 @@ import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.PlanformJson;
-import planewright.shared.quantity.Written;
 
 /** Takes a calculator's inputs from the journal, as its description says where. */
 public final class Prefill {
@@ -144,7 +143,8 @@ public final class Prefill {
     private Optional<JsonNode> ledger(Part part, Optional<? extends Measured<?>> value, String path) {
         return value.map(known -> {
             origins.put(path, new Origin("mass ledger", part.name(), Optional.empty(), "mass ledger"));
-            return QuantityJson.write(Written.of(known));
+            return QuantityJson.write(
+                    QuantityJson.digits(known.value().getValue().doubleValue()), known);
         });
     }
 
@@ -207,8 +207,7 @@ public final class Prefill {
     }
 
     private static JsonNode written(String number, Measured<?> value) {
-        return QuantityJson.write(
-                new Written(number, value.value().getUnit(), Written.of(value).plusMinus()));
+        return QuantityJson.write(number, value);
     }
 
     private static Optional<JsonNode> text(String text) {

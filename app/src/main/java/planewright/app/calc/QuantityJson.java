@@ -2,6 +2,7 @@ package planewright.app.calc;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import planewright.api.quantity.Measured;
@@ -30,13 +31,21 @@ public final class QuantityJson {
         return node;
     }
 
-    /** What a quantity is in JSON, with the numbers as they were typed. */
-    public static ObjectNode write(Written written) {
+    /** What a quantity is in JSON, its number as it was typed and its ± in full. */
+    static ObjectNode write(String number, Measured<?> measured) {
         var node = JsonFiles.object();
-        node.put("value", written.number());
-        node.put("unit", Units.codeOf(written.unit()));
-        written.plusMinus().ifPresent(spread -> node.put("plusMinus", spread));
+        node.put("value", number);
+        node.put("unit", Units.codeOf(measured.value().getUnit()));
+        if (measured.plusMinus().isPresent()) {
+            node.put("plusMinus", digits(spread(measured)));
+        }
         return node;
+    }
+
+    /** All digits of a number, without an exponent: {@code 140}, {@code 0.0625}. */
+    static String digits(double number) {
+        var digits = BigDecimal.valueOf(number).stripTrailingZeros();
+        return (digits.scale() < 0 ? digits.setScale(0) : digits).toPlainString();
     }
 
     /**

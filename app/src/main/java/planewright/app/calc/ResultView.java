@@ -7,7 +7,9 @@ import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
+import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
+import planewright.shared.planform.Outlines;
 import planewright.shared.quantity.QuantityText;
 
 /**
@@ -75,8 +77,15 @@ public record ResultView(
             case DRAWING -> drawings.add((Drawing) value);
             case FINDINGS -> ((List<?>) value).forEach(each -> findings.add((Finding) each));
             case PROPOSALS -> ((List<?>) value).forEach(each -> proposals.add((Proposal) each));
-            case PLANFORM -> throw new IllegalStateException("a planform is not shown as a result");
+            case PLANFORM ->
+                drawings.add(new Drawing(
+                        field.label(),
+                        List.of(new Drawing.Layer(Drawing.Use.OUTLINE, shapes(Outlines.plan((Planform) value))))));
         }
+    }
+
+    private static List<Drawing.Shape> shapes(List<Drawing.Path> outlines) {
+        return List.copyOf(outlines);
     }
 
     private static Table table(Field field, List<?> rows) {

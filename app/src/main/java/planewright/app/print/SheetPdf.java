@@ -69,7 +69,8 @@ public final class SheetPdf {
         try {
             SafeFile.write(pdf.toAbsolutePath(), bytes);
         } catch (FileSystemException refused) {
-            throw new IOException("file " + pdf + " cannot be written; accepted: one in a folder you may write in", refused);
+            throw new IOException(
+                    "file " + pdf + " cannot be written; accepted: one in a folder you may write in", refused);
         }
     }
 

@@ -1,0 +1,180 @@
+package planewright.app.calc;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import javax.measure.quantity.Length;
+import javax.measure.quantity.Mass;
+import javax.measure.quantity.Temperature;
+import planewright.api.calculator.About;
+import planewright.api.calculator.Calculator;
+import planewright.api.calculator.Finding;
+import planewright.api.calculator.From;
+import planewright.api.calculator.From.Place;
+import planewright.api.calculator.Input;
+import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.Proposal;
+import planewright.api.calculator.Result;
+import planewright.api.calculator.Run;
+import planewright.api.calculator.UnsuitableInput;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.figure.Point;
+import planewright.api.journal.Planform;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
+
+/** A calculator with an input and a result of every kind, whose computing a test may replace. */
+@About(
+        id = "bench.every",
+        version = "2",
+        title = "Every kind",
+        question = "What comes back?",
+        sources = "A bench book, 2nd printing",
+        cautions = "Propeller off.")
+final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results> {
+    private final BiFunction<Inputs, Run, Results> computing;
+
+    EveryKind() {
+        this((inputs, run) -> answer(inputs));
+    }
+
+    EveryKind(BiFunction<Inputs, Run, Results> computing) {
+        this.computing = computing;
+    }
+
+    enum Glue {
+        WHITE_GLUE,
+        EPOXY
+    }
+
+    record Row(
+            @Input(label = "Part", from = @From(value = Place.PART, name = "name"))
+            String name,
+
+            @Input(
+                    label = "Mass",
+                    unit = "g",
+                    above = "0 g",
+                    atMost = "50 kg",
+                    usuallyFrom = "1 g",
+                    usuallyTo = "5 kg",
+                    from = @From(value = Place.PART, name = "mass"))
+            Measured<Mass> mass,
+
+            @Input(label = "X", unit = "mm", from = @From(value = Place.PART, name = "x"))
+            Optional<Measured<Length>> x) {}
+
+    record Scale(
+            @Input(label = "Scale", from = @From(Place.ROW_NAME))
+            String name,
+
+            @Input(label = "Reading", unit = "g", from = @From(Place.MEASUREMENT))
+            Measured<Mass> reading,
+
+            @Input(label = "Station", unit = "mm", from = @From(value = Place.MEASUREMENT, name = "x"))
+            Optional<Measured<Length>> x) {}
+
+    record Inputs(
+            @Input(label = "Parts", from = @From(Place.PART_ROWS))
+            List<Row> parts,
+
+            @Input(label = "Scales", from = @From(value = Place.MEASUREMENT_ROWS, name = "scale"))
+            List<Scale> scales,
+
+            @Input(
+                    label = "Wing mass",
+                    unit = "g",
+                    initial = "212 g",
+                    atLeast = "0 g",
+                    atMost = "50 kg",
+                    usuallyFrom = "10 g",
+                    usuallyTo = "5 kg",
+                    from = @From(value = Place.MEASUREMENT, name = "wing"))
+            Measured<Mass> wing,
+
+            @Input(label = "Target x", unit = "mm", from = @From(value = Place.SET_UP, name = "balance point"))
+            Optional<Measured<Length>> targetX,
+
+            @Input(label = "Room", unit = "Cel", initial = "20 °C", above = "-20 °C")
+            Measured<Temperature> room,
+
+            @Input(label = "Datum", from = @From(value = Place.BUILD, name = "datum"))
+            String datum,
+
+            @Input(label = "Wet") boolean wet,
+
+            @Input(label = "Coats", initial = "2", atLeast = "1", atMost = "9")
+            int coats,
+
+            @Input(label = "Glue", initial = "white glue") Glue glue,
+
+            @Input(label = "Shape", from = @From(value = Place.BUILD, name = "planform"))
+            Optional<Planform> shape) {}
+
+    record Line(
+            @Result(label = "Name") String name,
+            @Result(label = "Share", unit = "%") Measured<javax.measure.quantity.Dimensionless> share) {}
+
+    record Results(
+            @Result(label = "Mass in all", unit = "g") Measured<Mass> mass,
+            @Result(label = "Station", unit = "mm") Optional<Measured<Length>> x,
+            @Result(label = "Word") String word,
+            @Result(label = "Dry") boolean dry,
+            @Result(label = "Coats") int coats,
+            @Result(label = "Glue") Glue glue,
+            @Result(label = "Lines") List<Line> lines,
+            @Result(label = "Shape") Optional<Planform> shape,
+            @Result(label = "Chart") Chart chart,
+            @Result(label = "Drawing") Drawing drawing,
+            @Result(label = "Remarks") List<Finding> findings,
+            @Result(label = "For the log") List<Proposal> proposals) {}
+
+    @Override
+    public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
+        if (inputs.coats() == 7) {
+            throw new UnsuitableInput(List.of(new InputProblem("coats", "Coats", "7", "any but 7", "Sand one off")));
+        }
+        return computing.apply(inputs, run);
+    }
+
+    /** Masses added up; everything else is given back. */
+    static Results answer(Inputs inputs) {
+        double mass = inputs.wing().in(Units.GRAM)
+                + inputs.parts().stream()
+                        .mapToDouble(row -> row.mass().in(Units.GRAM))
+                        .sum();
+        return answer(inputs, mass, new Chart.Bars("Masses", "Part", new Chart.Axis("Mass", "g"), List.of()));
+    }
+
+    static Results answer(Inputs inputs, double mass, Chart chart) {
+        return new Results(
+                Measured.of(mass, 1, Units.GRAM),
+                inputs.targetX(),
+                inputs.datum(),
+                !inputs.wet(),
+                inputs.coats(),
+                inputs.glue(),
+                List.of(new Line("wing", Measured.of(0.5, Units.NUMBER))),
+                inputs.shape(),
+                chart,
+                new Drawing(
+                        "Mark",
+                        List.of(new Drawing.Layer(
+                                Drawing.Use.MARK,
+                                List.of(new Drawing.Mark(new Point(1, 2), Drawing.Sign.TARGET, "here"))))),
+                List.of(Finding.fine("All dry.")),
+                List.of(
+                        new Proposal.NewMeasurement("all-up mass", Measured.of(mass, 1, Units.GRAM)),
+                        new Proposal.NewSetUpValue("balance point", Measured.of(92, Units.MILLIMETRE))));
+    }
+
+    /** Its description. */
+    Described described() {
+        try {
+            return Described.of(this, "bench 1.2.0");
+        } catch (Faulty faulty) {
+            throw new IllegalStateException(faulty);
+        }
+    }
+}

@@ -1,0 +1,264 @@
+package planewright.app.calc;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import planewright.api.calculator.Proposal;
+import planewright.api.journal.Entry.Kind;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
+import planewright.app.Bench;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.KeptResult;
+import planewright.app.journal.MeasurementRecord;
+import planewright.app.journal.OpenJournal;
+import planewright.app.journal.PartRecord;
+import planewright.app.journal.SetUpRecord;
+import planewright.shared.quantity.QuantityText;
+
+/** Inputs taken from a journal with word of where from; answers kept; kept answers that a later entry has overtaken. */
+class FromJournalTest {
+    private static final LocalDateTime MARCH = LocalDateTime.of(2025, 3, 14, 20, 15);
+    private static final LocalDateTime APRIL = MARCH.plusMonths(1);
+
+    private final Described every = new EveryKind().described();
+    private final BuildRecord build =
+            Bench.fullBuild().withParts(List.of(part("left wing panel", 210, 140), part("pack", 186, -20)));
+    private final OpenJournal journal = new OpenJournal("Loft", List.of(build), List.of(), change -> {});
+
+    @Test
+    void newestMeasurementComesWithItsDigitsEntryDayAndMethod() throws Exception {
+        measure(APRIL, "Wing", "3 1/2 oz ± 1/8 oz", "kitchen scale");
+        measure(MARCH, "wing", "90 g", "");
+        var filled = filled();
+        assertThat(filled.inputs().path("wing").toString())
+                .isEqualTo("{\"value\":\"3 1/2\",\"unit\":\"[oz_av]\",\"plusMinus\":\"0.125\"}");
+        var origin = filled.origins().get("wing");
+        assertThat(origin.place()).isEqualTo("measurement");
+        assertThat(origin.name()).isEqualTo("Wing");
+        assertThat(origin.entry()).contains(journal.log(build.id()).get(1).id());
+        assertThat(origin.said()).isEqualTo("measured 14 Apr 2025, kitchen scale");
+    }
+
+    @Test
+    void measurementOfAnotherKindIsNotTaken() throws Exception {
+        measure(APRIL, "wing", "500 mm", "");
+        assertThat(filled().inputs().has("wing")).isFalse();
+        assertThat(filled().origins()).doesNotContainKey("wing");
+    }
+
+    @Test
+    void massOfAPartIsTheNewestMeasurementElseTheLedgers() throws Exception {
+        measure(MARCH, "LEFT WING PANEL ", "212 g ± 1 g", "");
+        measure(APRIL, "pack", "120 mm", "");
+        var filled = filled();
+        assertThat(filled.inputs().at("/parts/0/mass/value").asText()).isEqualTo("212");
+        assertThat(filled.inputs().at("/parts/1/mass/value").asText()).isEqualTo("186");
+        assertThat(filled.inputs().at("/parts/1/x/value").asText()).isEqualTo("-20");
+        assertThat(filled.inputs().at("/parts/0/name").asText()).isEqualTo("left wing panel");
+        assertThat(filled.origins().get("parts[0].mass").place()).isEqualTo("measurement");
+        assertThat(filled.origins().get("parts[1].mass").place()).isEqualTo("mass ledger");
+        assertThat(filled.origins().get("parts[1].x").said()).isEqualTo("mass ledger");
+    }
+
+    @Test
+    void ledgerComesWithAllItsDigits() throws Exception {
+        journal.apply(Edit.change("parts", build, build.withParts(List.of(part("spar", 1234.5678, 0.0625)))));
+        var row = filled().inputs().at("/parts/0");
+        assertThat(row.at("/mass/value").asText()).isEqualTo("1234.5678");
+        assertThat(row.at("/x/value").asText()).isEqualTo("0.0625");
+    }
+
+    @Test
+    void scalesMakeARowEach() throws Exception {
+        measure(MARCH, "scale nose", "310 g", "");
+        measure(MARCH, "scale nose x", "-40 mm", "");
+        measure(MARCH, "Scale left", "420 g", "");
+        measure(APRIL, "scale nose", "312 g", "");
+        var scales = filled().inputs().path("scales");
+        assertThat(scales).hasSize(2);
+        assertThat(scales.get(0).path("name").asText()).isEqualTo("nose");
+        assertThat(scales.get(0).at("/reading/value").asText()).isEqualTo("312");
+        assertThat(scales.get(0).at("/x/value").asText()).isEqualTo("-40");
+        assertThat(scales.get(1).path("name").asText()).isEqualTo("left");
+        assertThat(scales.get(1).has("x")).isFalse();
+        assertThat(filled().origins()).containsKeys("scales[0].reading", "scales[0].x", "scales[1].reading");
+    }
+
+    @Test
+    void setUpBuildAndShapeAreTaken() throws Exception {
+        fliesWith("balance point", "92 mm");
+        var filled = filled();
+        assertThat(filled.inputs().at("/targetX/value").asText()).isEqualTo("92");
+        assertThat(filled.origins().get("targetX").said()).isEqualTo("set-up of 14 Mar 2025");
+        assertThat(filled.inputs().path("datum").asText()).isEqualTo(build.datum());
+        assertThat(filled.origins().get("datum").said()).isEqualTo("the build's datum");
+        assertThat(filled.inputs().at("/shape/surfaces/0/name").asText()).isEqualTo("wing");
+        assertThat(filled.origins()).doesNotContainKeys("glue", "coats", "wet");
+    }
+
+    @Test
+    void whatIsFilledInComputes() throws Exception {
+        measure(MARCH, "wing", "100 g", "");
+        var answered = answered();
+        assertThat(answered.json().at("/mass/value").doubleValue()).isEqualTo(100 + 210 + 186);
+    }
+
+    @Test
+    void unknownBuildIsNamed() {
+        assertThatThrownBy(() -> Prefill.of(every, journal, "01NOSUCHBUILD"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("01NOSUCHBUILD");
+    }
+
+    @Test
+    void entryKeepsAnswerOriginsAndAcceptedProposals() throws Exception {
+        measure(MARCH, "wing", "100 g ± 1 g", "");
+        var answered = answered();
+        var filled = filled();
+        List<Proposal> all = ResultView.of(every, answered).proposals();
+        var entry = Keeping.entry(every, build.id(), answered, filled.origins(), all, APRIL);
+        assertThat(entry.kind()).isEqualTo(Kind.KEPT_RESULT);
+        assertThat(entry.build()).isEqualTo(build.id());
+        assertThat(entry.at()).isEqualTo(APRIL);
+        assertThat(entry.title())
+                .isEqualTo("Every kind: mass in all 496 g ± 1 g, word wing leading edge at the centre line");
+        assertThat(entry.text()).containsExactly("What comes back?", "- **fine:** All dry.");
+        assertThat(entry.measurements()).hasSize(1);
+        assertThat(entry.measurements().get(0).name()).isEqualTo("all-up mass");
+        assertThat(entry.measurements().get(0).value().value().getValue().doubleValue())
+                .isEqualTo(496);
+        assertThat(entry.measurements().get(0).method()).isEqualTo("computed, bench.every");
+        assertThat(entry.setUp()).extracting(SetUpRecord::name).containsExactly("balance point");
+        var kept = entry.keptResult().orElseThrow();
+        assertThat(kept.calculator()).isEqualTo("bench.every");
+        assertThat(kept.version()).isEqualTo("2");
+        assertThat(kept.results()).isEqualTo(answered.json());
+        assertThat(kept.inputs()).isEqualTo(answered.inputs());
+        assertThat(kept.origins().at("/wing/entry").asText())
+                .isEqualTo(journal.log(build.id()).get(0).id());
+    }
+
+    @Test
+    void proposalsNotAcceptedAreNotWritten() throws Exception {
+        var entry = Keeping.entry(every, build.id(), answered(), filled().origins(), List.of(), APRIL);
+        assertThat(entry.measurements()).isEmpty();
+        assertThat(entry.setUp()).isEmpty();
+    }
+
+    @Test
+    void keptAnswerIsFreshWhileNothingChanges() throws Exception {
+        measure(MARCH, "wing", "3 1/2 oz ± 1/8 oz", "");
+        fliesWith("balance point", "92 mm");
+        var kept = kept();
+        assertThat(changes(kept, every)).isEmpty();
+        measure(APRIL, "tailplane", "31 g", "");
+        assertThat(changes(kept, every)).isEmpty();
+    }
+
+    @Test
+    void massWeighedAgainIsTold() throws Exception {
+        var kept = kept();
+        measure(APRIL, "pack", "201 g", "");
+        assertThat(changes(kept, every)).containsExactly("mass of 'pack' was 186 g, now 201 g");
+    }
+
+    @Test
+    void sameMassWeighedAgainIsNoChange() throws Exception {
+        measure(MARCH, "pack", "186 g", "");
+        var kept = kept();
+        measure(APRIL, "pack", "0.186 kg", "");
+        assertThat(changes(kept, every)).isEmpty();
+    }
+
+    @Test
+    void changedSetUpIsTold() throws Exception {
+        fliesWith("balance point", "92 mm");
+        var kept = kept();
+        journal.apply(Edit.add("set up", setUp(APRIL, "balance point", "95 mm")));
+        assertThat(changes(kept, every)).containsExactly("Target x was 92 mm, now 95 mm");
+    }
+
+    @Test
+    void changedVersionIsTold() throws Exception {
+        var kept = kept();
+        var older = new KeptResult(kept.calculator(), "1", kept.inputs(), kept.origins(), kept.results());
+        assertThat(changes(older, every)).containsExactly("the calculator was version 1, now 2");
+    }
+
+    @Test
+    void partsThatComeAndGoAreTold() throws Exception {
+        var kept = kept();
+        var parts = new ArrayList<>(build.parts());
+        parts.set(1, part("receiver", 12, 30));
+        journal.apply(Edit.change("parts", build, build.withParts(parts)));
+        assertThat(changes(kept, every))
+                .containsExactly("'pack' is no longer among parts", "'receiver' is new among parts");
+    }
+
+    @Test
+    void changedDatumIsTold() throws Exception {
+        var kept = kept();
+        journal.apply(Edit.change("datum", build, build.withDatum("the nose")));
+        assertThat(changes(kept, every))
+                .containsExactly("Datum was wing leading edge at the centre line, now the nose");
+    }
+
+    private List<String> changes(KeptResult kept, Described now) {
+        return Staleness.changes(kept, now, journal, build.id());
+    }
+
+    private KeptResult kept() {
+        return Keeping.entry(every, build.id(), answered(), filled().origins(), List.of(), MARCH)
+                .keptResult()
+                .orElseThrow();
+    }
+
+    private Filled filled() {
+        return Prefill.of(every, journal, build.id());
+    }
+
+    private Outcome.Answered answered() {
+        var outcome = Calculation.run(every, filled().inputs(), Runs.unwatched(journal, APRIL));
+        assertThat(outcome).isInstanceOf(Outcome.Answered.class);
+        return (Outcome.Answered) outcome;
+    }
+
+    private void measure(LocalDateTime at, String name, String quantity, String method) throws Exception {
+        var written = QuantityText.parse(quantity, Units.NUMBER);
+        journal.apply(Edit.add(
+                "measure",
+                EntryRecord.blank(build.id(), Kind.WORK, at)
+                        .withMeasurements(List.of(MeasurementRecord.of(name, written, method)))));
+    }
+
+    private void fliesWith(String name, String quantity) throws Exception {
+        journal.apply(Edit.add("set up", setUp(MARCH, name, quantity)));
+    }
+
+    private EntryRecord setUp(LocalDateTime at, String name, String quantity) throws Exception {
+        return EntryRecord.blank(build.id(), Kind.SET_UP, at)
+                .withSetUp(List.of(new SetUpRecord(name, QuantityText.parse(quantity, Units.NUMBER))));
+    }
+
+    private static PartRecord part(String name, double grams, double x) {
+        return new PartRecord(
+                "k3f9q2",
+                name,
+                "airframe",
+                Optional.of(Measured.of(grams, Units.GRAM)),
+                Optional.of(Measured.of(x, Units.MILLIMETRE)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+}
