@@ -76,11 +76,9 @@ public final class PictureShelf {
     public BufferedImage thumbnail(Picture picture, int longestEdge) throws IOException {
         Slow.work("reading a picture");
         var kept = thumbnails.resolve(picture.hash() + "-" + longestEdge + ".png");
-        if (Files.isRegularFile(kept)) {
-            var image = ImageIO.read(kept.toFile());
-            if (image != null) {
-                return image;
-            }
+        var known = kept(kept);
+        if (known.isPresent()) {
+            return known.get();
         }
         var image = Thumbnails.of(file(picture), longestEdge);
         var content = new ByteArrayOutputStream();
@@ -107,10 +105,19 @@ public final class PictureShelf {
         }
     }
 
+    /** A view that was made before; empty where there is none, or a damaged one. */
+    private static Optional<BufferedImage> kept(Path file) {
+        try {
+            return Files.isRegularFile(file) ? Optional.ofNullable(ImageIO.read(file.toFile())) : Optional.empty();
+        } catch (IOException | RuntimeException damaged) {
+            return Optional.empty();
+        }
+    }
+
     private PictureRecord keep(byte[] content, PictureFormat format, String caption) throws IOException {
         var record = new PictureRecord(hash(content), format.type(), caption);
         var file = file(record);
-        if (!Files.isRegularFile(file)) {
+        if (!Files.isRegularFile(file) || Files.size(file) != content.length) {
             SafeFile.write(file, content);
         }
         return record;

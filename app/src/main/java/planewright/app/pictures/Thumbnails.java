@@ -26,10 +26,11 @@ final class Thumbnails {
             var reader = readers.next();
             try {
                 reader.setInput(input, true, true);
-                int longest = Math.max(reader.getWidth(0), reader.getHeight(0));
-                int step = Math.max(1, longest / (3 * longestEdge));
+                int width = reader.getWidth(0);
+                int height = reader.getHeight(0);
+                int step = Math.max(1, Math.max(width, height) / (3 * longestEdge));
                 var param = reader.getDefaultReadParam();
-                param.setSourceSubsampling(step, step, step / 2, step / 2);
+                param.setSourceSubsampling(step, step, Math.min(step / 2, width - 1), Math.min(step / 2, height - 1));
                 return reader.read(0, param);
             } catch (RuntimeException damaged) {
                 throw new IOException("picture " + file + " is damaged: " + damaged.getMessage(), damaged);
