@@ -26,18 +26,29 @@ import org.apache.lucene.util.BytesRef;
 final class Question {
     private static final Pattern PHRASE = Pattern.compile("\"([^\"]*)\"?|([^\"]+)");
 
+    /** What is typed after these does not count: nobody types as much, but a page may be pasted. */
+    private static final int MOST_WORDS = 32;
+
+    private static final int MOST_LETTERS = 2_000;
+
+    /** With {@link #MOST_WORDS}, below the 1024 clauses that a query may have. */
+    private static final int MOST_SIMILAR = 30;
+
     private final Analyzer analyzer;
     private final List<Wanted> wanted = new ArrayList<>();
 
     Question(String typed, Analyzer analyzer) {
         this.analyzer = analyzer;
-        var matcher = PHRASE.matcher(typed);
+        var matcher = PHRASE.matcher(typed.substring(0, Math.min(MOST_LETTERS, typed.length())));
         while (matcher.find()) {
             if (matcher.group(1) != null) {
                 phrase(words(matcher.group(1)));
             } else {
                 words(matcher.group(2)).forEach(word -> wanted.add(new Wanted(List.of(word), false)));
             }
+        }
+        if (wanted.size() > MOST_WORDS) {
+            wanted.subList(MOST_WORDS, wanted.size()).clear();
         }
         boolean unfinished = !typed.isEmpty() && Character.isLetterOrDigit(typed.codePointBefore(typed.length()));
         if (unfinished && !wanted.isEmpty()) {
@@ -58,7 +69,8 @@ final class Question {
     Query forgiving(String field) {
         return all(wanted.stream()
                 .flatMap(each -> each.words().stream())
-                .<Query>map(word -> new FuzzyQuery(new Term(field, word), edits(word), 1))
+                .limit(MOST_WORDS)
+                .<Query>map(word -> new FuzzyQuery(new Term(field, word), edits(word), 1, MOST_SIMILAR, true))
                 .toList());
     }
 

@@ -8,9 +8,11 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Stream;
 import org.apache.lucene.analysis.Analyzer;
@@ -19,6 +21,7 @@ import org.apache.lucene.document.Document;
 import org.apache.lucene.document.Field;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
+import org.apache.lucene.index.CodecReader;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.MultiBits;
@@ -51,6 +54,8 @@ public final class SearchIndex implements AutoCloseable {
     private final Analyzer analyzer;
     private final IndexWriter writer;
     private final SearcherManager searchers;
+    private final Runnable deaf;
+    private final Set<String> followed = new HashSet<>();
 
     private SearchIndex(Path folder, OpenJournal journal) throws IOException {
         this.journal = journal;
@@ -59,8 +64,16 @@ public final class SearchIndex implements AutoCloseable {
         this.writer = new IndexWriter(directory, new IndexWriterConfig(analyzer));
         try {
             this.searchers = new SearcherManager(writer, null);
+            this.deaf = journal.listen(this::follow);
+        } catch (IOException | RuntimeException failure) {
+            writer.rollback();
+            directory.close();
+            throw failure;
+        }
+        try {
             catchUp();
         } catch (IOException | RuntimeException failure) {
+            deaf.run();
             writer.rollback();
             directory.close();
             throw failure;
@@ -74,15 +87,12 @@ public final class SearchIndex implements AutoCloseable {
     public static SearchIndex open(Path cacheFolder, OpenJournal journal) throws IOException {
         Slow.work("opening the search index");
         var folder = cacheFolder.resolve(VERSION);
-        SearchIndex index;
         try {
-            index = new SearchIndex(folder, journal);
+            return new SearchIndex(folder, journal);
         } catch (IOException | RuntimeException damaged) {
             delete(folder);
-            index = new SearchIndex(folder, journal);
+            return new SearchIndex(folder, journal);
         }
-        journal.listen(index::follow);
-        return index;
     }
 
     /**
@@ -119,6 +129,7 @@ public final class SearchIndex implements AutoCloseable {
 
     @Override
     public void close() throws IOException {
+        deaf.run();
         searchers.close();
         writer.close();
         writer.getDirectory().close();
@@ -148,17 +159,28 @@ public final class SearchIndex implements AutoCloseable {
         var stamps = stamps();
         for (var build : journal.builds()) {
             for (var entry : journal.log(build.id())) {
-                var document = document(entry);
-                if (!document.get(STAMP).equals(stamps.remove(entry.id()))) {
-                    writer.updateDocument(new Term(ID, entry.id()), document);
-                }
+                catchUp(entry, stamps.remove(entry.id()));
             }
         }
         for (var gone : stamps.keySet()) {
-            writer.deleteDocuments(new Term(ID, gone));
+            forget(gone);
         }
         writer.commit();
         searchers.maybeRefreshBlocking();
+    }
+
+    /** An edit that came meanwhile has brought its entry up to date already. */
+    private synchronized void catchUp(EntryRecord entry, String stamp) throws IOException {
+        var document = document(entry);
+        if (!document.get(STAMP).equals(stamp) && !followed.contains(entry.id())) {
+            writer.updateDocument(new Term(ID, entry.id()), document);
+        }
+    }
+
+    private synchronized void forget(String gone) throws IOException {
+        if (!followed.contains(gone)) {
+            writer.deleteDocuments(new Term(ID, gone));
+        }
     }
 
     private Map<String, String> stamps() throws IOException {
@@ -166,6 +188,9 @@ public final class SearchIndex implements AutoCloseable {
         IndexSearcher searcher = searchers.acquire();
         try {
             var reader = searcher.getIndexReader();
+            for (var leaf : reader.leaves()) {
+                ((CodecReader) leaf.reader()).checkIntegrity();
+            }
             var live = MultiBits.getLiveDocs(reader);
             var stored = reader.storedFields();
             for (int doc = 0; doc < reader.maxDoc(); doc++) {
@@ -197,7 +222,8 @@ public final class SearchIndex implements AutoCloseable {
         }
     }
 
-    private void follow(EntryRecord entry, boolean present) throws IOException {
+    private synchronized void follow(EntryRecord entry, boolean present) throws IOException {
+        followed.add(entry.id());
         if (present) {
             writer.updateDocument(new Term(ID, entry.id()), document(entry));
         } else {
