@@ -26,11 +26,6 @@ final class Templates {
     static List<Picture> all() {
         return List.of(
                 photo(
-                        "canopy-card",
-                        "Slate Ray",
-                        "canopy outlines from above and from the side cut from card, datum marked",
-                        Templates::canopy),
-                photo(
                         "wire-pairs",
                         "Slate Ray",
                         "hot wire templates in ply: centre line, break and tip, holes for the pins",
@@ -46,45 +41,6 @@ final class Templates {
     private static Thing card(int rgb, double width, double height, Consumer<Graphics2D> drawing, double... outline) {
         var print = Drawn.sheet(width, height, 4, drawing);
         return Thing.of(Solids.plate(1.2, 0.2, outline), Skins.printed(Skins.plain(rgb, 0.04), print, 4, 0.4));
-    }
-
-    private static BufferedImage canopy() {
-        double[] plan = {
-            -120, 0, -112, 18, -90, 30, -50, 38, 0, 40, 60, 36, 120, 24, 120, -24, 60, -36, 0, -40, -50, -38, -90, -30,
-            -112, -18
-        };
-        double[] side = {-120, 0, -104, 14, -70, 32, -20, 42, 40, 38, 90, 22, 120, 6, 120, 0};
-        var scene = FoamBench.matOnBench(163, 560, 410)
-                .add(card(
-                                0xc9a777,
-                                260,
-                                90,
-                                g -> {
-                                    FoamBench.pen(g, INK, 0.5);
-                                    Tools.line(g, -118, 0, 118, 0);
-                                    Tools.line(g, 30, -38, 30, 38);
-                                    Lettering.write(g, "CANOPY FROM ABOVE", -84, 8, 7);
-                                    Lettering.write(g, "DATUM", 34, -28, 5);
-                                },
-                                plan)
-                        .turned(6)
-                        .at(-30, 70, 3))
-                .add(card(
-                                0xc9a777,
-                                260,
-                                90,
-                                g -> {
-                                    FoamBench.pen(g, INK, 0.5);
-                                    Tools.line(g, 30, 1, 30, 38);
-                                    Lettering.write(g, "SIDE", -50, 14, 7);
-                                    Lettering.write(g, "DATUM", 33, 8, 5);
-                                },
-                                side)
-                        .turned(-5)
-                        .at(0, -70, 3))
-                .add(Tools.pencil(0x2f5f9e).turned(70).at(150, -90, 3))
-                .add(Tools.rule(200).turned(-3).at(-20, -120, 3));
-        return FoamBench.from(scene, 0, -4, 470, -3);
     }
 
     private static BufferedImage wirePairs() {

@@ -60,11 +60,6 @@ final class WoodBench {
                         "V-tail on its mount, both halves at the same height over the board",
                         () -> vMount(hangar)),
                 photo(
-                        "incidence",
-                        "Backwards Goose",
-                        "canard on its ply seat with the wedge gauge under it, three degrees",
-                        WoodBench::incidence),
-                photo(
                         "strut-jig",
                         "Two Penny",
                         "the biplane on the bench from the front quarter, wires tuned, struts dark red",
@@ -257,52 +252,6 @@ final class WoodBench {
                 .turned(-8)
                 .at(110, -120, 0));
         return shot(scene, Camera.round(0, 20, 90, 14, 20, 660));
-    }
-
-    private static BufferedImage incidence() {
-        Solid canard =
-                Solids.egg(80, 900, 9).within(Solids.block(145, 420, 60, 1)).pitched(-3);
-        Skin green = Skins.plain(0x4e9a35, 0.35);
-        var scene = Scene.on(Floors.bench(149), Light.window())
-                .add(Thing.of(Solids.block(330, 84, 70, 18), Skins.plain(0xf2f2ee, 0.25))
-                        .at(30, 0, 47))
-                .add(Thing.of(
-                                Solids.plate(24, 0.5, -70, 0, 70, 0, 70, 8, -70, 14)
-                                        .rolled(90),
-                                Skins.ply(12))
-                        .at(-10, 12, 82))
-                .add(Thing.of(
-                                canard,
-                                (x, y, z, nz) -> Math.abs(x - 32) < 0.9
-                                        ? Skins.plain(0x1f3d18, 0).at(x, y, z, nz)
-                                        : green.at(x, y, z, nz))
-                        .at(-10, 0, 103));
-        scene.add(Tools.timber(420, 120, 12).at(30, 0, 0));
-        var dial = Drawn.sheet(90, 60, 6, g -> {
-            g.setColor(new Color(0x2a3040));
-            g.setStroke(new java.awt.BasicStroke(0.5f));
-            for (int i = -6; i <= 6; i++) {
-                double a = Math.toRadians(90 + i * 8);
-                double inner = i % 2 == 0 ? 34 : 37;
-                Tools.line(g, inner * Math.cos(a), -24 + inner * Math.sin(a), 40 * Math.cos(a), -24 + 40 * Math.sin(a));
-                if (i % 2 == 0) {
-                    Lettering.centred(
-                            g, String.valueOf(Math.abs(i)), 46 * Math.cos(a) * 0.98, -24 + 46 * Math.sin(a), 5);
-                }
-            }
-            g.setColor(new Color(0xc0392b));
-            Tools.line(g, 0, -24, 33 * Math.cos(Math.toRadians(66)), -24 + 33 * Math.sin(Math.toRadians(66)));
-        });
-        scene.add(Thing.of(Solids.slab(90, 60, 3, 0.6), Skins.printed(Skins.plain(0xf3efe0, 0.2), dial, 6))
-                .rolled(90)
-                .turned(0)
-                .at(-10, -150, 112));
-        scene.add(Thing.of(Solids.slab(150, 10, 8, 0.5), Skins.steel())
-                .pitched(-3)
-                .at(-10, -150, 112));
-        scene.add(
-                Tools.slip(96, 44, 0xf5e27a, "CANARD 3°", "WING 1°").turned(-6).at(160, -130, 0));
-        return shot(scene, Camera.round(10, -50, 80, 16, 24, 470));
     }
 
     private static BufferedImage biplane(Hangar hangar) {
