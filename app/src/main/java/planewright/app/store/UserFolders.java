@@ -11,7 +11,7 @@ import java.util.UUID;
  * @param data unpacked plugins, the copy of the sample journal
  */
 public record UserFolders(Path cache, Path data) {
-    /** As the XDG Base Directory Specification 0.8 says; all under one folder where {@code planewright.user} names it. */
+    /** As the XDG Base Directory Specification 0.8 says, which ignores relative paths; all under one folder where {@code planewright.user} names it. */
     public static UserFolders ofSystem() {
         var user = System.getProperty("planewright.user");
         if (user != null) {
@@ -37,6 +37,6 @@ public record UserFolders(Path cache, Path data) {
 
     private static Path base(String variable, Path otherwise) {
         var value = System.getenv(variable);
-        return value == null || value.isBlank() ? otherwise : Path.of(value);
+        return value != null && Path.of(value).isAbsolute() ? Path.of(value) : otherwise;
     }
 }
