@@ -117,6 +117,9 @@ final class AddCommand implements Callable<Integer> {
     }
 
     private List<PictureRecord> taken(Program program) throws IOException {
+        for (var picture : pictures) {
+            program.pictures().check(picture);
+        }
         var records = new ArrayList<PictureRecord>();
         for (var picture : pictures) {
             records.add(program.pictures().add(picture, ""));

@@ -16,7 +16,9 @@ record ResultText(Desk desk) {
                 view.values().stream()
                         .map(value -> List.of(value.label(), value.text()))
                         .toList());
-        out.println();
+        if (!view.findings().isEmpty()) {
+            out.println();
+        }
         view.findings().forEach(finding -> out.println(finding.grade().word() + ": " + finding.text()));
         for (var table : view.tables()) {
             if (!table.rows().isEmpty()) {
@@ -28,7 +30,9 @@ record ResultText(Desk desk) {
                 desk.table(table.numeric(), rows);
             }
         }
-        out.println();
+        if (described.about().cautions().length > 0) {
+            out.println();
+        }
         for (var caution : described.about().cautions()) {
             out.println("Caution: " + caution);
         }

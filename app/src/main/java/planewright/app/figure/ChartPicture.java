@@ -55,9 +55,9 @@ public final class ChartPicture {
 
     private static Plot bars(Chart.Bars chart, FigureColours colours) {
         var data = new DefaultStatisticalCategoryDataset();
-        chart.bars()
-                .forEach(bar ->
-                        data.add(bar.value(), bar.plusMinus(), chart.values().label(), bar.name()));
+        for (var bar : chart.bars()) {
+            data.add(bar.value(), bar.plusMinus(), chart.values().label(), new Key(data.getColumnCount(), bar.name()));
+        }
         var renderer = new StatisticalBarRenderer();
         renderer.setBarPainter(new StandardBarPainter());
         renderer.setShadowVisible(false);
@@ -81,7 +81,7 @@ public final class ChartPicture {
     private static Plot lines(Chart.Lines chart, FigureColours colours) {
         var data = new XYSeriesCollection();
         for (var series : chart.series()) {
-            var points = new XYSeries(series.name(), false);
+            var points = new XYSeries(new Key(data.getSeriesCount(), series.name()), false);
             series.points().forEach(point -> points.add(point.x(), point.y()));
             data.addSeries(points);
         }
@@ -137,5 +137,18 @@ public final class ChartPicture {
     private static String label(Chart.Axis axis) {
         var symbol = Units.ofCode(axis.unit()).map(Units::symbolOf).orElse(axis.unit());
         return symbol.isEmpty() ? axis.label() : axis.label() + " (" + symbol + ")";
+    }
+
+    /** A name that stays apart from the same name elsewhere in the chart. */
+    private record Key(int place, String name) implements Comparable<Key> {
+        @Override
+        public int compareTo(Key other) {
+            return Integer.compare(place, other.place);
+        }
+
+        @Override
+        public String toString() {
+            return name;
+        }
     }
 }

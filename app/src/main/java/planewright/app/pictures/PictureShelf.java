@@ -38,6 +38,20 @@ public final class PictureShelf {
      * @throws PictureRefused if it is no JPEG or PNG, is cut off, or is too large
      */
     public PictureRecord add(Path file, String caption) throws IOException {
+        var content = content(file);
+        return keep(content, PictureFormat.of(file, content), caption);
+    }
+
+    /**
+     * Whether a picture would be taken in; nothing is written.
+     *
+     * @throws PictureRefused if it would not
+     */
+    public void check(Path file) throws IOException {
+        PictureFormat.of(file, content(file));
+    }
+
+    private static byte[] content(Path file) throws IOException {
         Slow.work("taking a picture in");
         if (!Files.isRegularFile(file)) {
             throw new PictureRefused("picture " + file + " is not there; accepted: a JPEG or PNG file");
@@ -46,8 +60,7 @@ public final class PictureShelf {
             throw new PictureRefused("picture " + file + " has " + (Files.size(file) >> 20) + " MB; accepted: up to "
                     + (MOST_BYTES >> 20) + " MB");
         }
-        var content = Files.readAllBytes(file);
-        return keep(content, PictureFormat.of(file, content), caption);
+        return Files.readAllBytes(file);
     }
 
     /** Takes a picture in that comes from no file, such as a pasted one. */

@@ -28,8 +28,9 @@ final class Lettering {
             (int) '→', "->",
             (int) '≤', "<=",
             (int) '≥', ">=",
-            (int) '⅛', "1/8",
             (int) 'Δ', "delta ");
+    private static final Map<Integer, String> FRACTIONS =
+            Map.of((int) '⅛', "1/8", (int) '⅜', "3/8", (int) '⅝', "5/8", (int) '⅞', "7/8");
 
     private final PDFont font;
 
@@ -55,6 +56,9 @@ final class Lettering {
         text.codePoints().forEach(letter -> {
             if (known(letter)) {
                 printable.appendCodePoint(letter);
+            } else if (FRACTIONS.containsKey(letter)) {
+                boolean mixed = !printable.isEmpty() && Character.isDigit(printable.charAt(printable.length() - 1));
+                printable.append(mixed ? " " : "").append(FRACTIONS.get(letter));
             } else {
                 printable.append(SPELLED.getOrDefault(letter, Character.isWhitespace(letter) ? " " : "?"));
             }

@@ -120,7 +120,8 @@ final class PageFlow implements AutoCloseable {
         document.addPage(next);
         page = new PDPageContentStream(document, next);
         y = size.getHeight() - MARGIN;
-        write(title, Lettering.PLAIN, 8, 0, true);
+        var lines = Lettering.PLAIN.lines(title, 8, width() - 8);
+        write(lines.get(0) + (lines.size() > 1 ? "…" : ""), Lettering.PLAIN, 8, 0, true);
         space(12);
         rule();
         space(HEAD - 12);

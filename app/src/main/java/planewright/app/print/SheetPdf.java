@@ -201,7 +201,12 @@ public final class SheetPdf {
     }
 
     private void trueSize(Drawing drawing) throws IOException {
-        var bounds = DrawingPicture.bounds(drawing).orElseThrow();
+        var covered = DrawingPicture.bounds(drawing);
+        if (covered.isEmpty()) {
+            fitted(drawing);
+            return;
+        }
+        var bounds = covered.get();
         double width = bounds.getWidth() * POINTS_PER_MM;
         double height = bounds.getHeight() * POINTS_PER_MM;
         double check = 16 * POINTS_PER_MM;

@@ -1,0 +1,144 @@
+package planewright.app.figure;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.Rectangle;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.figure.Point;
+
+/** Figures paint whatever they are given, inside their area, and at true size to the tenth of a millimetre. */
+class FiguresTest {
+    private static final Color AROUND = Color.MAGENTA;
+    private static final Rectangle AREA = new Rectangle(40, 30, 420, 300);
+    private static final FigureColours COLOURS = FigureColours.onPaper();
+
+    static Stream<Chart> charts() {
+        return Figures.charts();
+    }
+
+    static Stream<Drawing> drawings() {
+        return Figures.drawings();
+    }
+
+    @ParameterizedTest
+    @MethodSource("charts")
+    void chartStaysInItsArea(Chart chart) {
+        assertInside(g -> ChartPicture.paint(chart, g, AREA, COLOURS));
+    }
+
+    @ParameterizedTest
+    @MethodSource("drawings")
+    void drawingStaysInItsArea(Drawing drawing) {
+        assertInside(g -> DrawingPicture.paint(drawing, g, AREA, COLOURS));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {0, 1, 12, 60})
+    void areaMayBeAsSmallAsAWindowCanBe(int edge) {
+        var image = new BufferedImage(100, 100, BufferedImage.TYPE_INT_RGB);
+        var small = new Rectangle2D.Double(0, 0, edge, edge);
+        var g = image.createGraphics();
+        Figures.drawings().forEach(drawing -> DrawingPicture.paint(drawing, g, small, COLOURS));
+        Figures.charts().limit(4).forEach(chart -> ChartPicture.paint(chart, g, small, COLOURS));
+        g.dispose();
+        assertThat(image.getRGB(99, 99)).isEqualTo(Color.BLACK.getRGB());
+    }
+
+    @Test
+    void graphicsIsLeftAsItWas() {
+        var g = new BufferedImage(500, 400, BufferedImage.TYPE_INT_RGB).createGraphics();
+        var transform = g.getTransform();
+        var font = g.getFont();
+        DrawingPicture.paint(Figures.crowded(20), g, AREA, COLOURS);
+        assertThat(g.getTransform()).isEqualTo(transform);
+        assertThat(g.getFont()).isEqualTo(font);
+        assertThat(g.getClip()).isNull();
+        g.dispose();
+    }
+
+    @Test
+    void boundsCoverDiscsAndAreNeverWithoutSize() {
+        var disc = new Drawing(
+                "d",
+                List.of(new Drawing.Layer(
+                        Drawing.Use.PART,
+                        List.of(new Drawing.Disc(new Point(10, -5), 4, "far label that is no size")))));
+        assertThat(DrawingPicture.bounds(disc)).contains(new Rectangle2D.Double(6, -9, 8, 8));
+        assertThat(DrawingPicture.bounds(new Drawing("nothing", List.of()))).isEmpty();
+        Figures.drawings()
+                .flatMap(drawing -> DrawingPicture.bounds(drawing).stream())
+                .forEach(bounds -> assertThat(Math.min(bounds.getWidth(), bounds.getHeight()))
+                        .isPositive());
+    }
+
+    @Test
+    void trueSizeIsTrue() {
+        double perMillimetre = 10;
+        var image = new BufferedImage(1400, 900, BufferedImage.TYPE_INT_RGB);
+        var g = image.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, 1400, 900);
+        g.scale(perMillimetre, perMillimetre);
+        DrawingPicture.paintTrueSize(Figures.rectangle(100, 50), g, 15, 12, COLOURS);
+        g.dispose();
+        var ink = inked(image);
+        double line = 1.1 * 25.4 / 72 * perMillimetre;
+        assertThat(ink.getX() + line / 2).isCloseTo(150, within(1.0));
+        assertThat(ink.getY() + line / 2).isCloseTo(120, within(1.0));
+        assertThat(ink.getWidth() - line).isCloseTo(1000, within(1.5));
+        assertThat(ink.getHeight() - line).isCloseTo(500, within(1.5));
+    }
+
+    @Test
+    void emptyDrawingHasNoTrueSize() {
+        var g = new BufferedImage(9, 9, BufferedImage.TYPE_INT_RGB).createGraphics();
+        assertThatThrownBy(() -> DrawingPicture.paintTrueSize(new Drawing("n", List.of()), g, 0, 0, COLOURS))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("empty drawing");
+        g.dispose();
+    }
+
+    private static void assertInside(java.util.function.Consumer<Graphics2D> painter) {
+        var image = new BufferedImage(500, 360, BufferedImage.TYPE_INT_RGB);
+        var g = image.createGraphics();
+        g.setColor(AROUND);
+        g.fillRect(0, 0, 500, 360);
+        painter.accept(g);
+        g.dispose();
+        int within = 0;
+        for (int y = 0; y < 360; y++) {
+            for (int x = 0; x < 500; x++) {
+                boolean untouched = image.getRGB(x, y) == AROUND.getRGB();
+                boolean inside = AREA.contains(x, y);
+                assertThat(inside || untouched).as("painted at %d, %d", x, y).isTrue();
+                within += inside && !untouched ? 1 : 0;
+            }
+        }
+        assertThat(within).as("pixels painted inside").isEqualTo(AREA.width * AREA.height);
+    }
+
+    private static Rectangle inked(BufferedImage image) {
+        Rectangle ink = null;
+        for (int y = 0; y < image.getHeight(); y++) {
+            for (int x = 0; x < image.getWidth(); x++) {
+                if ((image.getRGB(x, y) & 0xff) < 128) {
+                    ink = ink == null ? new Rectangle(x, y, 1, 1) : ink.union(new Rectangle(x, y, 1, 1));
+                }
+            }
+        }
+        return ink;
+    }
+}
