@@ -1,20 +1,26 @@
 package planewright.app.ui.common;
 
 import java.awt.Dimension;
-import java.awt.LayoutManager;
 import java.awt.Rectangle;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JViewport;
 import javax.swing.Scrollable;
 
-/** A panel that is as wide as its scroll pane, so that text wraps and only height scrolls. */
+/** What scrolls up and down only: a stack as wide as its scroll pane. */
 public final class Column extends JPanel implements Scrollable {
     private static final long serialVersionUID = 1L;
     private static final int STEP = 24;
 
-    public Column(LayoutManager layout) {
-        super(layout);
+    /**
+     * @param gap between neighbours, px
+     * @param edge around all of them, px
+     */
+    public Column(int gap, int edge) {
+        super(new Stack(gap));
         setOpaque(false);
+        setBorder(BorderFactory.createEmptyBorder(edge, edge, edge, edge));
     }
 
     /** This column in a scroll pane without an edge. */
@@ -25,6 +31,14 @@ public final class Column extends JPanel implements Scrollable {
         scroll.getViewport().setOpaque(false);
         scroll.setOpaque(false);
         return scroll;
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        if (getParent() instanceof JViewport view && view.getWidth() > 0 && view.getWidth() != getWidth()) {
+            setSize(view.getWidth(), getHeight());
+        }
+        return super.getPreferredSize();
     }
 
     @Override

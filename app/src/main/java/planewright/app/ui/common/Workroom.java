@@ -3,6 +3,7 @@ package planewright.app.ui.common;
 import java.awt.EventQueue;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -18,16 +19,19 @@ import planewright.app.journal.OpenJournal;
  */
 public final class Workroom {
     private final Program program;
-    private final Background background;
+    private final Background background = new Background(this::failed);
     private final Consumer<String> status;
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> entryWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> calculatorWanted = new CopyOnWriteArrayList<>();
+    private final List<String> failures = new ArrayList<>();
     private Optional<String> build = Optional.empty();
 
-    public Workroom(Program program, Background background, Consumer<String> status) {
+    /**
+     * @param status shows what has just happened
+     */
+    public Workroom(Program program, Consumer<String> status) {
         this.program = program;
-        this.background = background;
         this.status = status;
         program.journal().listen(edit -> EventQueue.invokeLater(this::tellChanged));
     }
@@ -44,6 +48,7 @@ public final class Workroom {
         return background;
     }
 
+    /** The builder's clock, to the minute. */
     public LocalDateTime now() {
         return LocalDateTime.now(program.clock()).truncatedTo(ChronoUnit.MINUTES);
     }
@@ -72,6 +77,11 @@ public final class Workroom {
 
     /** Makes an edit in the background and tells of it. */
     public void edit(Edit edit, Runnable done) {
+        edit(edit, done, this::failed);
+    }
+
+    /** As {@link #edit(Edit, Runnable)}, with a place of its own for failures. */
+    public void edit(Edit edit, Runnable done, Consumer<Throwable> otherwise) {
         background.run(
                 () -> {
                     journal().apply(edit);
@@ -80,19 +90,22 @@ public final class Workroom {
                 made -> {
                     say(Texts.SAVED.text(made.what()));
                     done.run();
-                });
+                },
+                otherwise);
     }
 
+    /** Takes the last edit back. */
     public void undo() {
         background.run(
                 () -> journal().undo(),
-                undone -> undone.ifPresent(edit -> say(Texts.UNDO.text() + ": " + edit.what())));
+                undone -> say(undone.map(edit -> Texts.UNDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_UNDO::text)));
     }
 
+    /** Makes the edit again that was taken back last. */
     public void redo() {
         background.run(
                 () -> journal().redo(),
-                redone -> redone.ifPresent(edit -> say(Texts.REDO.text() + ": " + edit.what())));
+                redone -> say(redone.map(edit -> Texts.REDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_REDO::text)));
     }
 
     /** Says something in the status strip. */
@@ -100,7 +113,20 @@ public final class Workroom {
         status.accept(message);
     }
 
-    /** Hears when the journal, or the build that is shown, has changed. */
+    /** Says that something went wrong, and notes it. */
+    public void failed(Throwable failure) {
+        var words = failure.getMessage() == null ? failure.toString() : failure.getMessage();
+        failures.add(words);
+        say(words);
+        tellChanged();
+    }
+
+    /** What went wrong since the window was opened. */
+    public List<String> failures() {
+        return List.copyOf(failures);
+    }
+
+    /** Hears when the journal, the build that is shown, or the look has changed. */
     public void onChange(Runnable listener) {
         changed.add(listener);
     }
@@ -115,7 +141,8 @@ public final class Workroom {
         calculatorWanted.add(listener);
     }
 
-    private void tellChanged() {
+    /** Lets every page show anew what it shows. */
+    public void tellChanged() {
         changed.forEach(Runnable::run);
     }
 }

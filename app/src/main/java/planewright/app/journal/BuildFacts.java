@@ -1,0 +1,91 @@
+package planewright.app.journal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.quantity.Mass;
+import planewright.api.journal.JournalReader;
+import planewright.api.journal.Planform;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
+import planewright.shared.planform.Outlines;
+import planewright.shared.quantity.QuantityText;
+
+/** The numbers of a build that matter, as far as the journal has them. */
+public final class BuildFacts {
+    private BuildFacts() {}
+
+    /** A fact: what it is, and its value for people. */
+    public record Fact(String label, String text) {}
+
+    /** In the order in which they are read. */
+    public static List<Fact> of(OpenJournal journal, BuildRecord build) {
+        var facts = new ArrayList<Fact>();
+        var mass = mass(journal, build);
+        mass.ifPresent(all -> facts.add(new Fact(all.weighed() ? "all-up mass" : "ledger mass", shown(all.mass()))));
+        journal.setUpValue(build.id(), "balance point")
+                .ifPresent(dated -> facts.add(
+                        new Fact("balance point", QuantityText.show(dated.what().value()))));
+        build.planform().filter(shape -> Outlines.span(shape) > 0).ifPresent(shape -> {
+            facts.add(new Fact("span", mm(Outlines.span(shape))));
+            wing(shape).ifPresent(area -> {
+                facts.add(new Fact("wing area", QuantityText.show(square(area))));
+                mass.ifPresent(all -> facts.add(new Fact("wing loading", loading(all.mass(), area))));
+            });
+        });
+        var log = journal.log(build.id());
+        facts.add(new Fact(
+                "days at work",
+                Long.toString(log.stream()
+                        .map(entry -> entry.at().toLocalDate())
+                        .distinct()
+                        .count())));
+        facts.add(new Fact("entries", Integer.toString(log.size())));
+        return facts;
+    }
+
+    /** A mass, and whether the whole was weighed or its parts were added up. */
+    private record AllUp(Measured<Mass> mass, boolean weighed) {}
+
+    private static Optional<AllUp> mass(JournalReader journal, BuildRecord build) {
+        return journal.latestMeasurement(build.id(), "all-up mass")
+                .filter(dated -> Units.alike(dated.what().value().value().getUnit(), Units.GRAM))
+                .map(dated -> new AllUp(dated.what().value().asType(Mass.class), true))
+                .or(() -> ledger(build));
+    }
+
+    private static Optional<AllUp> ledger(BuildRecord build) {
+        double grams = build.parts().stream()
+                .flatMap(part -> part.mass().stream())
+                .mapToDouble(mass -> mass.in(Units.GRAM))
+                .sum();
+        return grams > 0 ? Optional.of(new AllUp(Measured.of(grams, Units.GRAM), false)) : Optional.empty();
+    }
+
+    private static String shown(Measured<Mass> mass) {
+        return QuantityText.show(Measured.of(mass.in(Units.GRAM), Units.GRAM));
+    }
+
+    private static String mm(double metres) {
+        return QuantityText.show(Measured.of(Math.round(metres * 1000), Units.MILLIMETRE));
+    }
+
+    /** Area of all surfaces called a wing, both of a biplane; m². */
+    private static Optional<Double> wing(Planform shape) {
+        double area = shape.surfaces().stream()
+                .filter(surface -> surface.name().toLowerCase(java.util.Locale.ROOT).contains("wing"))
+                .mapToDouble(Outlines::projectedArea)
+                .sum();
+        return area > 0 ? Optional.of(area) : Optional.empty();
+    }
+
+    private static Measured<?> square(double squareMetres) {
+        return Measured.of(Math.round(squareMetres * 1000) / 10.0, Units.SQUARE_DECIMETRE);
+    }
+
+    private static String loading(Measured<Mass> mass, double area) {
+        double gramPerSquareDecimetre = mass.in(Units.GRAM) / (area * 100);
+        return QuantityText.show(
+                Measured.of(Math.round(gramPerSquareDecimetre * 10) / 10.0, Units.GRAM_PER_SQUARE_DECIMETRE));
+    }
+}

@@ -1,0 +1,70 @@
+package planewright.app.ui.common;
+
+import java.awt.Cursor;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.image.BufferedImage;
+import javax.swing.JComponent;
+import planewright.app.journal.PictureRecord;
+
+/** A picture in small; read in the background, a frame until it is there. A click shows it large. */
+public final class PictureTile extends JComponent {
+    private static final long serialVersionUID = 1L;
+    /** Thumbnails are kept this large, so that they are sharp on dense screens too. */
+    private static final int KEPT_EDGE = 512;
+
+    private final int height;
+    private transient BufferedImage image;
+
+    public PictureTile(Workroom room, PictureRecord picture, int height) {
+        this.height = height;
+        setPreferredSize(new Dimension(height * 4 / 3, height));
+        setToolTipText(picture.caption().isEmpty() ? null : picture.caption());
+        setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+        getAccessibleContext()
+                .setAccessibleName(Texts.PICTURE.text(picture.caption().isEmpty() ? "" : picture.caption()));
+        room.background()
+                .run(
+                        () -> room.program().pictures().thumbnail(picture, KEPT_EDGE),
+                        this::show,
+                        missing -> setToolTipText(missing.getMessage()));
+        addMouseListener(new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                PictureView.show(PictureTile.this, room, picture);
+            }
+        });
+    }
+
+    /** Whether the picture is there; for tests. */
+    public boolean isShown() {
+        return image != null;
+    }
+
+    private void show(BufferedImage read) {
+        image = read;
+        setPreferredSize(new Dimension(Math.max(24, height * read.getWidth() / read.getHeight()), height));
+        revalidate();
+        repaint();
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        var own = (Graphics2D) g.create();
+        own.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+        own.setRenderingHint(RenderingHints.KEY_RENDERING, RenderingHints.VALUE_RENDER_QUALITY);
+        if (image == null) {
+            own.setColor(Look.colour("line"));
+            own.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+        } else {
+            double scale = Math.min((double) getWidth() / image.getWidth(), (double) getHeight() / image.getHeight());
+            own.drawImage(
+                    image, 0, 0, (int) (image.getWidth() * scale), (int) (image.getHeight() * scale), null);
+        }
+        own.dispose();
+    }
+}
