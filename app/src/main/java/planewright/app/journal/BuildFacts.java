@@ -73,7 +73,8 @@ public final class BuildFacts {
     /** Area of all surfaces called a wing, both of a biplane; m². */
     private static Optional<Double> wing(Planform shape) {
         double area = shape.surfaces().stream()
-                .filter(surface -> surface.name().toLowerCase(java.util.Locale.ROOT).contains("wing"))
+                .filter(surface ->
+                        surface.name().toLowerCase(java.util.Locale.ROOT).contains("wing"))
                 .mapToDouble(Outlines::projectedArea)
                 .sum();
         return area > 0 ? Optional.of(area) : Optional.empty();

@@ -162,7 +162,10 @@ public record EntryDraft(
                             .findFirst();
                     quantity(path, row.quantity(), Units.NUMBER, kept)
                             .ifPresent(quantity -> records.add(new MeasurementRecord(
-                                    id(row.id()), row.name(), quantity, row.method().strip())));
+                                    id(row.id()),
+                                    row.name(),
+                                    quantity,
+                                    row.method().strip())));
                 }
             }
             return records;

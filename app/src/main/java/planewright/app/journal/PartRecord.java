@@ -22,4 +22,19 @@ public record PartRecord(
     public PartRecord {
         name = Checks.notBlank("name of a part", name);
     }
+
+    /** A part of which nothing but the name is known. */
+    public static PartRecord named(String name) {
+        return new PartRecord(
+                Ids.small(),
+                name,
+                "",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
 }

@@ -62,8 +62,7 @@ public final class PictureTile extends JComponent {
             own.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
         } else {
             double scale = Math.min((double) getWidth() / image.getWidth(), (double) getHeight() / image.getHeight());
-            own.drawImage(
-                    image, 0, 0, (int) (image.getWidth() * scale), (int) (image.getHeight() * scale), null);
+            own.drawImage(image, 0, 0, (int) (image.getWidth() * scale), (int) (image.getHeight() * scale), null);
         }
         own.dispose();
     }

@@ -49,11 +49,10 @@ final class PictureView extends JComponent {
         dialog.setSize(new Dimension(around.width * 4 / 5, around.height * 4 / 5));
         dialog.setLocationRelativeTo(owner);
         dialog.setVisible(true);
-        room.background()
-                .run(() -> PictureShelf.view(room.program().pictures().file(picture), LARGEST), read -> {
-                    view.image = read;
-                    view.repaint();
-                });
+        room.background().run(() -> PictureShelf.view(room.program().pictures().file(picture), LARGEST), read -> {
+            view.image = read;
+            view.repaint();
+        });
     }
 
     @Override

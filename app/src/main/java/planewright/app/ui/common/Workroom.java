@@ -98,14 +98,16 @@ public final class Workroom {
     public void undo() {
         background.run(
                 () -> journal().undo(),
-                undone -> say(undone.map(edit -> Texts.UNDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_UNDO::text)));
+                undone ->
+                        say(undone.map(edit -> Texts.UNDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_UNDO::text)));
     }
 
     /** Makes the edit again that was taken back last. */
     public void redo() {
         background.run(
                 () -> journal().redo(),
-                redone -> say(redone.map(edit -> Texts.REDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_REDO::text)));
+                redone ->
+                        say(redone.map(edit -> Texts.REDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_REDO::text)));
     }
 
     /** Says something in the status strip. */

@@ -1,0 +1,128 @@
+package planewright.app.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.StreamSupport;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.figure.Point;
+
+/** Reads charts and drawings back from kept results. A figure that cannot be read is left out; the numbers are the record. */
+public final class KeptFigures {
+    private KeptFigures() {}
+
+    /** The charts of a kept result, in its order. */
+    public static List<Chart> charts(JsonNode results) {
+        return read(results, node -> switch (node.path("kind").asText()) {
+            case "bars" -> Optional.of(bars(node));
+            case "lines" -> Optional.of(lines(node));
+            default -> Optional.empty();
+        });
+    }
+
+    /** The drawings of a kept result, in its order. */
+    public static List<Drawing> drawings(JsonNode results) {
+        return read(
+                results,
+                node -> node.path("kind").asText().equals("drawing") ? Optional.of(drawing(node)) : Optional.empty());
+    }
+
+    private static <T> List<T> read(JsonNode results, Function<JsonNode, Optional<? extends T>> reader) {
+        var figures = new ArrayList<T>();
+        for (var node : results) {
+            try {
+                reader.apply(node).ifPresent(figures::add);
+            } catch (IllegalArgumentException unreadable) {
+                continue;
+            }
+        }
+        return figures;
+    }
+
+    private static Chart bars(JsonNode node) {
+        return new Chart.Bars(
+                node.path("title").asText(),
+                node.path("categories").asText(),
+                axis(node.path("values")),
+                each(
+                        node.path("bars"),
+                        bar -> new Chart.Bar(
+                                bar.path("name").asText(),
+                                bar.path("value").asDouble(),
+                                bar.path("plusMinus").asDouble())));
+    }
+
+    private static Chart lines(JsonNode node) {
+        return new Chart.Lines(
+                node.path("title").asText(),
+                axis(node.path("across")),
+                axis(node.path("values")),
+                each(
+                        node.path("series"),
+                        series -> new Chart.Series(
+                                series.path("name").asText(), each(series.path("points"), KeptFigures::point))),
+                each(
+                        node.path("levels"),
+                        level -> new Chart.Level(
+                                level.path("name").asText(),
+                                level.path("from").asDouble(),
+                                level.has("to") ? Optional.of(level.path("to").asDouble()) : Optional.empty())));
+    }
+
+    private static Drawing drawing(JsonNode node) {
+        return new Drawing(
+                node.path("title").asText(),
+                each(
+                        node.path("layers"),
+                        layer -> new Drawing.Layer(
+                                constant(Drawing.Use.class, layer.path("use")),
+                                each(layer.path("shapes"), KeptFigures::shape))));
+    }
+
+    private static Drawing.Shape shape(JsonNode node) {
+        return switch (node.path("kind").asText()) {
+            case "path" ->
+                new Drawing.Path(
+                        each(node.path("points"), KeptFigures::point),
+                        node.path("closed").asBoolean());
+            case "disc" ->
+                new Drawing.Disc(
+                        point(node.path("centre")),
+                        node.path("radius").asDouble(),
+                        node.path("label").asText());
+            case "mark" ->
+                new Drawing.Mark(
+                        point(node.path("at")),
+                        constant(Drawing.Sign.class, node.path("sign")),
+                        node.path("label").asText());
+            case "dimension" ->
+                new Drawing.Dimension(
+                        point(node.path("from")),
+                        point(node.path("to")),
+                        node.path("text").asText());
+            case "note" ->
+                new Drawing.Note(point(node.path("at")), node.path("text").asText());
+            default -> throw new IllegalArgumentException("unknown shape " + node);
+        };
+    }
+
+    private static Chart.Axis axis(JsonNode node) {
+        return new Chart.Axis(node.path("label").asText(), node.path("unit").asText("1"));
+    }
+
+    private static Point point(JsonNode pair) {
+        return new Point(pair.path(0).asDouble(), pair.path(1).asDouble());
+    }
+
+    private static <E extends Enum<E>> E constant(Class<E> type, JsonNode word) {
+        return Enum.valueOf(type, word.asText().toUpperCase(Locale.ROOT).replace(' ', '_'));
+    }
+
+    private static <T> List<T> each(JsonNode array, Function<JsonNode, T> reader) {
+        return StreamSupport.stream(array.spliterator(), false).map(reader).toList();
+    }
+}

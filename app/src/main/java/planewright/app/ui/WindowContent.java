@@ -1,0 +1,162 @@
+package planewright.app.ui;
+
+import java.awt.CardLayout;
+import java.awt.Font;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.Program;
+import planewright.app.store.UserFolders;
+import planewright.app.ui.build.BuildPage;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+import planewright.app.ui.log.CaptureBar;
+import planewright.app.ui.log.EntryEditor;
+import planewright.app.ui.notices.NoticesPage;
+import planewright.app.ui.search.SearchPage;
+import planewright.app.ui.shelf.ShelfPage;
+
+/** All of an open journal: search on top, the shelf at the left, the build in the middle, the capture line below. */
+final class WindowContent extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final int SHELF_WIDTH = 290;
+    private static final String BUILD = "build";
+    private static final String SEARCH = "search";
+    private static final String NOTICES = "notices";
+
+    private final transient Workroom room;
+    private final transient UserFolders user;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel middle = new JPanel(cards);
+    private final JTextField search = new JTextField();
+    private final JLabel status = new JLabel(" ");
+    private final JButton look;
+    private final JButton notices;
+    private final ShelfPage shelf;
+    private final BuildPage build;
+    private final SearchPage found;
+    private final CaptureBar capture;
+
+    WindowContent(Program program, UserFolders user) {
+        super(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill][][]"));
+        this.user = user;
+        room = new Workroom(program, words -> {
+            status.setText(words);
+            status.setToolTipText(words);
+        });
+        look = Buttons.plain("look", "", this::changeLook);
+        notices = Buttons.plain("show-notices", "", () -> show(NOTICES));
+        program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
+        shelf = new ShelfPage(room);
+        build = new BuildPage(room);
+        found = new SearchPage(room);
+        middle.add(build, BUILD);
+        middle.add(found, SEARCH);
+        middle.add(new NoticesPage(room, this::count), NOTICES);
+        add(bar());
+        add(split());
+        capture = new CaptureBar(room, build.log());
+        add(capture);
+        add(strip());
+        room.onEntryWanted(entry -> show(BUILD));
+        room.onCalculatorWanted(calculator -> show(BUILD));
+        keys();
+        nameLook();
+    }
+
+    /** What is being written and not yet saved, in words; empty for nothing. */
+    String unsaved() {
+        return build.log().unsaved().stream().map(EntryEditor::heading).collect(Collectors.joining(", "));
+    }
+
+    void focusShelf() {
+        shelf.focusList();
+    }
+
+    private JPanel bar() {
+        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][]"));
+        Words.named(search, Texts.SEARCH.text(), "search");
+        search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
+        search.putClientProperty("JTextField.showClearButton", true);
+        Buttons.onEdit(search, this::find);
+        search.addActionListener(event -> find());
+        bar.add(search);
+        bar.add(Buttons.plain("undo", Texts.UNDO.text(), room::undo));
+        bar.add(Buttons.plain("redo", Texts.REDO.text(), room::redo));
+        bar.add(notices);
+        bar.add(look);
+        return bar;
+    }
+
+    private JSplitPane split() {
+        var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, middle);
+        split.setDividerLocation(SHELF_WIDTH);
+        split.setContinuousLayout(true);
+        split.setBorder(null);
+        return split;
+    }
+
+    private JPanel strip() {
+        var strip = new JPanel(new MigLayout("insets 0 12 6 12, fillx", "[grow,fill]"));
+        status.setName("status");
+        Look.sized(status, 0.92, Font.PLAIN);
+        strip.add(status, "wmin 0");
+        return strip;
+    }
+
+    private void find() {
+        if (search.getText().isBlank()) {
+            show(BUILD);
+        } else {
+            found.find(search.getText());
+            show(SEARCH);
+        }
+    }
+
+    private void show(String page) {
+        cards.show(middle, page);
+    }
+
+    private void count(int number) {
+        notices.setText(Texts.NOTICES.text(number));
+    }
+
+    private void changeLook() {
+        boolean dark = !Look.isDark();
+        Look.change(dark);
+        nameLook();
+        room.tellChanged();
+        room.background()
+                .run(
+                        () -> {
+                            WindowMemory.remember(user, dark);
+                            return dark;
+                        },
+                        remembered -> {});
+    }
+
+    private void nameLook() {
+        look.setText(Look.isDark() ? Texts.LIGHT.text() : Texts.DARK.text());
+    }
+
+    private void keys() {
+        Buttons.key(this, "ctrl F", search::requestFocusInWindow);
+        Buttons.key(this, "ctrl L", capture::focus);
+        Buttons.key(this, "ctrl N", () -> {
+            show(BUILD);
+            build.showLog();
+            build.log().newEntry();
+        });
+        Buttons.key(this, "ctrl Z", room::undo);
+        Buttons.key(this, "ctrl Y", room::redo);
+        Buttons.key(this, "ctrl P", build.log()::print);
+        Buttons.key(this, "ESCAPE", () -> show(BUILD));
+    }
+}

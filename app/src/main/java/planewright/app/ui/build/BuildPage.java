@@ -1,0 +1,61 @@
+package planewright.app.ui.build;
+
+import java.awt.CardLayout;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.ui.calc.CalcPage;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Workroom;
+import planewright.app.ui.log.LogPage;
+import planewright.app.ui.parts.PartsPage;
+
+/** The build that is shown: its header and its pages. */
+public final class BuildPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final String SHOWN = "shown";
+    private static final String NONE = "none";
+
+    private final CardLayout cards = new CardLayout();
+    private final JTabbedPane tabs = new JTabbedPane();
+    private final LogPage log;
+
+    public BuildPage(Workroom room) {
+        setLayout(cards);
+        setName("build");
+        log = new LogPage(room);
+        var calculators = new CalcPage(room);
+        tabs.setName("pages");
+        tabs.addTab(Texts.LOG.text(), log);
+        tabs.addTab(Texts.PARTS.text(), new PartsPage(room));
+        tabs.addTab(Texts.CALCULATORS.text(), calculators);
+        var page = new JPanel(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
+        page.add(new BuildHeader(room), "wrap");
+        page.add(tabs);
+        add(page, SHOWN);
+        add(nothing(), NONE);
+        room.onChange(() -> cards.show(this, room.build().isPresent() ? SHOWN : NONE));
+        room.onEntryWanted(entry -> tabs.setSelectedComponent(log));
+        room.onCalculatorWanted(calculator -> tabs.setSelectedComponent(calculators));
+        cards.show(this, room.build().isPresent() ? SHOWN : NONE);
+    }
+
+    /** The log, for keys that write into it. */
+    public LogPage log() {
+        return log;
+    }
+
+    /** Brings the log to the front. */
+    public void showLog() {
+        tabs.setSelectedComponent(log);
+    }
+
+    private static JPanel nothing() {
+        var panel = new JPanel(new MigLayout("fill", "[center]", "[center]"));
+        JLabel words = Look.quiet(Texts.PICK_BUILD.text());
+        panel.add(words);
+        return panel;
+    }
+}

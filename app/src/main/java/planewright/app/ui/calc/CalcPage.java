@@ -1,0 +1,172 @@
+package planewright.app.ui.calc;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.calc.Calculation;
+import planewright.app.calc.Described;
+import planewright.app.calc.Outcome;
+import planewright.app.calc.Prefill;
+import planewright.app.calc.Runs;
+import planewright.app.journal.BuildRecord;
+import planewright.app.ui.common.Background;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Column;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/** A calculator: inputs at the left, its answer at the right, recomputed while one types where it is quick. */
+public final class CalcPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final int FORM_WIDTH = 440;
+
+    private final transient Workroom room;
+    private final transient Background.Latest questions;
+    private final JComboBox<Described> choice = new JComboBox<>();
+    private final Column left = new Column(10, 10);
+    private final Column right = new Column(10, 10);
+    private final JButton run;
+    private final JButton stop;
+    private final JLabel progress = new JLabel(" ");
+
+    private transient Optional<InputForm> form = Optional.empty();
+    private transient Optional<String> shownBuild = Optional.empty();
+    private transient AtomicBoolean stopped = new AtomicBoolean();
+
+    public CalcPage(Workroom room) {
+        super(new MigLayout("insets 8 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
+        this.room = room;
+        this.questions = room.background().latest();
+        setName("calculators");
+        run = Buttons.of("run", Texts.RUN.text(), this::compute);
+        stop = Buttons.of("stop", Texts.STOP.text(), () -> stopped.set(true));
+        add(bar(), "wrap");
+        var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left.scrolled(), right.scrolled());
+        split.setDividerLocation(FORM_WIDTH);
+        split.setContinuousLayout(true);
+        split.setBorder(null);
+        add(split, "wmin 0");
+        left.add(Words.quiet(Texts.CALCULATORS_HINT.text()));
+        room.background().run(() -> room.program().plugins().join().calculators(), this::offer);
+        room.onChange(this::journalChanged);
+        room.onCalculatorWanted(this::choose);
+    }
+
+    private JPanel bar() {
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[300::,fill][][][grow,right]"));
+        choice.setName("calculator");
+        choice.getAccessibleContext().setAccessibleName(Texts.CALCULATORS.text());
+        choice.setRenderer(Words.choice(
+                each -> each == null ? "" : ((Described) each).about().title()));
+        bar.add(choice);
+        bar.add(Buttons.of("from-journal", Texts.FROM_JOURNAL_AGAIN.text(), this::prefill));
+        bar.add(run, "split 2, hidemode 3");
+        bar.add(stop, "hidemode 3");
+        progress.setName("progress");
+        bar.add(progress);
+        stop.setVisible(false);
+        run.setVisible(false);
+        return bar;
+    }
+
+    private void offer(List<Described> calculators) {
+        calculators.forEach(choice::addItem);
+        choice.addActionListener(event -> prefill());
+        if (calculators.isEmpty()) {
+            left.removeAll();
+            left.add(Words.quiet(Texts.NO_CALCULATORS.text()));
+        }
+        prefill();
+    }
+
+    private void choose(String id) {
+        for (int i = 0; i < choice.getItemCount(); i++) {
+            if (choice.getItemAt(i).id().equals(id)) {
+                choice.setSelectedIndex(i);
+            }
+        }
+        prefill();
+    }
+
+    /** A form that somebody has typed into stays as it is; an untouched one follows the journal. */
+    private void journalChanged() {
+        boolean other = !room.build().map(BuildRecord::id).equals(shownBuild);
+        if (other || form.map(InputForm::isUntouched).orElse(true)) {
+            prefill();
+        } else if (Optional.ofNullable((Described) choice.getSelectedItem()).isPresent()) {
+            right.repaint();
+        }
+    }
+
+    private void prefill() {
+        var described = (Described) choice.getSelectedItem();
+        var build = room.build();
+        if (described == null || build.isEmpty()) {
+            return;
+        }
+        shownBuild = build.map(BuildRecord::id);
+        var filled = Prefill.of(described, room.journal(), build.get().id());
+        var made = new InputForm(described, filled, this::edited);
+        form = Optional.of(made);
+        left.removeAll();
+        left.add(Words.of(described.about().question()));
+        left.add(made);
+        left.revalidate();
+        left.repaint();
+        run.setVisible(!described.about().quick());
+        compute();
+    }
+
+    private void edited() {
+        if (((Described) choice.getSelectedItem()).about().quick()) {
+            compute();
+        }
+    }
+
+    private void compute() {
+        var described = (Described) choice.getSelectedItem();
+        if (described == null || form.isEmpty() || room.build().isEmpty()) {
+            return;
+        }
+        stopped.set(true);
+        var mine = new AtomicBoolean();
+        stopped = mine;
+        var inputs = form.get().inputs();
+        var build = room.build().get();
+        var asked = new Runs(
+                room.journal(),
+                room.now(),
+                (doing, done) -> java.awt.EventQueue.invokeLater(
+                        () -> progress.setText(mine.get() ? " " : doing + " " + Math.round(done * 100) + " %")),
+                mine::get);
+        stop.setVisible(!described.about().quick());
+        questions.ask(() -> Calculation.run(described, inputs, asked), outcome -> show(described, build, outcome));
+    }
+
+    private void show(Described described, BuildRecord build, Outcome outcome) {
+        stop.setVisible(false);
+        progress.setText(" ");
+        right.removeAll();
+        form.ifPresent(
+                shown -> shown.mark(outcome instanceof Outcome.Refused refused ? refused.problems() : List.of()));
+        if (outcome instanceof Outcome.Answered answered) {
+            right.add(new ResultPanel(
+                    room, described, build, answered, form.orElseThrow().origins()));
+        } else if (outcome instanceof Outcome.Refused refused) {
+            right.add(new ProblemPanel(refused.problems()));
+        } else if (outcome instanceof Outcome.Failed failed) {
+            right.add(Words.coloured(failed.message(), "stop"));
+        } else {
+            right.add(Words.quiet(Texts.STOPPED.text()));
+        }
+        right.revalidate();
+        right.repaint();
+    }
+}

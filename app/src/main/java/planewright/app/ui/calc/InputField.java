@@ -1,0 +1,101 @@
+package planewright.app.ui.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.BooleanNode;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JTextField;
+import planewright.api.calculator.InputProblem;
+import planewright.api.quantity.Units;
+import planewright.app.calc.Field;
+import planewright.app.calc.InputTexts;
+import planewright.app.calc.Origin;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+
+/** The component of one input. */
+interface InputField {
+    JComponent component();
+
+    /** Shows what is wrong; nothing where the list is empty. */
+    void mark(List<InputProblem> problems);
+
+    /**
+     * The field for an input.
+     *
+     * @param value what it holds at first; null for nothing
+     * @param origins where values came from; a table takes away what is typed over
+     * @param edited gets what is typed; a null node for nothing
+     */
+    static InputField of(Field field, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
+        return switch (field.kind()) {
+            case ROWS -> new RowsField(field, value, origins, edited);
+            case YES_NO -> yesNo(field, value, edited);
+            case CHOICE -> choice(field, value, edited);
+            case PLANFORM ->
+                plain(Look.quiet(value == null ? Texts.NO_PLANFORM.text() : InputTexts.text(field, value)), field);
+            default -> text(field, value, edited);
+        };
+    }
+
+    private static InputField text(Field field, JsonNode value, Consumer<JsonNode> edited) {
+        var box = new JTextField(InputTexts.text(field, value));
+        var unit = field.unit().map(Units::symbolOf).orElse("");
+        box.putClientProperty(
+                "JTextField.placeholderText",
+                field.initial().isEmpty()
+                        ? (field.optional() ? Texts.MAY_BE_EMPTY.text(unit) : unit)
+                        : field.initial());
+        Buttons.onEdit(box, () -> edited.accept(InputTexts.node(box.getText())));
+        return plain(box, field);
+    }
+
+    private static InputField yesNo(Field field, JsonNode value, Consumer<JsonNode> edited) {
+        var box = new JCheckBox();
+        box.setSelected(value == null ? field.initial().equals("yes") : value.asBoolean());
+        box.addActionListener(event -> edited.accept(BooleanNode.valueOf(box.isSelected())));
+        return plain(box, field);
+    }
+
+    private static InputField choice(Field field, JsonNode value, Consumer<JsonNode> edited) {
+        var box = new JComboBox<String>();
+        if (field.optional()) {
+            box.addItem("");
+        }
+        field.choices().forEach(box::addItem);
+        box.setSelectedItem(value == null ? field.initial() : value.asText());
+        box.addActionListener(event -> edited.accept(InputTexts.node((String) box.getSelectedItem())));
+        return plain(box, field);
+    }
+
+    private static InputField plain(JComponent component, Field field) {
+        component.setName("input-" + field.name());
+        var help = field.help().isEmpty() ? field.label() : field.help();
+        component.setToolTipText(help);
+        return new InputField() {
+            @Override
+            public JComponent component() {
+                return component;
+            }
+
+            @Override
+            public void mark(List<InputProblem> problems) {
+                Words.mark(
+                        component,
+                        problems.stream()
+                                .map(InputProblem::message)
+                                .reduce((one, other) -> one + "; " + other)
+                                .orElse(""));
+                if (problems.isEmpty()) {
+                    component.setToolTipText(help);
+                }
+            }
+        };
+    }
+}

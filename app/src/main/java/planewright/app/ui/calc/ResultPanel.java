@@ -1,0 +1,166 @@
+package planewright.app.ui.calc;
+
+import java.awt.Font;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JCheckBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import planewright.api.calculator.Finding;
+import planewright.api.calculator.Proposal;
+import planewright.app.calc.Described;
+import planewright.app.calc.Keeping;
+import planewright.app.calc.Origin;
+import planewright.app.calc.Outcome;
+import planewright.app.calc.ResultView;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.print.Sheets;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Card;
+import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+import planewright.shared.quantity.QuantityText;
+
+/** A calculator's answer: values, findings, figures, tables; to keep and to print. */
+final class ResultPanel extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Workroom room;
+    private final transient Described described;
+    private final transient BuildRecord build;
+    private final transient Outcome.Answered answered;
+    private final transient Map<String, Origin> origins;
+    private final transient Map<Proposal, JCheckBox> proposals = new LinkedHashMap<>();
+
+    ResultPanel(
+            Workroom room,
+            Described described,
+            BuildRecord build,
+            Outcome.Answered answered,
+            Map<String, Origin> origins) {
+        super(new Stack(10));
+        this.room = room;
+        this.described = described;
+        this.build = build;
+        this.answered = answered;
+        this.origins = origins;
+        setOpaque(false);
+        setName("result");
+        var view = ResultView.of(described, answered);
+        add(answer(view));
+        view.drawings().forEach(drawing -> add(framed(FigureView.of(drawing))));
+        view.charts().forEach(chart -> add(framed(FigureView.of(chart))));
+        view.tables().forEach(table -> add(new TableCard(table)));
+        add(about());
+    }
+
+    private Card answer(ResultView view) {
+        var card = new Card(new Stack(10));
+        card.add(values(view.values()));
+        view.findings().forEach(finding -> card.add(finding(finding)));
+        if (!view.proposals().isEmpty()) {
+            card.add(Look.quiet(Texts.PROPOSED.text()));
+            view.proposals().forEach(proposal -> card.add(proposal(proposal)));
+        }
+        var actions = new JPanel(new MigLayout("insets 0"));
+        actions.setOpaque(false);
+        actions.add(Buttons.of("keep", Texts.KEEP.text(), this::keep));
+        actions.add(Buttons.of("print-result", Texts.PRINT.text(), this::print));
+        card.add(actions);
+        return card;
+    }
+
+    private static JPanel values(List<ResultView.Value> values) {
+        var grid = new JPanel(new MigLayout("insets 0, gap 14 3, wrap 2", "[][grow,fill]"));
+        grid.setOpaque(false);
+        boolean first = true;
+        for (var value : values) {
+            var label = Look.quiet(value.label());
+            var text = Look.sized(new JLabel(value.text()), first ? 1.5 : 1.05, Font.BOLD);
+            text.setName("value-" + value.label());
+            label.setLabelFor(text);
+            text.setToolTipText(value.help().isEmpty() ? null : value.help());
+            label.setToolTipText(value.help().isEmpty() ? null : value.help());
+            grid.add(label, "aligny baseline");
+            grid.add(text, "wmin 0, aligny baseline");
+            first = false;
+        }
+        return grid;
+    }
+
+    /** The grade is told by its word; the colour only helps. */
+    private static JPanel finding(Finding finding) {
+        var row = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[80!][grow,fill]", "[top]"));
+        row.setOpaque(false);
+        var grade = Look.sized(new JLabel(finding.grade().word()), 1, Font.BOLD);
+        grade.setForeground(Look.colour(
+                switch (finding.grade()) {
+                    case FINE -> "fine";
+                    case LOOK_AGAIN -> "warn";
+                    case STOP -> "stop";
+                }));
+        row.add(grade);
+        row.add(Words.of(finding.text()), "wmin 0");
+        return row;
+    }
+
+    private JCheckBox proposal(Proposal proposal) {
+        var kind = proposal instanceof Proposal.NewMeasurement ? Texts.MEASURED.text() : Texts.SET_UP.text();
+        var box = new JCheckBox(kind + ": " + proposal.name() + "  " + QuantityText.show(proposal.value()));
+        box.setName("proposal-" + proposal.name());
+        box.setOpaque(false);
+        proposals.put(proposal, box);
+        return box;
+    }
+
+    private void keep() {
+        var accepted = proposals.entrySet().stream()
+                .filter(each -> each.getValue().isSelected())
+                .map(Map.Entry::getKey)
+                .toList();
+        var entry = Keeping.entry(described, build.id(), answered, origins, accepted, room.now());
+        room.edit(
+                Edit.add(Texts.KEEP_EDIT.text(described.about().title()), entry),
+                () -> room.say(Texts.KEPT.text(build.name())));
+    }
+
+    private void print() {
+        Files.print(
+                this,
+                room,
+                described.about().title() + " " + build.name(),
+                () -> Sheets.result(described, build.name(), answered, origins));
+    }
+
+    private static Card framed(FigureView figure) {
+        var card = new Card(new MigLayout("insets 10, fill", "[grow,fill]", "[grow,fill]"));
+        card.add(figure);
+        return card;
+    }
+
+    private Card about() {
+        var card = new Card(new Stack(5));
+        lines(card, Texts.CAUTIONS.text(), described.about().cautions());
+        lines(card, Texts.SOURCES.text(), described.about().sources());
+        card.add(Words.quiet(
+                Texts.COMPUTED_BY.text(described.id(), described.about().version(), described.plugin())));
+        return card;
+    }
+
+    private static void lines(Card card, String heading, String... lines) {
+        if (lines.length > 0) {
+            card.add(Look.heading(heading, 0.95));
+            for (var line : lines) {
+                card.add(Words.of(line));
+            }
+        }
+    }
+}

@@ -1,0 +1,201 @@
+package planewright.app.ui.calc;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import net.miginfocom.swing.MigLayout;
+import planewright.api.calculator.InputProblem;
+import planewright.app.calc.Field;
+import planewright.app.calc.InputTexts;
+import planewright.app.calc.Kind;
+import planewright.app.calc.Origin;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Texts;
+
+/** Rows of inputs as a table. The pointer on a cell tells where its value came from, or what is wrong with it. */
+final class RowsField implements InputField {
+    private static final int MOST_SHOWN = 14;
+    private static final int FIRST_COLUMN = 150;
+    private static final int COLUMN = 92;
+
+    private final Field field;
+    private final List<Field> columns;
+    private final ArrayNode rows = JsonNodeFactory.instance.arrayNode();
+    private final Map<String, Origin> origins;
+    private final Map<String, String> problems = new HashMap<>();
+    private final Consumer<JsonNode> edited;
+    private final Model model = new Model();
+    private final JTable table = new JTable(model);
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 4, fill", "[grow,fill]", "[grow,fill][]"));
+
+    RowsField(Field field, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
+        this.field = field;
+        this.columns = field.row().orElseThrow().fields();
+        this.origins = origins;
+        this.edited = edited;
+        if (value != null) {
+            value.forEach(row -> rows.add(row.deepCopy()));
+        }
+        panel.setOpaque(false);
+        panel.setName("input-" + field.name());
+        table.setName("rows-" + field.name());
+        table.getAccessibleContext().setAccessibleName(field.label());
+        table.setDefaultRenderer(Object.class, new Cells());
+        table.putClientProperty("terminateEditOnFocusLost", true);
+        table.getTableHeader().setReorderingAllowed(false);
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+        for (int i = 0; i < columns.size(); i++) {
+            table.getColumnModel().getColumn(i).setPreferredWidth(i == 0 ? FIRST_COLUMN : COLUMN);
+        }
+        panel.add(new JScrollPane(table), "wrap, wmin 0");
+        panel.add(Buttons.plain("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow), "split 2, growx 0");
+        panel.add(Buttons.plain("remove-row-" + field.name(), Texts.REMOVE.text(), this::removeRow), "growx 0");
+        size();
+    }
+
+    @Override
+    public JComponent component() {
+        return panel;
+    }
+
+    @Override
+    public void mark(List<InputProblem> found) {
+        problems.clear();
+        found.forEach(problem -> problems.put(problem.input(), problem.message()));
+        table.repaint();
+    }
+
+    private void size() {
+        int shown = Math.max(2, Math.min(MOST_SHOWN, rows.size()));
+        table.setPreferredScrollableViewportSize(new Dimension(FIRST_COLUMN + COLUMN, table.getRowHeight() * shown));
+        panel.revalidate();
+    }
+
+    private void addRow() {
+        rows.addObject();
+        model.fireTableDataChanged();
+        size();
+        table.changeSelection(rows.size() - 1, 0, false, false);
+        table.requestFocusInWindow();
+    }
+
+    private void removeRow() {
+        if (table.isEditing()) {
+            table.getCellEditor().cancelCellEditing();
+        }
+        int at = table.getSelectedRow();
+        if (at >= 0) {
+            rows.remove(at);
+            shiftOrigins(at);
+            model.fireTableDataChanged();
+            size();
+            edited.accept(rows.deepCopy());
+        }
+    }
+
+    /** Origins of rows behind a removed one move up with them. */
+    private void shiftOrigins(int removed) {
+        for (int i = removed; i <= rows.size(); i++) {
+            for (var column : columns) {
+                origins.remove(path(i, column));
+                var next = origins.remove(path(i + 1, column));
+                if (next != null) {
+                    origins.put(path(i, column), next);
+                }
+            }
+        }
+    }
+
+    private String path(int row, Field column) {
+        return field.name() + "[" + row + "]." + column.name();
+    }
+
+    /** The rows as a table of texts. */
+    private final class Model extends AbstractTableModel {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public int getRowCount() {
+            return rows.size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return columns.size();
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return columns.get(column).label();
+        }
+
+        @Override
+        public boolean isCellEditable(int row, int column) {
+            return true;
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            return InputTexts.text(
+                    columns.get(column), rows.get(row).get(columns.get(column).name()));
+        }
+
+        @Override
+        public void setValueAt(Object typed, int row, int column) {
+            if (typed.equals(getValueAt(row, column))) {
+                return;
+            }
+            var name = columns.get(column).name();
+            var node = InputTexts.node((String) typed);
+            if (node.isNull()) {
+                ((ObjectNode) rows.get(row)).remove(name);
+            } else {
+                ((ObjectNode) rows.get(row)).set(name, node);
+            }
+            origins.remove(path(row, columns.get(column)));
+            edited.accept(rows.deepCopy());
+            table.repaint();
+        }
+    }
+
+    /** Quantities to the right; what is wrong in the colour for it. */
+    private final class Cells extends DefaultTableCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getTableCellRendererComponent(
+                JTable shown, Object value, boolean selected, boolean focused, int row, int column) {
+            super.getTableCellRendererComponent(shown, value, selected, focused, row, column);
+            var path = path(row, columns.get(column));
+            var problem = problems.get(path);
+            var origin = origins.get(path);
+            setHorizontalAlignment(columns.get(column).kind() == Kind.QUANTITY ? RIGHT : LEFT);
+            setToolTipText(
+                    problem != null
+                            ? problem
+                            : origin != null
+                                    ? origin.said()
+                                    : columns.get(column).help());
+            if (problem != null) {
+                setForeground(Look.colour("stop"));
+            } else if (!selected) {
+                setForeground(shown.getForeground());
+            }
+            return this;
+        }
+    }
+}

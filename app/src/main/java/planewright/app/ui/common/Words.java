@@ -1,0 +1,101 @@
+package planewright.app.ui.common;
+
+import java.util.function.Function;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.ListCellRenderer;
+import javax.swing.UIManager;
+
+/** Running words, labels beside their fields, and problems under them. */
+public final class Words {
+    private Words() {}
+
+    /** Text that wraps. */
+    public static JTextArea of(String text) {
+        var area = new JTextArea(text) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setBorder(null);
+                setMargin(null);
+            }
+        };
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setEditable(false);
+        area.setFocusable(false);
+        area.setOpaque(false);
+        area.setFont(UIManager.getFont("Label.font"));
+        return area;
+    }
+
+    /** Text that wraps and matters less. */
+    public static JTextArea quiet(String text) {
+        return coloured(text, "quiet");
+    }
+
+    /** Text that wraps, in a colour of {@link Look#colour}. */
+    public static JTextArea coloured(String text, String use) {
+        var area = of(text);
+        area.setForeground(Look.colour(use));
+        return area;
+    }
+
+    /** Where a problem will stand; hidden until there is one. */
+    public static JTextArea problem() {
+        var area = coloured("", "stop");
+        area.setVisible(false);
+        return area;
+    }
+
+    /** Shows a problem; an empty one hides its place. */
+    public static void show(JTextArea place, String problem) {
+        place.setText(problem);
+        place.setVisible(!problem.isEmpty());
+        place.revalidate();
+    }
+
+    /** Adds a label and its field, which get each other's name. */
+    public static void labelled(JPanel form, String label, JComponent field, String name) {
+        var words = new JLabel(label);
+        words.setLabelFor(field);
+        field.setName(name);
+        field.getAccessibleContext().setAccessibleName(label);
+        form.add(words);
+        form.add(field, "growx, wmin 60");
+    }
+
+    /** A field's name for people who cannot see it, also shown while it is empty. */
+    public static <T extends JComponent> T named(T field, String label, String name) {
+        field.setName(name);
+        field.putClientProperty("JTextField.placeholderText", label);
+        field.getAccessibleContext().setAccessibleName(label);
+        field.setToolTipText(label);
+        return field;
+    }
+
+    /** Marks a field as wrong, with the reason on the pointer, or right again. */
+    public static void mark(JComponent field, String problem) {
+        field.putClientProperty("JComponent.outline", problem.isEmpty() ? null : "error");
+        field.setToolTipText(problem.isEmpty() ? field.getAccessibleContext().getAccessibleName() : problem);
+        field.getAccessibleContext().setAccessibleDescription(problem);
+    }
+
+    /** Shows what a list holds by its words. */
+    public static ListCellRenderer<Object> choice(Function<Object, String> word) {
+        return new DefaultListCellRenderer() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public java.awt.Component getListCellRendererComponent(
+                    javax.swing.JList<?> list, Object value, int index, boolean selected, boolean focused) {
+                return super.getListCellRendererComponent(list, word.apply(value), index, selected, focused);
+            }
+        };
+    }
+}

@@ -1,0 +1,82 @@
+package planewright.app.ui.log;
+
+import java.awt.Font;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.CaptureLine;
+import planewright.app.journal.DayEntry;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.PictureIntake;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/** One line for gluey hands, with a preview of what Enter will write into today's entry. */
+public final class CaptureBar extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Workroom room;
+    private final JTextField line = new JTextField();
+    private final JLabel preview = Look.sized(Look.quiet(""), 0.92, Font.PLAIN);
+
+    public CaptureBar(Workroom room, LogPage log) {
+        super(new MigLayout("insets 8 10 2 10, gap 2, wrap 1, fillx", "[grow,fill]"));
+        this.room = room;
+        setName("capture");
+        Words.named(line, Texts.CAPTURE.text(), "capture-line");
+        line.putClientProperty("JTextField.placeholderText", Texts.CAPTURE_HINT.text());
+        preview.setName("capture-preview");
+        add(line);
+        add(preview, "wmin 0, hmin 16");
+        line.addActionListener(event -> write());
+        Buttons.onEdit(line, this::preview);
+        PictureIntake.on(line, log::takeFiles, log::takePasted);
+        room.onChange(this::preview);
+        preview();
+    }
+
+    /** Puts the caret here. */
+    public void focus() {
+        line.requestFocusInWindow();
+    }
+
+    private void preview() {
+        line.setEnabled(room.build().isPresent());
+        preview.setText(CaptureLine.of(line.getText()).map(this::words).orElse(" "));
+    }
+
+    private String words(CaptureLine meant) {
+        if (meant instanceof CaptureLine.Measured measured) {
+            return Texts.WILL_MEASURE.text(measured.name(), measured.quantity().text());
+        }
+        if (meant instanceof CaptureLine.Joined joined) {
+            var end = room.now().plus(joined.cure());
+            return Texts.WILL_JOIN.text(
+                    joined.name(), joined.material(), end.toString().replace('T', ' '));
+        }
+        return Texts.WILL_WRITE.text();
+    }
+
+    private void write() {
+        room.build()
+                .ifPresent(build ->
+                        CaptureLine.of(line.getText()).ifPresent(meant -> write(build, meant, line.getText())));
+    }
+
+    /** The line is cleared once it is saved, unless it was changed meanwhile. */
+    private void write(BuildRecord build, CaptureLine meant, String typed) {
+        var now = room.now();
+        room.edit(
+                DayEntry.writing(
+                        room.journal(), build.id(), now, Texts.CAPTURE_EDIT.text(), entry -> meant.addedTo(entry, now)),
+                () -> {
+                    if (line.getText().equals(typed)) {
+                        line.setText("");
+                    }
+                });
+    }
+}

@@ -1,0 +1,173 @@
+package planewright.app.ui.log;
+
+import java.awt.Font;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.StringJoiner;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.FlightRecord;
+import planewright.app.journal.JointRecord;
+import planewright.app.journal.PictureRecord;
+import planewright.app.print.Sheets;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Card;
+import planewright.app.ui.common.Chip;
+import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Markup;
+import planewright.app.ui.common.PictureTile;
+import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+import planewright.app.ui.common.Wrapping;
+import planewright.shared.quantity.QuantityText;
+
+/** An entry to read. */
+final class EntryCard extends Card {
+    private static final long serialVersionUID = 1L;
+    private static final DateTimeFormatter WHEN =
+            DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT);
+    private static final int PICTURE_HEIGHT = 150;
+
+    private final transient Workroom room;
+    private final transient BuildRecord build;
+    private final transient EntryRecord entry;
+    private final boolean dark = Look.isDark();
+
+    EntryCard(Workroom room, BuildRecord build, EntryRecord entry, Runnable edit) {
+        super(new Stack(8));
+        this.room = room;
+        this.build = build;
+        this.entry = entry;
+        setName("entry-" + entry.id());
+        getAccessibleContext()
+                .setAccessibleName(WHEN.format(entry.at()) + " " + entry.kind().word() + " " + entry.title());
+        add(head(edit));
+        if (!entry.text().isEmpty()) {
+            add(Markup.of(entry.text()));
+        }
+        entry.keptResult().ifPresent(kept -> add(new KeptPanel(room, entry, kept)));
+        facts();
+        entry.joints().forEach(joint -> add(Words.of(joint(joint))));
+        entry.flight().ifPresent(flight -> add(Words.of(flight(flight))));
+        if (!entry.pictures().isEmpty()) {
+            add(pictures(entry.pictures()));
+        }
+        if (!entry.tags().isEmpty()) {
+            add(Look.sized(Look.quiet(String.join("  ·  ", entry.tags())), 0.9, Font.PLAIN));
+        }
+    }
+
+    /** Whether this card needs no redrawing: marks of time and of staleness may change without the entry. */
+    boolean stillShows(BuildRecord nowBuild, EntryRecord now) {
+        return entry.equals(now)
+                && build.name().equals(nowBuild.name())
+                && dark == Look.isDark()
+                && entry.keptResult().isEmpty()
+                && entry.joints().isEmpty();
+    }
+
+    private JPanel head(Runnable edit) {
+        var head = new JPanel(new MigLayout("insets 0, gap 0 2", "[grow,fill][][]", "[][]"));
+        head.setOpaque(false);
+        head.add(
+                Look.sized(
+                        Look.quiet(
+                                WHEN.format(entry.at()) + "  ·  " + entry.kind().word()),
+                        0.92,
+                        Font.PLAIN),
+                "wmin 0");
+        head.add(Buttons.plain("print-entry", Texts.PRINT.text(), this::print));
+        head.add(Buttons.plain("edit-entry", Texts.EDIT.text(), edit), "wrap");
+        if (!entry.title().isEmpty()) {
+            var title = Look.sized(Words.of(entry.title()), 1.15, Font.BOLD);
+            head.add(title, "span 3, growx, wmin 0");
+        }
+        return head;
+    }
+
+    private void print() {
+        Files.print(
+                this,
+                room,
+                build.name() + " " + entry.at().toLocalDate(),
+                () -> Sheets.entry(build, entry, room.program().pictures()));
+    }
+
+    private void facts() {
+        if (entry.measurements().isEmpty() && entry.setUp().isEmpty()) {
+            return;
+        }
+        var chips = new JPanel(new Wrapping(6));
+        chips.setOpaque(false);
+        entry.measurements().forEach(each -> {
+            var chip = new Chip(each.name() + "  " + each.quantity().text(), "line");
+            chip.setToolTipText(each.method().isEmpty() ? Texts.MEASURED.text() : each.method());
+            chips.add(chip);
+        });
+        entry.setUp().forEach(each -> {
+            var chip = new Chip(
+                    Texts.SET_UP.text() + ": " + each.name() + "  "
+                            + each.quantity().text(),
+                    "second");
+            chips.add(chip);
+        });
+        add(chips);
+    }
+
+    private String joint(JointRecord joint) {
+        var words = new StringJoiner(" · ");
+        words.add(Texts.JOINT.text(joint.name()));
+        if (!joint.material().isEmpty()) {
+            words.add(joint.material());
+        }
+        words.add(Texts.JOINT_FROM.text(WHEN.format(joint.start())));
+        joint.handsOffUntil().ifPresent(end -> words.add(end(Texts.HANDS_OFF, end)));
+        joint.fullyCured().ifPresent(end -> words.add(end(Texts.CURED, end)));
+        return words.toString();
+    }
+
+    private String end(Texts what, LocalDateTime end) {
+        var left = Duration.between(room.now(), end);
+        return what.text(WHEN.format(end))
+                + (left.isNegative() || left.isZero() ? "" : " " + Texts.TIME_LEFT.text(words(left)));
+    }
+
+    private static String words(Duration left) {
+        return left.toHours() < 1 ? left.toMinutes() + " min" : left.toHours() + " h " + left.toMinutesPart() + " min";
+    }
+
+    private static String flight(FlightRecord flight) {
+        var words = new StringJoiner(" · ");
+        words.add(Texts.FLIGHT.text());
+        flight.duration().ifPresent(duration -> words.add(QuantityText.show(duration)));
+        List.of(flight.conditions(), flight.behaviour()).stream()
+                .filter(text -> !text.isBlank())
+                .forEach(words::add);
+        return words.toString();
+    }
+
+    private JPanel pictures(List<PictureRecord> pictures) {
+        var strip = new JPanel(new Wrapping(10));
+        strip.setOpaque(false);
+        for (var picture : pictures) {
+            var framed = new JPanel(new MigLayout("insets 0, gap 0 3, wrap 1"));
+            framed.setOpaque(false);
+            framed.add(new PictureTile(room, picture, PICTURE_HEIGHT));
+            if (!picture.caption().isEmpty()) {
+                var caption = Look.sized(Look.quiet(picture.caption()), 0.88, Font.PLAIN);
+                caption.setToolTipText(picture.caption());
+                framed.add(caption, "wmax " + PICTURE_HEIGHT * 4 / 3 + "px");
+            }
+            strip.add(framed);
+        }
+        return strip;
+    }
+}

@@ -1,0 +1,265 @@
+package planewright.app.ui.log;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import planewright.api.journal.Entry;
+import planewright.app.journal.Edit;
+import planewright.app.journal.EntryDraft;
+import planewright.app.journal.EntryRecord;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Card;
+import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.PictureIntake;
+import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/** An entry to write. Nothing typed is lost: what cannot be understood stays as it is, marked, until it can. */
+public final class EntryEditor extends Card {
+    private static final long serialVersionUID = 1L;
+    private static final int TEXT_LINES = 5;
+
+    private final transient Workroom room;
+    private final transient EntryRecord begun;
+    private final transient Optional<EntryRecord> saved;
+    private final transient Consumer<EntryEditor> close;
+    private final transient EntryDraft first;
+
+    private final JTextField when = new JTextField();
+    private final JComboBox<Entry.Kind> kind = new JComboBox<>(Entry.Kind.values());
+    private final JTextField title = new JTextField();
+    private final JTextArea text = new JTextArea(TEXT_LINES, 20);
+    private final JTextField tags = new JTextField();
+    private final RowFields measurements;
+    private final RowFields joints;
+    private final RowFields setUp;
+    private final JTextField duration = new JTextField();
+    private final JTextField conditions = new JTextField();
+    private final JTextField behaviour = new JTextField();
+    private final JPanel flight = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][grow,fill][][grow 200,fill]"));
+    private final PictureRows pictures;
+    private final JTextArea problem = Words.problem();
+    private boolean judged;
+
+    /**
+     * @param begun what it begins with
+     * @param saved the same where it stands in the log already; empty for a new entry
+     * @param close runs when the editor has done its work
+     */
+    EntryEditor(Workroom room, EntryRecord begun, Optional<EntryRecord> saved, Consumer<EntryEditor> close) {
+        super(new Stack(10));
+        this.room = room;
+        this.begun = begun;
+        this.saved = saved;
+        this.close = close;
+        setName("editor");
+        setMarked(true);
+        measurements = new RowFields(
+                "measurements",
+                Texts.MEASUREMENTS.text(),
+                List.of(
+                        new RowFields.Column("name", Texts.MEASUREMENT_NAME.text()),
+                        new RowFields.Column("quantity", Texts.QUANTITY.text()),
+                        new RowFields.Column("method", Texts.METHOD.text())),
+                this::judge);
+        joints = new RowFields(
+                "joints",
+                Texts.JOINTS.text(),
+                List.of(
+                        new RowFields.Column("name", Texts.JOINT_NAME.text()),
+                        new RowFields.Column("material", Texts.JOINT_MATERIAL.text()),
+                        new RowFields.Column("start", Texts.JOINT_START.text()),
+                        new RowFields.Column("handsOff", Texts.JOINT_HANDS_OFF.text()),
+                        new RowFields.Column("cured", Texts.JOINT_CURED.text())),
+                this::judge);
+        setUp = new RowFields(
+                "setUp",
+                Texts.SET_UP.text(),
+                List.of(
+                        new RowFields.Column("name", Texts.SET_UP_NAME.text()),
+                        new RowFields.Column("quantity", Texts.QUANTITY.text())),
+                this::judge);
+        pictures = new PictureRows(room);
+        var draft = EntryDraft.of(begun);
+        fill(draft);
+        layOut();
+        first = draft();
+        PictureIntake.on(this, this::takeFiles, this::takePasted);
+        PictureIntake.on(text, this::takeFiles, this::takePasted);
+    }
+
+    String entryId() {
+        return begun.id();
+    }
+
+    /** What is being written, for people: a title, else its day. */
+    public String heading() {
+        return title.getText().isBlank() ? when.getText() : title.getText().strip();
+    }
+
+    /** Whether anything differs from what it began with. */
+    public boolean isChanged() {
+        return !draft().equals(first);
+    }
+
+    void focus() {
+        title.requestFocusInWindow();
+    }
+
+    /** Saves, or shows what cannot be understood. */
+    public void save() {
+        judged = true;
+        var checked = draft().check(begun);
+        show(checked);
+        checked.entry().ifPresent(entry -> {
+            if (saved.filter(entry::equals).isPresent()) {
+                close.accept(this);
+                return;
+            }
+            var edit = saved.map(before -> Edit.change(Texts.ENTRY_EDIT.text(), before, entry))
+                    .orElseGet(() -> Edit.add(Texts.NEW_ENTRY_EDIT.text(), entry));
+            room.edit(edit, () -> close.accept(this), failure -> Words.show(problem, failure.getMessage()));
+        });
+    }
+
+    private void takeFiles(List<Path> files) {
+        for (var file : files) {
+            room.background()
+                    .run(
+                            () -> room.program().pictures().add(file, ""),
+                            pictures::add,
+                            refused -> Words.show(problem, refused.getMessage()));
+        }
+    }
+
+    private void takePasted(BufferedImage image) {
+        room.background().run(() -> room.program().pictures().add(image, ""), pictures::add);
+    }
+
+    private void delete() {
+        saved.ifPresentOrElse(
+                before -> room.edit(Edit.remove(Texts.DELETE_ENTRY_EDIT.text(), before), () -> close.accept(this)),
+                () -> close.accept(this));
+    }
+
+    private void fill(EntryDraft draft) {
+        when.setText(draft.when());
+        kind.setSelectedItem(draft.kind());
+        title.setText(draft.title());
+        text.setText(draft.text());
+        text.setCaretPosition(0);
+        tags.setText(draft.tags());
+        draft.measurements()
+                .forEach(row -> measurements.add(row.id(), List.of(row.name(), row.quantity(), row.method())));
+        draft.joints()
+                .forEach(row -> joints.add(
+                        row.id(), List.of(row.name(), row.material(), row.start(), row.handsOff(), row.cured())));
+        draft.setUp().forEach(row -> setUp.add("", List.of(row.name(), row.quantity())));
+        draft.pictures().forEach(pictures::add);
+        duration.setText(draft.flight().duration());
+        conditions.setText(draft.flight().conditions());
+        behaviour.setText(draft.flight().behaviour());
+    }
+
+    private void layOut() {
+        var head = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][150!][][130!][][grow,fill]"));
+        head.setOpaque(false);
+        kind.setRenderer(Words.choice(each -> ((Entry.Kind) each).word()));
+        Words.labelled(head, Texts.ENTRY_WHEN.text(), when, "entry-when");
+        Words.labelled(head, Texts.KIND.text(), kind, "entry-kind");
+        Words.labelled(head, Texts.ENTRY_TAGS.text(), tags, "entry-tags");
+        add(head);
+        add(Words.named(title, Texts.ENTRY_TITLE.text(), "entry-title"));
+        text.setLineWrap(true);
+        text.setWrapStyleWord(true);
+        Words.named(text, Texts.ENTRY_TEXT.text(), "entry-text");
+        text.setToolTipText(null);
+        add(new JScrollPane(text));
+        add(measurements);
+        add(joints);
+        add(setUp);
+        flight.setOpaque(false);
+        flight.add(Look.heading(Texts.FLIGHT.text(), 0.95), "span, wrap");
+        Words.labelled(flight, Texts.FLIGHT_DURATION.text(), duration, "flight-duration");
+        Words.labelled(flight, Texts.FLIGHT_CONDITIONS.text(), conditions, "flight-conditions");
+        Words.labelled(flight, Texts.FLIGHT_BEHAVIOUR.text(), behaviour, "flight-behaviour");
+        add(flight);
+        add(pictures);
+        add(problem);
+        add(actions());
+        kind.addActionListener(event -> showFlight());
+        showFlight();
+        for (var field : List.of(when, duration)) {
+            Buttons.onEdit(field, this::judge);
+        }
+    }
+
+    private void showFlight() {
+        flight.setVisible(
+                kind.getSelectedItem() == Entry.Kind.FLIGHT || begun.flight().isPresent());
+        revalidate();
+    }
+
+    private JPanel actions() {
+        var bar = new JPanel(new MigLayout("insets 0", "[][][][grow][]"));
+        bar.setOpaque(false);
+        bar.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
+        bar.add(Buttons.of("discard-entry", Texts.DISCARD.text(), () -> close.accept(this)));
+        bar.add(Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this))));
+        bar.add(new JPanel(), "grow, hidemode 3");
+        if (saved.isPresent()) {
+            bar.add(Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete));
+        }
+        return bar;
+    }
+
+    private EntryDraft draft() {
+        return new EntryDraft(
+                when.getText(),
+                (Entry.Kind) kind.getSelectedItem(),
+                title.getText(),
+                text.getText(),
+                tags.getText(),
+                measurements.rows().stream()
+                        .map(row -> new EntryDraft.Measuring(row.id(), row.text(0), row.text(1), row.text(2)))
+                        .toList(),
+                joints.rows().stream()
+                        .map(row -> new EntryDraft.Joining(
+                                row.id(), row.text(0), row.text(1), row.text(2), row.text(3), row.text(4)))
+                        .toList(),
+                setUp.rows().stream()
+                        .map(row -> new EntryDraft.Setting(row.text(0), row.text(1)))
+                        .toList(),
+                pictures.records(),
+                new EntryDraft.Flying(duration.getText(), conditions.getText(), behaviour.getText()));
+    }
+
+    /** After a first attempt to save, what is wrong is shown as it changes. */
+    private void judge() {
+        if (judged) {
+            show(draft().check(begun));
+        }
+    }
+
+    private void show(EntryDraft.Checked checked) {
+        Map<String, String> problems = checked.problems();
+        Words.mark(when, problems.getOrDefault("when", ""));
+        Words.mark(duration, problems.getOrDefault("flight.quantity", ""));
+        measurements.mark(problems);
+        joints.mark(problems);
+        setUp.mark(problems);
+        Words.show(problem, EntryDraft.line(checked));
+    }
+}

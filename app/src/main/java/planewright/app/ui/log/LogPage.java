@@ -1,0 +1,220 @@
+package planewright.app.ui.log;
+
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
+import planewright.api.journal.Entry;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.DayEntry;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.PictureRecord;
+import planewright.app.print.Sheets;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Column;
+import planewright.app.ui.common.Files;
+import planewright.app.ui.common.PictureIntake;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/**
+ * The log of the build that is shown, the newest entry on top. An entry is edited in its own place; what is being written
+ * stays where it is while other builds are looked at.
+ */
+public final class LogPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final int AT_ONCE = 20;
+
+    private final transient Workroom room;
+    private final Column column = new Column(10, 10);
+    private final transient Map<String, EntryCard> cards = new HashMap<>();
+    /** What is being written, by build. */
+    private final transient Map<String, EntryEditor> editors = new LinkedHashMap<>();
+
+    private transient Optional<String> shown = Optional.empty();
+    private transient Optional<String> marked = Optional.empty();
+    private int limit = AT_ONCE;
+
+    public LogPage(Workroom room) {
+        super(new MigLayout("insets 6 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
+        this.room = room;
+        setName("log");
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[][grow][]"));
+        bar.add(Buttons.of("new-entry", Texts.NEW_ENTRY.text(), this::newEntry));
+        bar.add(new JPanel(), "grow");
+        bar.add(Buttons.plain("print-log", Texts.PRINT_LOG.text(), this::print));
+        add(bar, "wrap");
+        add(column.scrolled());
+        PictureIntake.on(column, this::takeFiles, this::takePasted);
+        room.onChange(this::refresh);
+        room.onEntryWanted(this::showEntry);
+        refresh();
+    }
+
+    /** Begins an entry, or goes on with the one that is being written. */
+    public void newEntry() {
+        room.build()
+                .ifPresent(build -> edit(EntryRecord.blank(build.id(), Entry.Kind.WORK, room.now()), Optional.empty()));
+    }
+
+    /** What is being written and not yet saved, over all builds. */
+    public Collection<EntryEditor> unsaved() {
+        return editors.values().stream().filter(EntryEditor::isChanged).toList();
+    }
+
+    /** Prints the whole log. */
+    public void print() {
+        room.build()
+                .ifPresent(build -> Files.print(
+                        this,
+                        room,
+                        build.name(),
+                        () -> Sheets.log(
+                                build,
+                                room.journal().log(build.id()),
+                                room.program().pictures())));
+    }
+
+    /** Takes picture files into the entry of the day each was taken, or of today. */
+    public void takeFiles(List<Path> files) {
+        room.build()
+                .ifPresent(build -> files.forEach(file -> room.background()
+                        .run(
+                                () -> {
+                                    var at = room.program()
+                                            .pictures()
+                                            .taken(file)
+                                            .orElseGet(room::now);
+                                    return new Taken(room.program().pictures().add(file, ""), at);
+                                },
+                                taken -> join(build, taken))));
+    }
+
+    /** Takes a picture that comes from no file into the entry of today. */
+    public void takePasted(BufferedImage image) {
+        room.build()
+                .ifPresent(build -> room.background()
+                        .run(
+                                () -> new Taken(room.program().pictures().add(image, ""), room.now()),
+                                taken -> join(build, taken)));
+    }
+
+    private record Taken(PictureRecord picture, LocalDateTime at) {}
+
+    private void join(BuildRecord build, Taken taken) {
+        room.edit(
+                DayEntry.writing(
+                        room.journal(),
+                        build.id(),
+                        taken.at(),
+                        Texts.ADD_PICTURE_EDIT.text(),
+                        entry -> entry.withPictures(Stream.concat(entry.pictures().stream(), Stream.of(taken.picture()))
+                                .toList())),
+                () -> {});
+    }
+
+    private void edit(EntryRecord entry, Optional<EntryRecord> saved) {
+        var open = editors.get(entry.build());
+        if (open != null && open.isChanged()) {
+            room.say(Texts.FINISH_FIRST.text());
+            open.focus();
+            return;
+        }
+        var editor = new EntryEditor(room, entry, saved, this::closeEditor);
+        editors.put(entry.build(), editor);
+        refresh();
+        column.scrollRectToVisible(new java.awt.Rectangle(0, editor.getY(), 1, 1));
+        SwingUtilities.invokeLater(editor::focus);
+    }
+
+    private void closeEditor(EntryEditor editor) {
+        editors.values().remove(editor);
+        refresh();
+    }
+
+    private void showEntry(String id) {
+        var log = newestFirst();
+        for (int i = 0; i < log.size(); i++) {
+            if (log.get(i).id().equals(id)) {
+                limit = Math.max(limit, i + AT_ONCE / 2);
+            }
+        }
+        marked = Optional.of(id);
+        refresh();
+        SwingUtilities.invokeLater(() -> Optional.ofNullable(cards.get(id)).ifPresent(this::reveal));
+    }
+
+    private void reveal(JComponent card) {
+        validate();
+        column.scrollRectToVisible(card.getBounds());
+    }
+
+    private void refresh() {
+        var build = room.build();
+        if (!build.map(BuildRecord::id).equals(shown)) {
+            shown = build.map(BuildRecord::id);
+            limit = AT_ONCE;
+            marked = Optional.empty();
+            cards.clear();
+        }
+        column.removeAll();
+        build.ifPresent(this::fill);
+        column.revalidate();
+        column.repaint();
+    }
+
+    private void fill(BuildRecord build) {
+        var log = newestFirst();
+        var editor = Optional.ofNullable(editors.get(build.id()));
+        editor.filter(open -> log.stream().noneMatch(entry -> entry.id().equals(open.entryId())))
+                .ifPresent(column::add);
+        if (log.isEmpty() && editor.isEmpty()) {
+            column.add(Words.quiet(Texts.EMPTY_LOG.text()));
+        }
+        for (var entry : log.subList(0, Math.min(limit, log.size()))) {
+            if (editor.filter(open -> open.entryId().equals(entry.id())).isPresent()) {
+                column.add(editor.get());
+            } else {
+                column.add(card(build, entry));
+            }
+        }
+        if (log.size() > limit) {
+            var older = new JPanel(new MigLayout("insets 0, fillx", "[center]"));
+            older.setOpaque(false);
+            older.add(Buttons.of("older", Texts.OLDER.text(log.size() - limit), () -> {
+                limit += AT_ONCE;
+                refresh();
+            }));
+            column.add(older);
+        }
+    }
+
+    private EntryCard card(BuildRecord build, EntryRecord entry) {
+        var card = cards.compute(
+                entry.id(),
+                (id, kept) -> kept != null && kept.stillShows(build, entry)
+                        ? kept
+                        : new EntryCard(room, build, entry, () -> edit(entry, Optional.of(entry))));
+        card.setMarked(marked.filter(entry.id()::equals).isPresent());
+        return card;
+    }
+
+    private List<EntryRecord> newestFirst() {
+        var log = new ArrayList<>(
+                room.build().map(build -> room.journal().log(build.id())).orElse(List.of()));
+        java.util.Collections.reverse(log);
+        return log;
+    }
+}

@@ -1,0 +1,64 @@
+package planewright.app.ui.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.journal.PictureRecord;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.PictureTile;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+import planewright.app.ui.common.Wrapping;
+
+/** The pictures of an entry that is written, with their captions. */
+final class PictureRows extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final int HEIGHT = 110;
+
+    private final transient Workroom room;
+    private final transient List<Row> rows = new ArrayList<>();
+
+    private record Row(PictureRecord picture, JTextField caption) {}
+
+    PictureRows(Workroom room) {
+        super(new Wrapping(10));
+        this.room = room;
+        setOpaque(false);
+        setName("entry-pictures");
+    }
+
+    /** Adds a picture that has been taken in; one that is there already is not added twice. */
+    void add(PictureRecord picture) {
+        if (rows.stream().anyMatch(row -> row.picture().hash().equals(picture.hash()))) {
+            return;
+        }
+        var caption =
+                Words.named(new JTextField(picture.caption()), Texts.CAPTION.text(), "entry-caption-" + rows.size());
+        var row = new Row(picture, caption);
+        var framed = new JPanel(new MigLayout("insets 0, gap 4 3, wrap 2", "[grow,fill][]"));
+        framed.setOpaque(false);
+        framed.add(new PictureTile(room, picture, HEIGHT), "span 2, growx 0");
+        framed.add(caption, "wmin 110");
+        framed.add(Buttons.plain("remove-picture-" + rows.size(), Texts.REMOVE.text(), () -> {
+            rows.remove(row);
+            remove(framed);
+            revalidate();
+            repaint();
+        }));
+        rows.add(row);
+        add(framed);
+        revalidate();
+    }
+
+    List<PictureRecord> records() {
+        return rows.stream()
+                .map(row -> new PictureRecord(
+                        row.picture().hash(),
+                        row.picture().type(),
+                        row.caption().getText().strip()))
+                .toList();
+    }
+}

@@ -1,0 +1,107 @@
+package planewright.app.ui.log;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+
+/** Rows of text fields under a heading, to which rows are added and from which they are taken. */
+final class RowFields extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final String name;
+    private final transient List<Column> columns;
+    private final transient Runnable edited;
+    private final JPanel fields;
+    private final transient List<Row> rows = new ArrayList<>();
+
+    /**
+     * A column.
+     *
+     * @param name the last word of its problems' paths
+     * @param label what belongs there
+     */
+    record Column(String name, String label) {}
+
+    /** A row: the id of what it stands for, empty for a new one, and its fields. */
+    record Row(String id, List<JTextField> fields, JButton remove) {
+        String text(int column) {
+            return fields.get(column).getText();
+        }
+    }
+
+    /**
+     * @param name the first word of its problems' paths, and of its components' names
+     * @param edited runs at every change
+     */
+    RowFields(String name, String heading, List<Column> columns, Runnable edited) {
+        super(new MigLayout("insets 0, gap 4, fillx", "[grow,fill]", "[][]"));
+        this.name = name;
+        this.columns = columns;
+        this.edited = edited;
+        setOpaque(false);
+        fields = new JPanel(new MigLayout(
+                "insets 0, gap 4, fillx, wrap " + (columns.size() + 1),
+                "[grow,fill,sg field]".repeat(columns.size()) + "[]"));
+        fields.setOpaque(false);
+        add(Look.heading(heading, 0.95), "split 2, growx 0");
+        add(
+                Buttons.plain("add-" + name, Texts.ADD_ROW.text(), () -> {
+                    add("", columns.stream().map(column -> "").toList());
+                    rows.get(rows.size() - 1).fields().get(0).requestFocusInWindow();
+                    edited.run();
+                }),
+                "growx 0, wrap");
+        add(fields, "wmin 0");
+    }
+
+    /** Adds a row. */
+    void add(String id, List<String> texts) {
+        var made = new ArrayList<JTextField>();
+        for (int i = 0; i < columns.size(); i++) {
+            var field = Words.named(
+                    new JTextField(texts.get(i)),
+                    columns.get(i).label(),
+                    name + "-" + columns.get(i).name() + "-" + rows.size());
+            Buttons.onEdit(field, edited);
+            made.add(field);
+        }
+        var remove = Buttons.plain("remove-" + name + "-" + rows.size(), Texts.REMOVE.text(), () -> {});
+        var row = new Row(id, List.copyOf(made), remove);
+        remove.addActionListener(event -> remove(row));
+        rows.add(row);
+        made.forEach(field -> fields.add(field, "wmin 40"));
+        fields.add(remove);
+        revalidate();
+    }
+
+    List<Row> rows() {
+        return List.copyOf(rows);
+    }
+
+    /** Marks fields as wrong by the paths of their problems, and all others as right. */
+    void mark(Map<String, String> problems) {
+        for (int i = 0; i < rows.size(); i++) {
+            for (int j = 0; j < columns.size(); j++) {
+                var path = name + "[" + i + "]." + columns.get(j).name();
+                Words.mark(rows.get(i).fields().get(j), problems.getOrDefault(path, ""));
+            }
+        }
+    }
+
+    private void remove(Row row) {
+        rows.remove(row);
+        row.fields().forEach(fields::remove);
+        fields.remove(row.remove());
+        revalidate();
+        repaint();
+        edited.run();
+    }
+}

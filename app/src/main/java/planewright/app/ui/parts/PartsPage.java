@@ -1,0 +1,77 @@
+package planewright.app.ui.parts;
+
+import java.awt.Font;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/** The mass ledger, edited in its cells; every cell is an edit that can be undone. */
+public final class PartsPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final int[] WIDTHS = {190, 100, 110, 130, 110, 110, 110, 90, 90, 90};
+
+    private final transient Workroom room;
+    private final PartsModel model;
+    private final JTable table;
+    private final JLabel sum = Look.sized(new JLabel(), 1, Font.BOLD);
+
+    public PartsPage(Workroom room) {
+        super(new MigLayout("insets 10, gap 8, fill", "[grow,fill]", "[][grow,fill][]"));
+        this.room = room;
+        this.model = new PartsModel(room);
+        this.table = new JTable(model);
+        setName("parts-page");
+        add(Words.quiet(Texts.PARTS_HINT.text()), "wmin 0, wrap");
+        add(new JScrollPane(table), "wrap");
+        var bar = new JPanel(new MigLayout("insets 0", "[][][grow,right]"));
+        bar.add(Buttons.of("add-part", Texts.ADD_PART.text(), this::addPart));
+        bar.add(Buttons.of("remove-part", Texts.REMOVE.text(), this::removePart));
+        bar.add(sum);
+        add(bar);
+        table.setName("parts");
+        table.getAccessibleContext().setAccessibleName(Texts.PARTS.text());
+        table.putClientProperty("terminateEditOnFocusLost", false);
+        table.setDefaultEditor(String.class, new PartCellEditor(model, room::say));
+        table.getTableHeader().setReorderingAllowed(false);
+        for (int i = 0; i < WIDTHS.length; i++) {
+            table.getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
+        }
+        sum.setName("parts-sum");
+        room.onChange(this::refresh);
+        refresh();
+    }
+
+    private void refresh() {
+        if (!table.isEditing()) {
+            model.refresh();
+        }
+        sum.setText(model.sum());
+    }
+
+    private void addPart() {
+        model.add(row -> {
+            table.changeSelection(row, 0, false, false);
+            table.editCellAt(row, 0);
+            table.transferFocus();
+        });
+    }
+
+    private void removePart() {
+        if (table.isEditing()) {
+            table.getCellEditor().cancelCellEditing();
+        }
+        int row = table.getSelectedRow();
+        if (row >= 0) {
+            model.remove(row);
+        } else {
+            room.say(Texts.PICK_PART.text());
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package planewright.app.ui.search;
+
+import java.awt.Cursor;
+import java.awt.Font;
+import java.awt.event.ActionEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Optional;
+import javax.swing.AbstractAction;
+import javax.swing.JCheckBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.KeyStroke;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.index.Hits;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.ui.common.Background;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Card;
+import planewright.app.ui.common.Column;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Markup;
+import planewright.app.ui.common.PictureTile;
+import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/** What was found, each with the words in their place. */
+public final class SearchPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM);
+    private static final int AT_ONCE = 30;
+    private static final int EXCERPTS = 4;
+    private static final int PICTURE_HEIGHT = 72;
+
+    private final transient Workroom room;
+    private final transient Background.Latest questions;
+    private final Column column = new Column(10, 10);
+    private final JLabel told = Look.sized(new JLabel(" "), 1, Font.BOLD);
+    private final JCheckBox onlyHere = new JCheckBox();
+    private String typed = "";
+    private int limit = AT_ONCE;
+
+    public SearchPage(Workroom room) {
+        super(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill][]", "[][grow,fill]"));
+        this.room = room;
+        this.questions = room.background().latest();
+        setName("search-page");
+        told.setName("found");
+        onlyHere.setName("search-only-here");
+        onlyHere.addActionListener(event -> find(typed));
+        add(told, "wmin 0");
+        add(onlyHere, "wrap");
+        add(column.scrolled(), "span 2");
+        room.onChange(this::again);
+    }
+
+    /** Looks for words; the newest question counts. */
+    public void find(String words) {
+        limit = AT_ONCE;
+        typed = words;
+        ask();
+    }
+
+    private void again() {
+        if (!typed.isBlank()) {
+            ask();
+        }
+    }
+
+    private void ask() {
+        onlyHere.setText(
+                room.build().map(build -> Texts.ONLY_IN.text(build.name())).orElse(""));
+        onlyHere.setVisible(room.build().isPresent());
+        Optional<String> build = onlyHere.isSelected() ? room.build().map(BuildRecord::id) : Optional.empty();
+        var words = typed;
+        int most = limit;
+        questions.ask(() -> room.program().index().join().find(words, build, most), this::show);
+    }
+
+    private void show(Hits hits) {
+        told.setText(
+                hits.total() == 0
+                        ? Texts.FOUND_NOTHING.text()
+                        : (hits.forgiving() ? Texts.FOUND_NEARLY : Texts.FOUND).text(hits.total()));
+        column.removeAll();
+        for (var hit : hits.hits()) {
+            room.journal().entry(hit.entryId()).ifPresent(entry -> column.add(card(hit, entry)));
+        }
+        if (hits.total() > hits.hits().size()) {
+            var more = new JPanel(new MigLayout("insets 0, fillx", "[center]"));
+            more.setOpaque(false);
+            more.add(Buttons.of(
+                    "more-hits", Texts.MORE_HITS.text(hits.total() - hits.hits().size()), () -> {
+                        limit += AT_ONCE;
+                        ask();
+                    }));
+            column.add(more);
+        }
+        column.revalidate();
+        column.repaint();
+    }
+
+    private JPanel card(Hits.Hit hit, EntryRecord entry) {
+        var words = new JPanel(new Stack(4));
+        words.setOpaque(false);
+        var build = room.journal().build(entry.build()).map(BuildRecord::name).orElse("");
+        words.add(Look.sized(
+                Look.quiet(build + "  ·  " + DAY.format(entry.at()) + "  ·  "
+                        + entry.kind().word()),
+                0.92,
+                Font.PLAIN));
+        if (!entry.title().isEmpty()) {
+            words.add(Look.sized(Words.of(entry.title()), 1.1, Font.BOLD));
+        }
+        hit.excerpts().stream()
+                .filter(excerpt ->
+                        !excerpt.where().equals("title") || entry.title().isEmpty())
+                .limit(EXCERPTS)
+                .forEach(excerpt -> words.add(Markup.of(excerpt)));
+        var card = new Card(new MigLayout("insets 12, gap 12, fillx", "[grow,fill][]", "[top]"));
+        card.setName("hit-" + entry.id());
+        card.getAccessibleContext().setAccessibleName(build + ", " + DAY.format(entry.at()) + ", " + entry.title());
+        card.add(words, "wmin 0");
+        entry.pictures().stream()
+                .findFirst()
+                .ifPresent(picture -> card.add(new PictureTile(room, picture, PICTURE_HEIGHT)));
+        opensOn(card, entry);
+        return card;
+    }
+
+    /** A click, or Enter where the card has the focus, shows the entry in its log. */
+    private void opensOn(JComponent card, EntryRecord entry) {
+        Runnable open = () -> room.showEntry(entry.build(), entry.id());
+        card.setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
+        card.setFocusable(true);
+        card.getInputMap().put(KeyStroke.getKeyStroke("ENTER"), "open");
+        card.getActionMap().put("open", new AbstractAction() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                open.run();
+            }
+        });
+        var click = new MouseAdapter() {
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                open.run();
+            }
+        };
+        listen(card, click);
+    }
+
+    private static void listen(JComponent component, MouseAdapter click) {
+        if (component instanceof PictureTile) {
+            return;
+        }
+        component.addMouseListener(click);
+        for (var child : component.getComponents()) {
+            if (child instanceof JComponent inner) {
+                listen(inner, click);
+            }
+        }
+    }
+}

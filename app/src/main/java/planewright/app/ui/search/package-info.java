@@ -1,0 +1,2 @@
+/** Finding entries by their words. */
+package planewright.app.ui.search;

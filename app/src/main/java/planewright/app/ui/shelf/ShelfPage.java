@@ -1,0 +1,174 @@
+package planewright.app.ui.shelf;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.DefaultListModel;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextField;
+import javax.swing.ListSelectionModel;
+import net.miginfocom.swing.MigLayout;
+import planewright.api.journal.Life;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Workroom;
+
+/** All builds, grouped by life, filtered by typing; a new one is begun below. */
+public final class ShelfPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Workroom room;
+    private final DefaultListModel<ShelfRow> rows = new DefaultListModel<>();
+    private final JList<ShelfRow> list = new JList<>(rows);
+    private final JTextField filter = new JTextField();
+    private final JTextField newName = new JTextField();
+    private final JLabel problem = new JLabel();
+    private boolean filling;
+
+    public ShelfPage(Workroom room) {
+        super(new MigLayout("insets 10 10 10 6, gap 6, wrap 2", "[grow,fill][]", "[][grow,fill][][]"));
+        this.room = room;
+        add(filter, "span 2, growx");
+        add(new JScrollPane(list), "span 2, grow");
+        add(newName);
+        add(Buttons.of("new-build", Texts.NEW_BUILD.text(), this::begin));
+        add(problem, "span 2, growx, hidemode 3, wmin 0");
+        name();
+        list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        list.setCellRenderer((all, row, index, selected, focused) -> row.component(all, selected));
+        list.addListSelectionListener(event -> selected());
+        Buttons.onEdit(filter, this::fill);
+        Buttons.onEdit(newName, () -> problem.setVisible(false));
+        newName.addActionListener(event -> begin());
+        room.onChange(this::fill);
+        fill();
+    }
+
+    /** Puts the keyboard on the builds. */
+    public void focusList() {
+        list.requestFocusInWindow();
+    }
+
+    private void name() {
+        setName("shelf");
+        list.setName("builds");
+        list.getAccessibleContext().setAccessibleName(Texts.BUILDS.text());
+        filter.setName("builds-filter");
+        filter.putClientProperty("JTextField.placeholderText", Texts.BUILDS_FILTER.text());
+        filter.putClientProperty("JTextField.showClearButton", true);
+        filter.getAccessibleContext().setAccessibleName(Texts.BUILDS_FILTER.text());
+        newName.setName("new-build-name");
+        newName.putClientProperty("JTextField.placeholderText", Texts.NEW_BUILD_NAME.text());
+        newName.getAccessibleContext().setAccessibleName(Texts.NEW_BUILD_NAME.text());
+        problem.setName("new-build-problem");
+        problem.setVisible(false);
+    }
+
+    private void fill() {
+        filling = true;
+        var wanted = filter.getText().strip().toLowerCase(Locale.ROOT);
+        var found = room.journal().builds().stream()
+                .filter(build -> (build.name() + " " + build.layout())
+                        .toLowerCase(Locale.ROOT)
+                        .contains(wanted))
+                .toList();
+        var made = new ArrayList<ShelfRow>();
+        for (var life : inOrder()) {
+            var same = found.stream().filter(build -> build.life() == life).toList();
+            if (!same.isEmpty()) {
+                made.add(new ShelfRow.Heading(life.word()));
+                same.forEach(build -> made.add(new ShelfRow.OfBuild(build, lastEntry(build))));
+            }
+        }
+        if (made.isEmpty()) {
+            made.add(new ShelfRow.Heading(
+                    wanted.isEmpty() ? Texts.EMPTY_SHELF.text() : Texts.NO_SUCH_BUILD.text(filter.getText())));
+        }
+        rows.clear();
+        rows.addAll(made);
+        room.build().ifPresent(this::mark);
+        filling = false;
+    }
+
+    /** What is at work comes first. */
+    private static List<Life> inOrder() {
+        return List.of(Life.ON_THE_BENCH, Life.READY, Life.FLYING, Life.SKETCHED, Life.RESTING, Life.GONE);
+    }
+
+    private Optional<String> lastEntry(BuildRecord build) {
+        var log = room.journal().log(build.id());
+        return log.isEmpty()
+                ? Optional.empty()
+                : Optional.of(log.get(log.size() - 1).at().toLocalDate().toString());
+    }
+
+    private void mark(BuildRecord build) {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).build().filter(build.id()::equals).isPresent()) {
+                list.setSelectedIndex(i);
+                list.ensureIndexIsVisible(i);
+            }
+        }
+    }
+
+    private void selected() {
+        int index = list.getSelectedIndex();
+        if (filling || index < 0 || list.getValueIsAdjusting()) {
+            return;
+        }
+        var chosen = rows.get(index).build();
+        if (chosen.isPresent()) {
+            if (room.build().map(BuildRecord::id).filter(chosen.get()::equals).isEmpty()) {
+                room.show(chosen.get());
+            }
+        } else {
+            passOver(index);
+        }
+    }
+
+    /** A heading cannot be chosen: the selection goes on past it, the way it came. */
+    private void passOver(int heading) {
+        int before = room.build().map(this::position).orElse(-1);
+        int next = before > heading && heading > 0 ? heading - 1 : heading + 1;
+        if (next < rows.size() && rows.get(next).build().isPresent()) {
+            list.setSelectedIndex(next);
+        } else {
+            list.clearSelection();
+        }
+    }
+
+    private int position(BuildRecord build) {
+        for (int i = 0; i < rows.size(); i++) {
+            if (rows.get(i).build().filter(build.id()::equals).isPresent()) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private void begin() {
+        var name = newName.getText().strip();
+        var taken =
+                room.journal().builds().stream().anyMatch(each -> each.name().equalsIgnoreCase(name));
+        if (name.isEmpty() || taken) {
+            problem.setText(name.isEmpty() ? Texts.NAME_NEEDED.text() : Texts.NAME_TAKEN.text(name));
+            problem.setForeground(Look.colour("stop"));
+            problem.setVisible(true);
+            revalidate();
+            return;
+        }
+        var build = BuildRecord.begin(name, room.now().toLocalDate());
+        room.edit(Edit.add(Texts.NEW_BUILD_EDIT.text(name), build), () -> {
+            newName.setText("");
+            filter.setText("");
+            room.show(build.id());
+        });
+    }
+}

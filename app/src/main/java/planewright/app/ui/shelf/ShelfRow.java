@@ -1,0 +1,91 @@
+package planewright.app.ui.shelf;
+
+import java.awt.Color;
+import java.awt.Component;
+import java.awt.Font;
+import java.util.Optional;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.journal.BuildRecord;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.PlanView;
+
+/** A row of the shelf. */
+sealed interface ShelfRow {
+    /** The build that the row stands for, if any. */
+    Optional<String> build();
+
+    /** What is drawn. */
+    Component component(JList<?> list, boolean selected);
+
+    /** Words over the rows that follow. */
+    record Heading(String words) implements ShelfRow {
+        @Override
+        public Optional<String> build() {
+            return Optional.empty();
+        }
+
+        @Override
+        public Component component(JList<?> list, boolean selected) {
+            var label = Look.sized(new JLabel("<html>" + words + "</html>"), 0.92, Font.BOLD);
+            label.setForeground(Look.colour("quiet"));
+            label.setBorder(javax.swing.BorderFactory.createEmptyBorder(10, 8, 3, 8));
+            return label;
+        }
+
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
+    /** A build with its plan view. */
+    final class OfBuild implements ShelfRow {
+        private static final int PLAN_WIDTH = 58;
+        private static final int PLAN_HEIGHT = 44;
+
+        private final BuildRecord record;
+        private final JPanel panel =
+                new JPanel(new MigLayout("insets 5 8 5 8, gap 0 1, wmin 0", "[]10[grow,fill]", "push[][]push"));
+        private final JLabel name;
+        private final JLabel detail;
+
+        OfBuild(BuildRecord record, Optional<String> lastEntry) {
+            this.record = record;
+            name = Look.sized(new JLabel(record.name()), 1, Font.BOLD);
+            detail = Look.sized(
+                    new JLabel(record.layout()
+                            + lastEntry
+                                    .map(day -> record.layout().isEmpty() ? day : " · " + day)
+                                    .orElse("")),
+                    0.88,
+                    Font.PLAIN);
+            panel.add(
+                    new PlanView(record.planform(), record.name(), PLAN_WIDTH, PLAN_HEIGHT), "spany 2, aligny center");
+            panel.add(name, "wrap, wmin 0");
+            panel.add(detail, "wmin 0");
+            panel.setToolTipText(record.name() + ": " + detail.getText());
+        }
+
+        @Override
+        public Optional<String> build() {
+            return Optional.of(record.id());
+        }
+
+        @Override
+        public Component component(JList<?> list, boolean selected) {
+            panel.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
+            Color words = selected ? list.getSelectionForeground() : list.getForeground();
+            name.setForeground(words);
+            detail.setForeground(selected ? words : Look.colour("quiet"));
+            return panel;
+        }
+
+        @Override
+        public String toString() {
+            return record.name();
+        }
+    }
+}
