@@ -11,6 +11,7 @@ import planewright.api.journal.Life;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
+import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Look;
@@ -66,9 +67,9 @@ final class BuildHeader extends JPanel {
         if (!build.datum().isEmpty()) {
             words.add(Words.quiet(Texts.DATUM.text() + ": " + build.datum()));
         }
-        var card = new Card(new MigLayout("insets 12, gap 14", "[][grow,fill][]", "[top]"));
-        card.add(new PlanView(build.planform(), build.name(), 150, 96), "aligny center");
-        card.add(words, "wmin 0");
+        var card = new Card(new Beside(14, 1));
+        card.add(new PlanView(build.planform(), build.name(), 150, 96));
+        card.add(words);
         card.add(Buttons.plain("edit-build", Texts.EDIT.text(), () -> {
             editing = true;
             fill();

@@ -1,5 +1,6 @@
 package planewright.app.ui.calc;
 
+import java.awt.Dimension;
 import java.awt.Font;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import planewright.app.calc.ResultView;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.print.Sheets;
+import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.FigureView;
@@ -32,6 +34,7 @@ import planewright.shared.quantity.QuantityText;
 /** A calculator's answer: values, findings, figures, tables; to keep and to print. */
 final class ResultPanel extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final int GRADE_WIDTH = 82;
 
     private final transient Workroom room;
     private final transient Described described;
@@ -98,9 +101,10 @@ final class ResultPanel extends JPanel {
 
     /** The grade is told by its word; the colour only helps. */
     private static JPanel finding(Finding finding) {
-        var row = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[80!][grow,fill]", "[top]"));
+        var row = new JPanel(new Beside(8, 1));
         row.setOpaque(false);
         var grade = Look.sized(new JLabel(finding.grade().word()), 1, Font.BOLD);
+        grade.setPreferredSize(new Dimension(GRADE_WIDTH, grade.getPreferredSize().height));
         grade.setForeground(Look.colour(
                 switch (finding.grade()) {
                     case FINE -> "fine";
@@ -108,7 +112,7 @@ final class ResultPanel extends JPanel {
                     case STOP -> "stop";
                 }));
         row.add(grade);
-        row.add(Words.of(finding.text()), "wmin 0");
+        row.add(Words.of(finding.text()));
         return row;
     }
 

@@ -38,8 +38,8 @@ final class RowsField implements InputField {
     private final Map<String, Origin> origins;
     private final Map<String, String> problems = new HashMap<>();
     private final Consumer<JsonNode> edited;
-    private final Model model = new Model();
-    private final JTable table = new JTable(model);
+    private final Model model;
+    private final JTable table;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 4, fill", "[grow,fill]", "[grow,fill][]"));
 
     RowsField(Field field, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
@@ -50,6 +50,8 @@ final class RowsField implements InputField {
         if (value != null) {
             value.forEach(row -> rows.add(row.deepCopy()));
         }
+        model = new Model();
+        table = new JTable(model);
         panel.setOpaque(false);
         panel.setName("input-" + field.name());
         table.setName("rows-" + field.name());

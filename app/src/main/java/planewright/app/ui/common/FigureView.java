@@ -4,20 +4,21 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.app.figure.ChartPicture;
 import planewright.app.figure.DrawingPicture;
 
 /** A chart or drawing as large as it is given room. */
-public final class FigureView extends JComponent {
+public final class FigureView extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient Painter painter;
 
     private FigureView(String title, Dimension size, Painter painter) {
         this.painter = painter;
+        setOpaque(false);
         setPreferredSize(size);
         setMinimumSize(new Dimension(120, size.height));
         getAccessibleContext().setAccessibleName(title);

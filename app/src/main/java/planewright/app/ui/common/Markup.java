@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JEditorPane;
 import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
 import javax.swing.text.html.HTMLEditorKit;
+import javax.swing.text.html.StyleSheet;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.html.HtmlRenderer;
 import planewright.app.index.Hits;
@@ -42,7 +44,8 @@ public final class Markup {
 
     private static JEditorPane pane(String html) {
         var pane = new JEditorPane();
-        pane.setEditorKit(new HTMLEditorKit());
+        pane.setEditorKit(new Kit());
+        ((DefaultCaret) pane.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         pane.setEditable(false);
         pane.setFocusable(false);
         pane.setOpaque(false);
@@ -52,6 +55,25 @@ public final class Markup {
         pane.setText("<html><body style='margin:0'>" + html + "</body></html>");
         pane.getAccessibleContext().setAccessibleName(Texts.ENTRY_TEXT.text());
         return pane;
+    }
+
+    /** HTML with the distances that text in a card needs. */
+    private static final class Kit extends HTMLEditorKit {
+        private static final long serialVersionUID = 1L;
+        private static final StyleSheet STYLES = styles();
+
+        @Override
+        public StyleSheet getStyleSheet() {
+            return STYLES;
+        }
+
+        private static StyleSheet styles() {
+            var styles = new StyleSheet();
+            styles.addStyleSheet(new HTMLEditorKit().getStyleSheet());
+            styles.addRule("p { margin: 0 0 5 0 }");
+            styles.addRule("ul, ol { margin: 0 0 5 22 }");
+            return styles;
+        }
     }
 
     private static String escaped(String text) {

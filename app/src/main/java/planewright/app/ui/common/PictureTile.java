@@ -8,11 +8,11 @@ import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import planewright.app.journal.PictureRecord;
 
 /** A picture in small; read in the background, a frame until it is there. A click shows it large. */
-public final class PictureTile extends JComponent {
+public final class PictureTile extends JPanel {
     private static final long serialVersionUID = 1L;
     /** Thumbnails are kept this large, so that they are sharp on dense screens too. */
     private static final int KEPT_EDGE = 512;
@@ -22,6 +22,7 @@ public final class PictureTile extends JComponent {
 
     public PictureTile(Workroom room, PictureRecord picture, int height) {
         this.height = height;
+        setOpaque(false);
         setPreferredSize(new Dimension(height * 4 / 3, height));
         setToolTipText(picture.caption().isEmpty() ? null : picture.caption());
         setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));

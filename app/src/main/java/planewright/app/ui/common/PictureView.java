@@ -8,6 +8,7 @@ import java.awt.RenderingHints;
 import java.awt.event.KeyEvent;
 import java.awt.image.BufferedImage;
 import javax.swing.BorderFactory;
+import javax.swing.JPanel;
 import javax.swing.JComponent;
 import javax.swing.JDialog;
 import javax.swing.KeyStroke;
@@ -17,13 +18,15 @@ import planewright.app.journal.PictureRecord;
 import planewright.app.pictures.PictureShelf;
 
 /** A picture as large as the window allows, with its caption. Escape closes it. */
-final class PictureView extends JComponent {
+final class PictureView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int LARGEST = 1600;
 
     private transient BufferedImage image;
 
-    private PictureView() {}
+    private PictureView() {
+        setOpaque(false);
+    }
 
     static void show(Component over, Workroom room, PictureRecord picture) {
         var owner = SwingUtilities.getWindowAncestor(over);
@@ -32,7 +35,7 @@ final class PictureView extends JComponent {
         dialog.setDefaultCloseOperation(JDialog.DISPOSE_ON_CLOSE);
         var view = new PictureView();
         view.getAccessibleContext().setAccessibleName(Texts.PICTURE.text(picture.caption()));
-        var content = new javax.swing.JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill][]"));
+        var content = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill][]"));
         content.add(view, "wrap");
         if (!picture.caption().isEmpty()) {
             var caption = Look.sized(new javax.swing.JLabel(picture.caption()), 1, java.awt.Font.PLAIN);

@@ -8,13 +8,13 @@ import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Path2D;
 import java.util.Optional;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.UIManager;
 import planewright.api.journal.Planform;
 import planewright.shared.planform.Outlines;
 
 /** A small plan view of an aircraft; a plain dash where its shape is not known. */
-public final class PlanView extends JComponent {
+public final class PlanView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final double MARGIN = 3;
 
@@ -22,6 +22,7 @@ public final class PlanView extends JComponent {
 
     public PlanView(Optional<Planform> planform, String name, int width, int height) {
         setPreferredSize(new Dimension(width, height));
+        setOpaque(false);
         setMinimumSize(new Dimension(width, height));
         getAccessibleContext().setAccessibleName(name);
         for (var path : planform.map(Outlines::plan).orElse(java.util.List.of())) {

@@ -63,7 +63,8 @@ public final class Stack implements LayoutManager {
         // nothing is remembered of children
     }
 
-    private static int heightAt(Component child, int width) {
+    /** The height of a component at a width. */
+    static int heightAt(Component child, int width) {
         if (child.getWidth() != width) {
             child.setSize(width, Math.max(1, child.getHeight()));
         }

@@ -8,6 +8,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
 
 /** Running words, labels beside their fields, and problems under them. */
 public final class Words {
@@ -30,6 +31,7 @@ public final class Words {
         area.setEditable(false);
         area.setFocusable(false);
         area.setOpaque(false);
+        ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         area.setFont(UIManager.getFont("Label.font"));
         return area;
     }

@@ -15,6 +15,7 @@ import planewright.app.journal.FlightRecord;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.PictureRecord;
 import planewright.app.print.Sheets;
+import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Chip;
@@ -75,21 +76,18 @@ final class EntryCard extends Card {
     }
 
     private JPanel head(Runnable edit) {
-        var head = new JPanel(new MigLayout("insets 0, gap 0 2", "[grow,fill][][]", "[][]"));
-        head.setOpaque(false);
-        head.add(
-                Look.sized(
-                        Look.quiet(
-                                WHEN.format(entry.at()) + "  ·  " + entry.kind().word()),
-                        0.92,
-                        Font.PLAIN),
-                "wmin 0");
-        head.add(Buttons.plain("print-entry", Texts.PRINT.text(), this::print));
-        head.add(Buttons.plain("edit-entry", Texts.EDIT.text(), edit), "wrap");
+        var words = new JPanel(new Stack(2));
+        words.setOpaque(false);
+        words.add(Look.sized(
+                Look.quiet(WHEN.format(entry.at()) + "  ·  " + entry.kind().word()), 0.92, Font.PLAIN));
         if (!entry.title().isEmpty()) {
-            var title = Look.sized(Words.of(entry.title()), 1.15, Font.BOLD);
-            head.add(title, "span 3, growx, wmin 0");
+            words.add(Look.sized(Words.of(entry.title()), 1.15, Font.BOLD));
         }
+        var head = new JPanel(new Beside(0, 0));
+        head.setOpaque(false);
+        head.add(words);
+        head.add(Buttons.plain("print-entry", Texts.PRINT.text(), this::print));
+        head.add(Buttons.plain("edit-entry", Texts.EDIT.text(), edit));
         return head;
     }
 

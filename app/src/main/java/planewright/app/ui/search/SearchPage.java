@@ -19,6 +19,7 @@ import planewright.app.index.Hits;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.ui.common.Background;
+import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Column;
@@ -123,10 +124,10 @@ public final class SearchPage extends JPanel {
                         !excerpt.where().equals("title") || entry.title().isEmpty())
                 .limit(EXCERPTS)
                 .forEach(excerpt -> words.add(Markup.of(excerpt)));
-        var card = new Card(new MigLayout("insets 12, gap 12, fillx", "[grow,fill][]", "[top]"));
+        var card = new Card(new Beside(12, 0));
         card.setName("hit-" + entry.id());
         card.getAccessibleContext().setAccessibleName(build + ", " + DAY.format(entry.at()) + ", " + entry.title());
-        card.add(words, "wmin 0");
+        card.add(words);
         entry.pictures().stream()
                 .findFirst()
                 .ifPresent(picture -> card.add(new PictureTile(room, picture, PICTURE_HEIGHT)));

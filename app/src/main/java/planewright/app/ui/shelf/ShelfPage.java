@@ -26,7 +26,14 @@ public final class ShelfPage extends JPanel {
 
     private final transient Workroom room;
     private final DefaultListModel<ShelfRow> rows = new DefaultListModel<>();
-    private final JList<ShelfRow> list = new JList<>(rows);
+    private final JList<ShelfRow> list = new JList<>(rows) {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public boolean getScrollableTracksViewportWidth() {
+            return true;
+        }
+    };
     private final JTextField filter = new JTextField();
     private final JTextField newName = new JTextField();
     private final JLabel problem = new JLabel();
