@@ -25,7 +25,7 @@ import planewright.app.ui.common.Workroom;
 /** A calculator: inputs at the left, its answer at the right, recomputed while one types where it is quick. */
 public final class CalcPage extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final int FORM_WIDTH = 440;
+    private static final int FORM_WIDTH = 500;
 
     private final transient Workroom room;
     private final transient Background.Latest questions;

@@ -24,13 +24,13 @@ import planewright.app.calc.Kind;
 import planewright.app.calc.Origin;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
 
 /** Rows of inputs as a table. The pointer on a cell tells where its value came from, or what is wrong with it. */
 final class RowsField implements InputField {
     private static final int MOST_SHOWN = 14;
-    private static final int FIRST_COLUMN = 150;
-    private static final int COLUMN = 92;
+    private static final int LEAST_WIDTH = 240;
 
     private final Field field;
     private final List<Field> columns;
@@ -60,9 +60,7 @@ final class RowsField implements InputField {
         table.putClientProperty("terminateEditOnFocusLost", true);
         table.getTableHeader().setReorderingAllowed(false);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-        for (int i = 0; i < columns.size(); i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(i == 0 ? FIRST_COLUMN : COLUMN);
-        }
+        Tables.fit(table);
         panel.add(new JScrollPane(table), "wrap, wmin 0");
         panel.add(Buttons.plain("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow), "split 2, growx 0");
         panel.add(Buttons.plain("remove-row-" + field.name(), Texts.REMOVE.text(), this::removeRow), "growx 0");
@@ -83,7 +81,7 @@ final class RowsField implements InputField {
 
     private void size() {
         int shown = Math.max(2, Math.min(MOST_SHOWN, rows.size()));
-        table.setPreferredScrollableViewportSize(new Dimension(FIRST_COLUMN + COLUMN, table.getRowHeight() * shown));
+        table.setPreferredScrollableViewportSize(new Dimension(LEAST_WIDTH, table.getRowHeight() * shown));
         panel.revalidate();
     }
 

@@ -11,13 +11,11 @@ import planewright.app.calc.ResultView;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Tables;
 
 /** A table of a result, all of it to be seen. */
 final class TableCard extends Card {
     private static final long serialVersionUID = 1L;
-    private static final int EDGE = 12;
-    private static final int LEAST = 60;
-    private static final int MOST = 320;
 
     TableCard(ResultView.Table shown) {
         super(new Stack(6));
@@ -29,22 +27,11 @@ final class TableCard extends Card {
         table.setFocusable(false);
         table.setRowSelectionAllowed(false);
         table.getTableHeader().setReorderingAllowed(false);
-        for (int i = 0; i < shown.headings().size(); i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(width(shown, i, table));
-        }
+        Tables.fit(table);
         var panel = new JPanel(new BorderLayout());
         panel.add(table.getTableHeader(), BorderLayout.NORTH);
         panel.add(table, BorderLayout.CENTER);
         add(panel);
-    }
-
-    private static int width(ResultView.Table shown, int column, JTable table) {
-        var metrics = table.getFontMetrics(table.getFont());
-        int widest = metrics.stringWidth(shown.headings().get(column));
-        for (List<String> row : shown.rows()) {
-            widest = Math.max(widest, metrics.stringWidth(row.get(column)));
-        }
-        return Math.max(LEAST, Math.min(MOST, widest + EDGE));
     }
 
     /** Texts that nobody edits. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JEditorPane;
 import javax.swing.UIManager;
-import javax.swing.text.DefaultCaret;
 import javax.swing.text.html.HTMLEditorKit;
 import javax.swing.text.html.StyleSheet;
 import org.commonmark.parser.Parser;
@@ -45,7 +44,7 @@ public final class Markup {
     private static JEditorPane pane(String html) {
         var pane = new JEditorPane();
         pane.setEditorKit(new Kit());
-        ((DefaultCaret) pane.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        pane.setCaret(new StillCaret());
         pane.setEditable(false);
         pane.setFocusable(false);
         pane.setOpaque(false);

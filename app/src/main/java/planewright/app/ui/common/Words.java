@@ -8,7 +8,6 @@ import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
 import javax.swing.UIManager;
-import javax.swing.text.DefaultCaret;
 
 /** Running words, labels beside their fields, and problems under them. */
 public final class Words {
@@ -16,7 +15,7 @@ public final class Words {
 
     /** Text that wraps. */
     public static JTextArea of(String text) {
-        var area = new JTextArea(text) {
+        var area = new JTextArea() {
             private static final long serialVersionUID = 1L;
 
             @Override
@@ -26,12 +25,13 @@ public final class Words {
                 setMargin(null);
             }
         };
+        area.setCaret(new StillCaret());
+        area.setText(text);
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setEditable(false);
         area.setFocusable(false);
         area.setOpaque(false);
-        ((DefaultCaret) area.getCaret()).setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
         area.setFont(UIManager.getFont("Label.font"));
         return area;
     }

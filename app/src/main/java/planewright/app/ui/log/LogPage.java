@@ -168,6 +168,7 @@ public final class LogPage extends JPanel {
             limit = AT_ONCE;
             marked = Optional.empty();
             cards.clear();
+            column.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
         }
         column.removeAll();
         build.ifPresent(this::fill);

@@ -8,6 +8,7 @@ import javax.swing.JTable;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -15,7 +16,6 @@ import planewright.app.ui.common.Workroom;
 /** The mass ledger, edited in its cells; every cell is an edit that can be undone. */
 public final class PartsPage extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final int[] WIDTHS = {190, 100, 110, 130, 110, 110, 110, 90, 90, 90};
 
     private final transient Workroom room;
     private final PartsModel model;
@@ -40,9 +40,8 @@ public final class PartsPage extends JPanel {
         table.putClientProperty("terminateEditOnFocusLost", false);
         table.setDefaultEditor(String.class, new PartCellEditor(model, room::say));
         table.getTableHeader().setReorderingAllowed(false);
-        for (int i = 0; i < WIDTHS.length; i++) {
-            table.getColumnModel().getColumn(i).setPreferredWidth(WIDTHS[i]);
-        }
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
+        table.setDefaultRenderer(String.class, new PartCells());
         sum.setName("parts-sum");
         room.onChange(this::refresh);
         refresh();
@@ -51,6 +50,7 @@ public final class PartsPage extends JPanel {
     private void refresh() {
         if (!table.isEditing()) {
             model.refresh();
+            Tables.fit(table);
         }
         sum.setText(model.sum());
     }

@@ -47,8 +47,8 @@ sealed interface ShelfRow {
         private static final int PLAN_HEIGHT = 44;
 
         private final BuildRecord record;
-        private final JPanel panel =
-                new JPanel(new MigLayout("insets 5 8 5 8, gap 0 1, wmin 0", "[]10[grow,fill]", "[grow,bottom][grow,top]"));
+        private final JPanel panel = new JPanel(
+                new MigLayout("insets 5 8 5 8, gap 0 1, wmin 0", "[]10[grow,fill]", "[grow,bottom][grow,top]"));
         private final JLabel name;
         private final JLabel detail;
 
@@ -63,7 +63,8 @@ sealed interface ShelfRow {
                     0.88,
                     Font.PLAIN);
             panel.add(
-                    new PlanView(record.planform(), record.name(), PLAN_WIDTH, PLAN_HEIGHT), "spany 2, aligny center, w 58!, h 44!");
+                    new PlanView(record.planform(), record.name(), PLAN_WIDTH, PLAN_HEIGHT),
+                    "spany 2, aligny center, w 58!, h 44!");
             panel.add(name, "wrap, wmin 0");
             panel.add(detail, "wmin 0");
             panel.setToolTipText(record.name() + ": " + detail.getText());
