@@ -3,6 +3,7 @@ package planewright.app.ui;
 import java.awt.CardLayout;
 import java.awt.Font;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -99,7 +100,7 @@ final class WindowContent extends JPanel {
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, middle);
         split.setDividerLocation(SHELF_WIDTH);
         split.setContinuousLayout(true);
-        split.setBorder(null);
+        split.setBorder(BorderFactory.createEmptyBorder());
         return split;
     }
 

@@ -3,6 +3,7 @@ package planewright.app.ui.calc;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -51,7 +52,7 @@ public final class CalcPage extends JPanel {
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left.scrolled(), right.scrolled());
         split.setDividerLocation(FORM_WIDTH);
         split.setContinuousLayout(true);
-        split.setBorder(null);
+        split.setBorder(BorderFactory.createEmptyBorder());
         add(split, "wmin 0");
         left.add(Words.quiet(Texts.CALCULATORS_HINT.text()));
         room.background().run(() -> room.program().plugins().join().calculators(), this::offer);

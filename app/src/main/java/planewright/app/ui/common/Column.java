@@ -26,7 +26,7 @@ public final class Column extends JPanel implements Scrollable {
     /** This column in a scroll pane without an edge. */
     public JScrollPane scrolled() {
         var scroll = new JScrollPane(this);
-        scroll.setBorder(null);
+        scroll.setBorder(BorderFactory.createEmptyBorder());
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.getViewport().setOpaque(false);
         scroll.setOpaque(false);

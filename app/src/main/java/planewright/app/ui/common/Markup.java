@@ -28,8 +28,17 @@ public final class Markup {
 
     /** An excerpt with its found words marked. */
     public static JEditorPane of(Hits.Excerpt excerpt) {
-        var html = new StringBuilder(
-                "<span style='color:" + hex(Look.colour("quiet")) + "'>" + excerpt.where() + "&nbsp; </span>");
+        return pane("<span style='color:" + hex(Look.colour("quiet")) + "'>" + excerpt.where() + "&nbsp; </span>"
+                + marked(excerpt));
+    }
+
+    /** As {@link #of(Hits.Excerpt)}, as a title. */
+    public static JEditorPane title(Hits.Excerpt excerpt) {
+        return pane("<b>" + marked(excerpt) + "</b>");
+    }
+
+    private static String marked(Hits.Excerpt excerpt) {
+        var html = new StringBuilder();
         int at = 0;
         for (var mark : excerpt.marks()) {
             html.append(escaped(excerpt.text().substring(at, mark.from())));
@@ -38,7 +47,7 @@ public final class Markup {
                     .append("</span>");
             at = mark.to();
         }
-        return pane(html.append(escaped(excerpt.text().substring(at))).toString());
+        return html.append(escaped(excerpt.text().substring(at))).toString();
     }
 
     private static JEditorPane pane(String html) {

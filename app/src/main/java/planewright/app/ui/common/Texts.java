@@ -39,6 +39,7 @@ public enum Texts {
     ENTRY_EDIT,
     ENTRY_TAGS,
     ENTRY_TEXT,
+    ENTRY_TEXT_HINT,
     ENTRY_TITLE,
     ENTRY_WHEN,
     FINISH_FIRST,

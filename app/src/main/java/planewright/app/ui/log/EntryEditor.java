@@ -185,6 +185,7 @@ public final class EntryEditor extends Card {
         text.setLineWrap(true);
         text.setWrapStyleWord(true);
         Words.named(text, Texts.ENTRY_TEXT.text(), "entry-text");
+        add(Look.quiet(Texts.ENTRY_TEXT_HINT.text()));
         text.setToolTipText(null);
         add(new JScrollPane(text));
         add(measurements);
@@ -213,12 +214,11 @@ public final class EntryEditor extends Card {
     }
 
     private JPanel actions() {
-        var bar = new JPanel(new MigLayout("insets 0", "[][][][grow][]"));
+        var bar = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
         bar.setOpaque(false);
         bar.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
         bar.add(Buttons.of("discard-entry", Texts.DISCARD.text(), () -> close.accept(this)));
         bar.add(Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this))));
-        bar.add(new JPanel(), "grow, hidemode 3");
         if (saved.isPresent()) {
             bar.add(Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete));
         }

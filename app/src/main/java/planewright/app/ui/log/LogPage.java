@@ -51,9 +51,8 @@ public final class LogPage extends JPanel {
         super(new MigLayout("insets 6 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
         this.room = room;
         setName("log");
-        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[][grow][]"));
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10, fillx", "[]push[]"));
         bar.add(Buttons.of("new-entry", Texts.NEW_ENTRY.text(), this::newEntry));
-        bar.add(new JPanel(), "grow");
         bar.add(Buttons.plain("print-log", Texts.PRINT_LOG.text(), this::print));
         add(bar, "wrap");
         add(column.scrolled());

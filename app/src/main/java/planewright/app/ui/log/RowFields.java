@@ -51,14 +51,15 @@ final class RowFields extends JPanel {
                 "insets 0, gap 4, fillx, wrap " + (columns.size() + 1),
                 "[grow,fill,sg field]".repeat(columns.size()) + "[]"));
         fields.setOpaque(false);
-        add(Look.heading(heading, 0.95), "split 2, growx 0");
-        add(
-                Buttons.plain("add-" + name, Texts.ADD_ROW.text(), () -> {
+        var head = new JPanel(new MigLayout("insets 0", "[]12[]"));
+        head.setOpaque(false);
+        head.add(Look.heading(heading, 0.95));
+        head.add(Buttons.plain("add-" + name, Texts.ADD_ROW.text(), () -> {
                     add("", columns.stream().map(column -> "").toList());
                     rows.get(rows.size() - 1).fields().get(0).requestFocusInWindow();
                     edited.run();
-                }),
-                "growx 0, wrap");
+                }));
+        add(head, "wrap");
         add(fields, "wmin 0");
     }
 

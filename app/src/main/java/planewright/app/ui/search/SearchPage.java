@@ -116,12 +116,15 @@ public final class SearchPage extends JPanel {
                         + entry.kind().word()),
                 0.92,
                 Font.PLAIN));
-        if (!entry.title().isEmpty()) {
-            words.add(Look.sized(Words.of(entry.title()), 1.1, Font.BOLD));
+        var title =
+                hit.excerpts().stream().filter(SearchPage::isTitle).findFirst().map(Markup::title);
+        if (title.isPresent()) {
+            words.add(title.get());
+        } else if (!entry.title().isEmpty()) {
+            words.add(Look.sized(Words.of(entry.title()), 1, Font.BOLD));
         }
         hit.excerpts().stream()
-                .filter(excerpt ->
-                        !excerpt.where().equals("title") || entry.title().isEmpty())
+                .filter(excerpt -> !isTitle(excerpt))
                 .limit(EXCERPTS)
                 .forEach(excerpt -> words.add(Markup.of(excerpt)));
         var card = new Card(new Beside(12, 0));
@@ -133,6 +136,10 @@ public final class SearchPage extends JPanel {
                 .ifPresent(picture -> card.add(new PictureTile(room, picture, PICTURE_HEIGHT)));
         opensOn(card, entry);
         return card;
+    }
+
+    private static boolean isTitle(Hits.Excerpt excerpt) {
+        return excerpt.where().equals("title");
     }
 
     /** A click, or Enter where the card has the focus, shows the entry in its log. */
