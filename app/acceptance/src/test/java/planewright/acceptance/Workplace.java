@@ -25,21 +25,18 @@ public final class Workplace {
         return ROOT.resolve("journal-samples/workshop");
     }
 
-    /** Every packaged plugin, in the order of their names. Never empty. */
-    public static List<Path> pluginZips() {
-        try (Stream<Path> modules = Files.list(ROOT.resolve("plugins"))) {
-            List<Path> zips = modules.map(module -> module.resolve("target"))
-                    .filter(Files::isDirectory)
-                    .flatMap(Workplace::zipsIn)
-                    .sorted()
-                    .toList();
-            if (zips.isEmpty()) {
-                throw new IllegalStateException("No packaged plugin under plugins/*/target: run with ./verify");
-            }
-            return zips;
+    /** The folder of every plugin's module, in the order of their names. Never empty. */
+    public static List<Path> pluginModules() {
+        try (Stream<Path> folders = Files.list(ROOT.resolve("plugins"))) {
+            return required(folders.filter(folder -> Files.isRegularFile(folder.resolve("pom.xml"))));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /** Every packaged plugin. Never empty. */
+    public static List<Path> pluginZips() {
+        return required(pluginModules().stream().map(Workplace::zip));
     }
 
     /** Copies the sample journal to {@code folder}, which must not exist yet, and returns it. */
@@ -52,11 +49,23 @@ public final class Workplace {
         return folder;
     }
 
-    private static Stream<Path> zipsIn(Path target) {
-        try (Stream<Path> files = Files.list(target)) {
-            return files.filter(file -> file.getFileName().toString().endsWith(".zip")).toList().stream();
+    private static Path zip(Path module) {
+        try (Stream<Path> files = Files.list(module.resolve("target"))) {
+            var zips = files.filter(file -> file.toString().endsWith(".zip")).toList();
+            if (zips.size() != 1) {
+                throw new IllegalStateException(zips.size() + " zips in " + module + "; accepted: one; run ./verify");
+            }
+            return zips.get(0);
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    private static List<Path> required(Stream<Path> paths) {
+        var found = paths.sorted().toList();
+        if (found.isEmpty()) {
+            throw new IllegalStateException("no plugins below " + ROOT);
+        }
+        return found;
     }
 }

@@ -12,9 +12,9 @@ import java.util.HexFormat;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import planewright.api.journal.Picture;
+import planewright.app.files.SafeFile;
 import planewright.app.journal.PictureRecord;
 import planewright.app.journal.Slow;
-import planewright.app.store.SafeFile;
 
 /** The pictures of one journal. Methods may be called from any thread, and read or write files: not on the event thread. */
 public final class PictureShelf {

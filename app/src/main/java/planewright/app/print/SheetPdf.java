@@ -16,9 +16,9 @@ import planewright.api.figure.Drawing;
 import planewright.app.figure.ChartPicture;
 import planewright.app.figure.DrawingPicture;
 import planewright.app.figure.FigureColours;
+import planewright.app.files.SafeFile;
 import planewright.app.journal.Slow;
 import planewright.app.pictures.PictureShelf;
-import planewright.app.store.SafeFile;
 
 /** Sets a sheet on pages. */
 public final class SheetPdf {

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
+import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;

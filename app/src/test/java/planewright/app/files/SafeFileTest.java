@@ -1,4 +1,4 @@
-package planewright.app.store;
+package planewright.app.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;

@@ -1,4 +1,4 @@
-package planewright.app.store;
+package planewright.app.files;
 
 import java.io.IOException;
 import java.nio.ByteBuffer;
