@@ -20,7 +20,7 @@ public final class Main {
         if (window && !GraphicsEnvironment.isHeadless()) {
             var journal =
                     words.length > 1 ? java.util.Optional.of(java.nio.file.Path.of(words[1])) : settings.journal();
-            MainWindow.start(settings, journal);
+            MainWindow.start(settings, journal, Clock.systemDefaultZone());
             return;
         }
         var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);

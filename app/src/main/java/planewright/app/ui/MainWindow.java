@@ -30,21 +30,23 @@ public final class MainWindow {
     private static final int HEIGHT = 860;
 
     private final Settings settings;
+    private final Clock clock;
     private final JFrame frame = new JFrame(Texts.PRODUCT.text());
     private final boolean announce = Boolean.getBoolean("planewright.announceFirstPaint");
     private Optional<Program> program = Optional.empty();
     private Optional<WindowContent> content = Optional.empty();
 
-    private MainWindow(Settings settings) {
+    private MainWindow(Settings settings, Clock clock) {
         this.settings = settings;
+        this.clock = clock;
     }
 
     /** Opens the window on a journal; from any thread but the event thread. */
-    public static void start(Settings settings, Optional<Path> journal) {
+    public static void start(Settings settings, Optional<Path> journal, Clock clock) {
         boolean dark = WindowMemory.isDark(settings.user());
         EventQueue.invokeLater(() -> {
             Look.install(dark);
-            new MainWindow(settings).open(journal);
+            new MainWindow(settings, clock).open(journal);
         });
     }
 
@@ -75,7 +77,7 @@ public final class MainWindow {
         new SwingWorker<Program, Void>() {
             @Override
             protected Program doInBackground() throws IOException {
-                return Program.open(journal.get(), settings.user(), settings.pluginPlaces(), Clock.systemDefaultZone());
+                return Program.open(journal.get(), settings.user(), settings.pluginPlaces(), clock);
             }
 
             @Override

@@ -1,0 +1,86 @@
+package planewright.acceptance.window;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/**
+ * Looks again and again at what the event thread is doing, and tells where our code makes it wait for a file, another
+ * thread or a time. What the toolkit itself reads (fonts, classes, texts of a bundle) does not count.
+ */
+final class BlockingWatch {
+    private static final List<String> WAITING = List.of(
+            "java.io.FileInputStream",
+            "java.io.FileOutputStream",
+            "java.io.RandomAccessFile",
+            "sun.nio.ch.FileDispatcherImpl",
+            "sun.nio.ch.UnixFileDispatcherImpl",
+            "sun.nio.fs.UnixNativeDispatcher",
+            "java.lang.Thread.sleep",
+            "java.lang.Object.wait",
+            "jdk.internal.misc.Unsafe.park");
+    private static final List<String> TOOLKIT = List.of(
+            "java.awt.",
+            "javax.swing.",
+            "sun.awt.",
+            "sun.font.",
+            "sun.java2d.",
+            "com.formdev.",
+            "java.lang.ClassLoader",
+            "jdk.internal.loader.",
+            "java.util.ResourceBundle");
+
+    private final Thread watcher;
+    private volatile boolean stopped;
+
+    private BlockingWatch(Consumer<String> found) {
+        watcher = new Thread(
+                () -> {
+                    while (!stopped) {
+                        eventThread().flatMap(thread -> blocking(thread.getStackTrace())).ifPresent(found);
+                        Thread.onSpinWait();
+                        Thread.yield();
+                    }
+                },
+                "blocking-watch");
+        watcher.setDaemon(true);
+        watcher.setPriority(Thread.MIN_PRIORITY);
+    }
+
+    static BlockingWatch start(Consumer<String> found) {
+        var watch = new BlockingWatch(found);
+        watch.watcher.start();
+        return watch;
+    }
+
+    void stop() {
+        stopped = true;
+    }
+
+    /** The wait that a stack is in, with the stack; empty where it is in none of ours. */
+    static Optional<String> blocking(StackTraceElement[] stack) {
+        if (stack.length == 0 || WAITING.stream().noneMatch(name(stack[0])::startsWith)) {
+            return Optional.empty();
+        }
+        for (var frame : stack) {
+            var name = name(frame);
+            if (name.startsWith("planewright.app.") || name.startsWith("planewright.balance.")) {
+                return Optional.of("the event thread waits: " + List.of(stack));
+            }
+            if (TOOLKIT.stream().anyMatch(name::startsWith)) {
+                return Optional.empty();
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String name(StackTraceElement frame) {
+        return frame.getClassName() + "." + frame.getMethodName();
+    }
+
+    private static Optional<Thread> eventThread() {
+        return Thread.getAllStackTraces().keySet().stream()
+                .filter(thread -> thread.getName().startsWith("AWT-EventQueue"))
+                .findFirst();
+    }
+}

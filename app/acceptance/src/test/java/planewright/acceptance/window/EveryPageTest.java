@@ -1,0 +1,163 @@
+package planewright.acceptance.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.util.ArrayList;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import planewright.app.store.UserFolders;
+import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.PictureTile;
+
+/** The window on the sample journal, page by page. */
+class EveryPageTest {
+    @RegisterExtension
+    final EventThread eventThread = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private Path journal;
+    private UserFolders user;
+
+    @BeforeEach
+    void sample() throws Exception {
+        journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
+        user = UserFolders.under(folder.resolve("user"));
+    }
+
+    @Test
+    void everyControlHasANameForThoseWhoCannotSeeIt() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.find(PictureTile.class, "of the log", PictureTile::isShown);
+            assertThat(nameless()).isEmpty();
+            Hands.click("edit-entry");
+            Hands.find(Component.class, "editor");
+            for (var rows : List.of("add-measurements", "add-joints", "add-setUp")) {
+                Hands.click(rows);
+            }
+            Hands.find(JTextComponent.class, "setUp-name-0");
+            assertThat(nameless()).isEmpty();
+            OpenWindow.page(1);
+            assertThat(nameless()).isEmpty();
+            OpenWindow.page(2);
+            Hands.find(Component.class, "result");
+            assertThat(nameless()).isEmpty();
+            Hands.type("search", "fin");
+            Hands.waitUntil("hits", () -> Hands.all(JLabel.class).stream()
+                    .anyMatch(label -> "found".equals(label.getName())
+                            && !label.getText().isBlank()));
+            assertThat(nameless()).isEmpty();
+            Hands.click("show-notices");
+            Hands.find(Component.class, "notices");
+            assertThat(nameless()).isEmpty();
+            OpenWindow.page(0);
+        }
+    }
+
+    @Test
+    void bothCalculatorsAnswerAndDrawForEveryBuildThatHasTheirData() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            OpenWindow.page(2);
+            JList<?> builds = Hands.find(JList.class, "builds");
+            JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
+            Hands.waitUntil("two calculators", () -> choice.getItemCount() == 2);
+            int answered = 0;
+            for (int i = 0; i < builds.getModel().getSize(); i++) {
+                var name = builds.getModel().getElementAt(i).toString();
+                int row = i;
+                Hands.onEventThread(() -> {
+                    builds.setSelectedIndex(row);
+                    return row;
+                });
+                Hands.waitUntil(
+                        "an answer for " + name,
+                        () -> !Hands.all(FigureView.class).isEmpty());
+                answered++;
+            }
+            assertThat(answered).isGreaterThanOrEqualTo(6);
+        }
+    }
+
+    @Test
+    void lightAndDarkAndSmallAllPaint() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.find(PictureTile.class, "of the log", PictureTile::isShown);
+            var light = Hands.onEventThread(() -> window.frame().getContentPane().getBackground());
+            Hands.click("look");
+            Hands.waitUntil(
+                    "dark", () -> !window.frame().getContentPane().getBackground().equals(light));
+            assertThat(Hands.onEventThread(() -> window.frame().getContentPane().getBackground().getRed()))
+                    .isLessThan(light.getRed());
+            Hands.onEventThread(() -> {
+                window.frame().setSize(new Dimension(820, 560));
+                window.frame().validate();
+                return window;
+            });
+            assertThat(cutOff()).isEmpty();
+            Hands.click("look");
+            Hands.waitUntil(
+                    "light", () -> window.frame().getContentPane().getBackground().equals(light));
+        }
+    }
+
+    /** Controls whose words do not fit: a button narrower than it wants to be. */
+    private static List<String> cutOff() {
+        return Hands.onEventThread(() -> {
+            var cut = new ArrayList<String>();
+            for (var button : Hands.all(AbstractButton.class)) {
+                if (button.isShowing() && button.getWidth() < button.getPreferredSize().width - 1) {
+                    cut.add(button.getName() + " '" + button.getText() + "'");
+                }
+            }
+            return cut;
+        });
+    }
+
+    /** Controls that a reader of the screen could not tell; what the toolkit makes for itself has no name of ours. */
+    private static List<String> nameless() {
+        return Hands.onEventThread(() -> {
+            var nameless = new ArrayList<String>();
+            for (var component : Hands.all(Component.class)) {
+                boolean control = component instanceof AbstractButton
+                        || component instanceof JTextComponent
+                        || component instanceof JComboBox
+                        || component instanceof JTable
+                        || component instanceof JList
+                        || component instanceof PictureTile
+                        || component instanceof FigureView;
+                boolean ours = component.getParent() != null
+                        && !component.getParent().getClass().getName().startsWith("javax.swing.plaf")
+                        && !component.getClass().getName().contains(".plaf.")
+                        && !(component.getParent() instanceof JComboBox)
+                        && !component.getClass().getName().startsWith("com.formdev");
+                if (control && ours && component.isShowing() && isBlank(name(component))) {
+                    nameless.add(component.getClass().getName() + " '" + component.getName() + "' in "
+                            + component.getParent().getName());
+                }
+            }
+            return nameless;
+        });
+    }
+
+    private static String name(Component component) {
+        var context = component.getAccessibleContext();
+        return context == null ? null : context.getAccessibleName();
+    }
+
+    private static boolean isBlank(String name) {
+        return name == null || name.isBlank();
+    }
+}

@@ -1,0 +1,204 @@
+package planewright.acceptance.window;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.EventQueue;
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.lang.reflect.InvocationTargetException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
+import java.util.function.Predicate;
+import javax.swing.AbstractButton;
+import javax.swing.JFileChooser;
+import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
+
+/**
+ * A builder's hands and eyes on the windows that are open: they find components by name, act through the event queue, and
+ * wait for what they expect to see, never for a time.
+ */
+final class Hands {
+    private static final long PATIENCE_NANOS = 30_000_000_000L;
+
+    private Hands() {}
+
+    /** The visible component of that name, once it is there. */
+    static <T extends Component> T find(Class<T> type, String name) {
+        return find(type, "called '" + name + "'", component -> name.equals(component.getName()));
+    }
+
+    /** The first visible component of a kind, once it is there. */
+    static <T extends Component> T find(Class<T> type, String words, Predicate<T> wanted) {
+        return waitFor(type.getSimpleName() + " " + words, () -> all(type).stream().filter(wanted).findFirst());
+    }
+
+    /** Whether there is a visible component of that name now. */
+    static boolean isThere(String name) {
+        return onEventThread(
+                () -> all(Component.class).stream().anyMatch(component -> name.equals(component.getName())));
+    }
+
+    /** Waits until something holds, looking on the event thread. */
+    static void waitUntil(String words, Callable<Boolean> holds) {
+        waitFor(words, () -> holds.call() ? Optional.of(true) : Optional.empty());
+    }
+
+    static void click(String button) {
+        var found = find(AbstractButton.class, button);
+        EventQueue.invokeLater(() -> found.doClick(0));
+    }
+
+    /** Replaces what a field holds, key by key. */
+    static void type(String field, String text) {
+        var found = find(JTextComponent.class, field);
+        onEventThread(() -> {
+            found.requestFocusInWindow();
+            found.setText("");
+            for (char letter : text.toCharArray()) {
+                found.dispatchEvent(new KeyEvent(
+                        found, KeyEvent.KEY_TYPED, System.currentTimeMillis(), 0, KeyEvent.VK_UNDEFINED, letter));
+            }
+            return text;
+        });
+        waitUntil("'" + text + "' in " + field, () -> found.getText().equals(text));
+    }
+
+    /** Presses Enter in a field. */
+    static void enter(String field) {
+        var found = find(JTextComponent.class, field);
+        EventQueue.invokeLater(() -> {
+            for (int kind : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
+                found.dispatchEvent(
+                        new KeyEvent(found, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
+            }
+        });
+    }
+
+    /** Types into a cell of a table and leaves it. */
+    static void typeCell(JTable table, int row, int column, String text) {
+        boolean taken = onEventThread(() -> {
+            if (table.isEditing()) {
+                table.getCellEditor().stopCellEditing();
+            }
+            table.editCellAt(row, column);
+            ((JTextComponent) table.getEditorComponent()).setText(text);
+            return table.getCellEditor().stopCellEditing();
+        });
+        if (!taken) {
+            throw new AssertionError("the table did not take '" + text + "'; status: " + text("status"));
+        }
+    }
+
+    /** Chooses a file in the chooser of that name. */
+    static void chooseFile(String chooser, Path file) {
+        var found = find(JFileChooser.class, chooser);
+        EventQueue.invokeLater(() -> {
+            found.setSelectedFile(file.toFile());
+            if (found.isMultiSelectionEnabled()) {
+                found.setSelectedFiles(new java.io.File[] {file.toFile()});
+            }
+            found.approveSelection();
+        });
+    }
+
+    /** What a label or text shows. */
+    static String text(String name) {
+        var found = find(Component.class, name);
+        return onEventThread(() -> found instanceof JTextComponent text
+                ? text.getText()
+                : found instanceof AbstractButton button
+                        ? button.getText()
+                        : ((javax.swing.JLabel) found).getText());
+    }
+
+    /** Visible components of a kind, those of the newest window first. On the event thread. */
+    static <T extends Component> List<T> all(Class<T> type) {
+        var found = new ArrayList<T>();
+        var windows = new ArrayList<>(Arrays.asList(Window.getWindows()));
+        Collections.reverse(windows);
+        for (var window : windows) {
+            if (window.isShowing()) {
+                collect(window, type, found);
+            }
+        }
+        return found;
+    }
+
+    static <T> T onEventThread(Callable<T> work) {
+        if (EventQueue.isDispatchThread()) {
+            throw new IllegalStateException("already on the event thread");
+        }
+        var answer = new CompletableFuture<T>();
+        try {
+            EventQueue.invokeAndWait(() -> {
+                try {
+                    answer.complete(work.call());
+                } catch (Exception failure) {
+                    answer.completeExceptionally(failure);
+                }
+            });
+            return answer.get();
+        } catch (InvocationTargetException | ExecutionException failure) {
+            throw new AssertionError(failure.getCause());
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new AssertionError(stopped);
+        }
+    }
+
+    private static <T> T waitFor(String words, Callable<Optional<T>> look) {
+        long end = System.nanoTime() + PATIENCE_NANOS;
+        Optional<T> seen = onEventThread(look);
+        while (seen.isEmpty()) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("waited for " + words + " in vain; to be seen are:\n" + tree());
+            }
+            Thread.onSpinWait();
+            Thread.yield();
+            seen = onEventThread(look);
+        }
+        return seen.get();
+    }
+
+    private static <T extends Component> void collect(Component component, Class<T> type, List<T> found) {
+        if (!component.isVisible()) {
+            return;
+        }
+        if (type.isInstance(component)) {
+            found.add(type.cast(component));
+        }
+        if (component instanceof Container container) {
+            for (var child : container.getComponents()) {
+                collect(child, type, found);
+            }
+        }
+    }
+
+    private static String tree() {
+        return onEventThread(() -> {
+            var lines = new StringBuilder();
+            for (var component : all(Component.class)) {
+                if (component.getName() != null) {
+                    lines.append(component.getClass().getSimpleName())
+                            .append(' ')
+                            .append(component.getName());
+                    if (component instanceof JTextComponent text) {
+                        lines.append(" = ").append(text.getText());
+                    } else if (component instanceof javax.swing.JLabel label) {
+                        lines.append(" = ").append(label.getText());
+                    }
+                    lines.append('\n');
+                }
+            }
+            return lines.toString();
+        });
+    }
+}
