@@ -50,9 +50,9 @@ class EveryPageTest {
             }
             Hands.find(JTextComponent.class, "setUp-name-0");
             assertThat(nameless()).isEmpty();
-            OpenWindow.page(1);
+            window.page(1);
             assertThat(nameless()).isEmpty();
-            OpenWindow.page(2);
+            window.page(2);
             Hands.find(Component.class, "result");
             assertThat(nameless()).isEmpty();
             Hands.type("search", "fin");
@@ -63,14 +63,14 @@ class EveryPageTest {
             Hands.click("show-notices");
             Hands.find(Component.class, "notices");
             assertThat(nameless()).isEmpty();
-            OpenWindow.page(0);
+            window.page(0);
         }
     }
 
     @Test
     void bothCalculatorsAnswerAndDrawForEveryBuildThatHasTheirData() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
-            OpenWindow.page(2);
+            window.page(2);
             JList<?> builds = Hands.find(JList.class, "builds");
             JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
             Hands.waitUntil("two calculators", () -> choice.getItemCount() == 2);

@@ -39,14 +39,14 @@ final class OpenWindow implements AutoCloseable {
     }
 
     /** Brings a page of the build to the front. */
-    static void page(int index) {
+    void page(int index) {
         var tabs = Hands.find(JTabbedPane.class, "pages");
         EventQueue.invokeLater(() -> tabs.setSelectedIndex(index));
         Hands.waitUntil("page " + index, () -> tabs.getSelectedIndex() == index);
     }
 
     /** Chooses a build on the shelf. */
-    static void build(String name) {
+    void build(String name) {
         JList<?> list = Hands.find(JList.class, "builds");
         EventQueue.invokeLater(() -> {
             for (int i = 0; i < list.getModel().getSize(); i++) {

@@ -38,7 +38,7 @@ class ReadmePictureTest {
                 window.frame().pack();
                 return window;
             });
-            OpenWindow.build("Slate Ray");
+            window.build("Slate Ray");
             Hands.waitUntil("all pictures", () -> {
                 var tiles = Hands.all(PictureTile.class);
                 return !tiles.isEmpty() && tiles.stream().allMatch(PictureTile::isShown);

@@ -2,7 +2,6 @@ package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.image.BufferedImage;
 import java.io.PrintWriter;
 import java.io.StringWriter;
@@ -51,15 +50,15 @@ class WholeJobTest {
     @Test
     void aBuilderGoesThroughTheWholeJobAndFindsItAgain() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
-            beginBuild();
+            beginBuild(window);
             writeEntry();
-            writeLedger();
-            keepBalance();
+            writeLedger(window);
+            keepBalance(window);
             findAgain();
             undoAndRedo();
         }
         try (var window = OpenWindow.on(journal, user)) {
-            OpenWindow.build(BUILD);
+            window.build(BUILD);
             seeEntry();
             assertThat(kept()).as("the kept result is in the log").isPresent();
         }
@@ -69,7 +68,7 @@ class WholeJobTest {
     @Test
     void aQuantityThatIsNoneStaysAsTypedAndNothingIsWritten() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
-            beginBuild();
+            beginBuild(window);
             Hands.click("new-entry");
             Hands.type("entry-title", "Fin");
             Hands.click("add-measurements");
@@ -90,7 +89,8 @@ class WholeJobTest {
         }
     }
 
-    private void beginBuild() {
+    private static void beginBuild(OpenWindow window) {
+        assertThat(window.frame().getTitle()).startsWith("Shed");
         Hands.type("new-build-name", BUILD);
         Hands.click("new-build");
         Hands.find(JLabel.class, "with the build's name", label -> label.getText().equals(BUILD));
@@ -118,8 +118,8 @@ class WholeJobTest {
         Hands.find(PictureTile.class, "with the picture", PictureTile::isShown);
     }
 
-    private void writeLedger() {
-        OpenWindow.page(1);
+    private static void writeLedger(OpenWindow window) {
+        window.page(1);
         JTable parts = Hands.find(JTable.class, "parts");
         writePart(parts, 0, "pod", "120 g ± 1 g", "60 mm ± 1 mm");
         writePart(parts, 1, "tail", "40 g ± 1 g", "300 mm ± 1 mm");
@@ -140,8 +140,8 @@ class WholeJobTest {
     }
 
     /** Two masses: 160 g at (120 · 60 + 40 · 300) / 160 = 120 mm. */
-    private void keepBalance() {
-        OpenWindow.page(2);
+    private static void keepBalance(OpenWindow window) {
+        window.page(2);
         JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
         Hands.onEventThread(() -> {
             for (int i = 0; i < choice.getItemCount(); i++) {
@@ -160,7 +160,7 @@ class WholeJobTest {
         Hands.waitUntil("that it is kept", () -> Hands.all(JLabel.class).stream()
                 .anyMatch(label ->
                         "status".equals(label.getName()) && label.getText().contains(BUILD)));
-        OpenWindow.page(0);
+        window.page(0);
         Hands.waitUntil("the kept result", () -> isKeptShown());
     }
 
@@ -215,7 +215,7 @@ class WholeJobTest {
                 .run("calc", "balance.ledger", "--build", BUILD, "--json");
         assertThat(err.toString()).isEmpty();
         assertThat(code).isZero();
-        var answered = (ObjectNode) JsonFiles.read(out.toString());
+        var answered = JsonFiles.parse(out.toString());
         assertThat(answered.get("results"))
                 .isEqualTo(keptOnDisk().keptResult().orElseThrow().results());
         assertThat(List.of(answered.get("inputs")))

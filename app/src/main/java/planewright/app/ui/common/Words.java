@@ -27,6 +27,7 @@ public final class Words {
         };
         area.setCaret(new StillCaret());
         area.setText(text);
+        area.getAccessibleContext().setAccessibleName(text);
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setEditable(false);
@@ -58,6 +59,7 @@ public final class Words {
     /** Shows a problem; an empty one hides its place. */
     public static void show(JTextArea place, String problem) {
         place.setText(problem);
+        place.getAccessibleContext().setAccessibleName(problem);
         place.setVisible(!problem.isEmpty());
         place.revalidate();
     }
