@@ -115,6 +115,25 @@ public record EntryDraft(
                         .orElse(new Flying("", "", "")));
     }
 
+    /** Whether the same is written in both; rows without anything typed do not count. */
+    public boolean saysTheSameAs(EntryDraft other) {
+        return withoutBlankRows().equals(other.withoutBlankRows());
+    }
+
+    private EntryDraft withoutBlankRows() {
+        return new EntryDraft(
+                when,
+                kind,
+                title,
+                text,
+                tags,
+                measurements.stream().filter(row -> !row.isBlank()).toList(),
+                joints.stream().filter(row -> !row.isBlank()).toList(),
+                setUp.stream().filter(row -> !row.isBlank()).toList(),
+                pictures,
+                flight);
+    }
+
     /** The entry that this draft makes of the one it began with, or all that is wrong with it. */
     public Checked check(EntryRecord before) {
         return new Reader().read(before);

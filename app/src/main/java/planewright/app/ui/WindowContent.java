@@ -40,6 +40,7 @@ final class WindowContent extends JPanel {
     private final JLabel status = new JLabel(" ");
     private final JButton look;
     private final JButton notices;
+    private String shown = BUILD;
     private final ShelfPage shelf;
     private final BuildPage build;
     private final SearchPage found;
@@ -53,7 +54,7 @@ final class WindowContent extends JPanel {
             status.setToolTipText(words);
         });
         look = Buttons.plain("look", "", this::changeLook);
-        notices = Buttons.plain("show-notices", "", () -> show(NOTICES));
+        notices = Buttons.plain("show-notices", "", () -> show(shown.equals(NOTICES) ? BUILD : NOTICES));
         program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
         shelf = new ShelfPage(room);
         build = new BuildPage(room);
@@ -66,6 +67,7 @@ final class WindowContent extends JPanel {
         capture = new CaptureBar(room, build.log());
         add(capture);
         add(strip());
+        room.onBuildWanted(wanted -> show(BUILD));
         room.onEntryWanted(entry -> show(BUILD));
         room.onCalculatorWanted(calculator -> show(BUILD));
         keys();
@@ -122,6 +124,7 @@ final class WindowContent extends JPanel {
     }
 
     private void show(String page) {
+        shown = page;
         cards.show(middle, page);
     }
 

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.app.store.UserFolders;
+import planewright.app.ui.common.Card;
 import planewright.app.ui.common.PictureTile;
 
 /**
@@ -38,7 +39,13 @@ class ReadmePictureTest {
                 window.frame().pack();
                 return window;
             });
-            window.build("Slate Ray");
+            Hands.type("search", "fin glued centre line");
+            var hit = Hands.find(Card.class, "of the fin", card -> card.getName() != null
+                    && card.getName().startsWith("hit-"));
+            Hands.onEventThread(() -> {
+                hit.getActionMap().get("open").actionPerformed(null);
+                return hit;
+            });
             Hands.waitUntil("all pictures", () -> {
                 var tiles = Hands.all(PictureTile.class);
                 return !tiles.isEmpty() && tiles.stream().allMatch(PictureTile::isShown);

@@ -22,6 +22,7 @@ public final class Workroom {
     private final Background background = new Background(this::failed);
     private final Consumer<String> status;
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
+    private final List<Consumer<String>> buildWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> entryWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> calculatorWanted = new CopyOnWriteArrayList<>();
     private final List<String> failures = new ArrayList<>();
@@ -62,6 +63,7 @@ public final class Workroom {
     public void show(String buildId) {
         build = Optional.of(buildId);
         tellChanged();
+        buildWanted.forEach(listener -> listener.accept(buildId));
     }
 
     /** Shows an entry in its log. */
@@ -131,6 +133,11 @@ public final class Workroom {
     /** Hears when the journal, the build that is shown, or the look has changed. */
     public void onChange(Runnable listener) {
         changed.add(listener);
+    }
+
+    /** Hears which build somebody wants to see. */
+    public void onBuildWanted(Consumer<String> listener) {
+        buildWanted.add(listener);
     }
 
     /** Hears which entry somebody wants to see. */

@@ -111,7 +111,7 @@ public final class EntryEditor extends Card {
 
     /** Whether anything differs from what it began with. */
     public boolean isChanged() {
-        return !draft().equals(first);
+        return !draft().saysTheSameAs(first);
     }
 
     void focus() {

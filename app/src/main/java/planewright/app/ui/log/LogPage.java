@@ -1,5 +1,6 @@
 package planewright.app.ui.log;
 
+import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -36,9 +37,10 @@ import planewright.app.ui.common.Workroom;
 public final class LogPage extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int AT_ONCE = 20;
+    private static final int EDGE = 10;
 
     private final transient Workroom room;
-    private final Column column = new Column(10, 10);
+    private final Column column = new Column(EDGE, EDGE);
     private final transient Map<String, EntryCard> cards = new HashMap<>();
     /** What is being written, by build. */
     private final transient Map<String, EntryEditor> editors = new LinkedHashMap<>();
@@ -134,7 +136,7 @@ public final class LogPage extends JPanel {
         var editor = new EntryEditor(room, entry, saved, this::closeEditor);
         editors.put(entry.build(), editor);
         refresh();
-        column.scrollRectToVisible(new java.awt.Rectangle(0, editor.getY(), 1, 1));
+        column.scrollRectToVisible(new Rectangle(0, editor.getY(), 1, 1));
         SwingUtilities.invokeLater(editor::focus);
     }
 
@@ -157,7 +159,8 @@ public final class LogPage extends JPanel {
 
     private void reveal(JComponent card) {
         validate();
-        column.scrollRectToVisible(card.getBounds());
+        int height = column.getVisibleRect().height;
+        column.scrollRectToVisible(new Rectangle(0, card.getY() - EDGE, 1, height));
     }
 
     private void refresh() {
@@ -167,7 +170,7 @@ public final class LogPage extends JPanel {
             limit = AT_ONCE;
             marked = Optional.empty();
             cards.clear();
-            column.scrollRectToVisible(new java.awt.Rectangle(0, 0, 1, 1));
+            column.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
         }
         column.removeAll();
         build.ifPresent(this::fill);
