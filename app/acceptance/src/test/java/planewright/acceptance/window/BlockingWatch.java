@@ -37,7 +37,9 @@ final class BlockingWatch {
         watcher = new Thread(
                 () -> {
                     while (!stopped) {
-                        eventThread().flatMap(thread -> blocking(thread.getStackTrace())).ifPresent(found);
+                        eventThread()
+                                .flatMap(thread -> blocking(thread.getStackTrace()))
+                                .ifPresent(found);
                         Thread.onSpinWait();
                         Thread.yield();
                     }

@@ -25,8 +25,8 @@ final class EventThread implements BeforeEachCallback, AfterEachCallback {
         managerBefore = RepaintManager.currentManager(null);
         RepaintManager.setCurrentManager(new Watching());
         handlerBefore = Thread.getDefaultUncaughtExceptionHandler();
-        Thread.setDefaultUncaughtExceptionHandler((thread, failure) -> faults.add(
-                "lost on " + thread.getName() + ": " + failure + " at " + List.of(failure.getStackTrace())));
+        Thread.setDefaultUncaughtExceptionHandler((thread, failure) ->
+                faults.add("lost on " + thread.getName() + ": " + failure + " at " + List.of(failure.getStackTrace())));
         watch = BlockingWatch.start(faults::add);
     }
 
@@ -60,7 +60,8 @@ final class EventThread implements BeforeEachCallback, AfterEachCallback {
             }
             var stack = Thread.currentThread().getStackTrace();
             for (var frame : stack) {
-                if (frame.getMethodName().equals("repaint") || frame.getMethodName().equals("imageUpdate")) {
+                if (frame.getMethodName().equals("repaint")
+                        || frame.getMethodName().equals("imageUpdate")) {
                     return;
                 }
             }

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Dimension;
-import java.util.ArrayList;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -57,9 +57,11 @@ class EveryPageTest {
             Hands.find(Component.class, "result");
             assertThat(nameless()).isEmpty();
             Hands.type("search", "fin");
-            Hands.waitUntil("hits", () -> Hands.all(JLabel.class).stream()
-                    .anyMatch(label -> "found".equals(label.getName())
-                            && !label.getText().isBlank()));
+            Hands.waitUntil(
+                    "hits",
+                    () -> Hands.all(JLabel.class).stream()
+                            .anyMatch(label -> "found".equals(label.getName())
+                                    && !label.getText().isBlank()));
             assertThat(nameless()).isEmpty();
             Hands.click("show-notices");
             Hands.find(Component.class, "notices");
@@ -97,11 +99,14 @@ class EveryPageTest {
     void lightAndDarkAndSmallAllPaint() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
             Hands.find(PictureTile.class, "of the log", PictureTile::isShown);
-            var light = Hands.onEventThread(() -> window.frame().getContentPane().getBackground());
+            var light =
+                    Hands.onEventThread(() -> window.frame().getContentPane().getBackground());
             Hands.click("look");
             Hands.waitUntil(
-                    "dark", () -> !window.frame().getContentPane().getBackground().equals(light));
-            assertThat(Hands.onEventThread(() -> window.frame().getContentPane().getBackground().getRed()))
+                    "dark",
+                    () -> !window.frame().getContentPane().getBackground().equals(light));
+            assertThat(Hands.onEventThread(() ->
+                            window.frame().getContentPane().getBackground().getRed()))
                     .isLessThan(light.getRed());
             Hands.onEventThread(() -> {
                 window.frame().setSize(new Dimension(820, 560));
@@ -111,7 +116,8 @@ class EveryPageTest {
             assertThat(cutOff()).isEmpty();
             Hands.click("look");
             Hands.waitUntil(
-                    "light", () -> window.frame().getContentPane().getBackground().equals(light));
+                    "light",
+                    () -> window.frame().getContentPane().getBackground().equals(light));
         }
     }
 

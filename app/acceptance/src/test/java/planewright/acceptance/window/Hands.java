@@ -37,7 +37,9 @@ final class Hands {
 
     /** The first visible component of a kind, once it is there. */
     static <T extends Component> T find(Class<T> type, String words, Predicate<T> wanted) {
-        return waitFor(type.getSimpleName() + " " + words, () -> all(type).stream().filter(wanted).findFirst());
+        return waitFor(
+                type.getSimpleName() + " " + words,
+                () -> all(type).stream().filter(wanted).findFirst());
     }
 
     /** Whether there is a visible component of that name now. */
@@ -76,8 +78,7 @@ final class Hands {
         var found = find(JTextComponent.class, field);
         EventQueue.invokeLater(() -> {
             for (int kind : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
-                found.dispatchEvent(
-                        new KeyEvent(found, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
+                found.dispatchEvent(new KeyEvent(found, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
             }
         });
     }
@@ -114,9 +115,7 @@ final class Hands {
         var found = find(Component.class, name);
         return onEventThread(() -> found instanceof JTextComponent text
                 ? text.getText()
-                : found instanceof AbstractButton button
-                        ? button.getText()
-                        : ((javax.swing.JLabel) found).getText());
+                : found instanceof AbstractButton button ? button.getText() : ((javax.swing.JLabel) found).getText());
     }
 
     /** Visible components of a kind, those of the newest window first. On the event thread. */

@@ -55,8 +55,10 @@ final class OpenWindow implements AutoCloseable {
                 }
             }
         });
-        Hands.waitUntil("build " + name, () -> list.getSelectedValue() != null
-                && list.getSelectedValue().toString().equals(name));
+        Hands.waitUntil(
+                "build " + name,
+                () -> list.getSelectedValue() != null
+                        && list.getSelectedValue().toString().equals(name));
     }
 
     /** Closes as the builder does, and waits for the end. */

@@ -39,9 +39,11 @@ class ReadmePictureTest {
                 window.frame().pack();
                 return window;
             });
-            Hands.type("search", "fin glued centre line");
-            var hit = Hands.find(Card.class, "of the fin", card -> card.getName() != null
-                    && card.getName().startsWith("hit-"));
+            Hands.type("search", "first weighing three scales");
+            var hit = Hands.find(
+                    Card.class,
+                    "of the weighing",
+                    card -> card.getName() != null && card.getName().startsWith("hit-"));
             Hands.onEventThread(() -> {
                 hit.getActionMap().get("open").actionPerformed(null);
                 return hit;

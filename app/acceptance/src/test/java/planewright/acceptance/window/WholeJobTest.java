@@ -75,8 +75,10 @@ class WholeJobTest {
             Hands.type("measurements-name-0", "fin height");
             Hands.type("measurements-quantity-0", "3 1/2 spans");
             Hands.click("save-entry");
-            Hands.find(javax.swing.JTextArea.class, "that names 'spans'", area -> area.getText()
-                    .contains("'spans' is not a unit"));
+            Hands.find(
+                    javax.swing.JTextArea.class,
+                    "that names 'spans'",
+                    area -> area.getText().contains("'spans' is not a unit"));
             assertThat(Hands.text("measurements-quantity-0")).isEqualTo("3 1/2 spans");
             Hands.type("measurements-quantity-0", "3 1/2 in");
             Hands.click("save-entry");
@@ -93,7 +95,8 @@ class WholeJobTest {
         assertThat(window.frame().getTitle()).startsWith("Shed");
         Hands.type("new-build-name", BUILD);
         Hands.click("new-build");
-        Hands.find(JLabel.class, "with the build's name", label -> label.getText().equals(BUILD));
+        Hands.find(
+                JLabel.class, "with the build's name", label -> label.getText().equals(BUILD));
     }
 
     private void writeEntry() throws Exception {
@@ -113,8 +116,7 @@ class WholeJobTest {
     }
 
     private void seeEntry() {
-        Hands.find(
-                Chip.class, "with the height", chip -> chip.getText().equals("fin height  3 1/2 in ± 1/16 in"));
+        Hands.find(Chip.class, "with the height", chip -> chip.getText().equals("fin height  3 1/2 in ± 1/16 in"));
         Hands.find(PictureTile.class, "with the picture", PictureTile::isShown);
     }
 
@@ -136,7 +138,9 @@ class WholeJobTest {
     private static void typeSaved(JTable parts, int row, int column, String text) {
         Hands.waitUntil("the cell free", () -> !parts.isEditing() && parts.getRowCount() > row);
         Hands.typeCell(parts, row, column, text);
-        Hands.waitUntil("'" + text + "' in the table", () -> parts.getValueAt(row, column).equals(text));
+        Hands.waitUntil(
+                "'" + text + "' in the table",
+                () -> parts.getValueAt(row, column).equals(text));
     }
 
     /** Two masses: 160 g at (120 · 60 + 40 · 300) / 160 = 120 mm. */
@@ -151,15 +155,20 @@ class WholeJobTest {
             }
             return choice;
         });
-        Hands.waitUntil("the mass", () -> Hands.all(JLabel.class).stream()
-                .anyMatch(label -> "value-All-up mass".equals(label.getName())
-                        && label.getText().startsWith("160")));
+        Hands.waitUntil(
+                "the mass",
+                () -> Hands.all(JLabel.class).stream()
+                        .anyMatch(label -> "value-All-up mass".equals(label.getName())
+                                && label.getText().startsWith("160")));
         assertThat(Hands.text("value-Balance point x")).startsWith("120");
-        Hands.find(JCheckBox.class, "that proposes the mass", box -> box.getText().contains("all-up mass"));
+        Hands.find(
+                JCheckBox.class, "that proposes the mass", box -> box.getText().contains("all-up mass"));
         Hands.click("keep");
-        Hands.waitUntil("that it is kept", () -> Hands.all(JLabel.class).stream()
-                .anyMatch(label ->
-                        "status".equals(label.getName()) && label.getText().contains(BUILD)));
+        Hands.waitUntil(
+                "that it is kept",
+                () -> Hands.all(JLabel.class).stream()
+                        .anyMatch(label -> "status".equals(label.getName())
+                                && label.getText().contains(BUILD)));
         window.page(0);
         Hands.waitUntil("the kept result", () -> isKeptShown());
     }
@@ -171,12 +180,16 @@ class WholeJobTest {
 
     private void findAgain() {
         Hands.type("search", "leading edge");
-        Hands.waitUntil("one hit", () -> Hands.all(JLabel.class).stream()
-                .anyMatch(label ->
-                        "found".equals(label.getName()) && label.getText().startsWith("One entry")));
+        Hands.waitUntil(
+                "one hit",
+                () -> Hands.all(JLabel.class).stream()
+                        .anyMatch(label -> "found".equals(label.getName())
+                                && label.getText().startsWith("One entry")));
         Hands.type("search", "\"3 1/2 in\"");
-        Hands.waitUntil("the entry", () -> Hands.all(javax.swing.JTextArea.class).stream()
-                .anyMatch(title -> title.getText().equals("Fin cut to the card outline")));
+        Hands.waitUntil(
+                "the entry",
+                () -> Hands.all(javax.swing.JTextArea.class).stream()
+                        .anyMatch(title -> title.getText().equals("Fin cut to the card outline")));
         Hands.type("search", "");
         Hands.waitUntil("the log again", () -> isKeptShown());
     }

@@ -62,7 +62,9 @@ final class RowsField implements InputField {
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         Tables.fit(table);
         panel.add(new JScrollPane(table), "wrap, wmin 0");
-        panel.add(Buttons.plain("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow), "split 2, growx 0, alignx left");
+        panel.add(
+                Buttons.plain("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow),
+                "split 2, growx 0, alignx left");
         panel.add(Buttons.plain("remove-row-" + field.name(), Texts.REMOVE.text(), this::removeRow), "growx 0, pushx");
         size();
     }

@@ -8,7 +8,6 @@ import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.StringJoiner;
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.FlightRecord;
@@ -156,15 +155,7 @@ final class EntryCard extends Card {
         var strip = new JPanel(new Wrapping(10));
         strip.setOpaque(false);
         for (var picture : pictures) {
-            var framed = new JPanel(new MigLayout("insets 0, gap 0 3, wrap 1"));
-            framed.setOpaque(false);
-            framed.add(new PictureTile(room, picture, PICTURE_HEIGHT));
-            if (!picture.caption().isEmpty()) {
-                var caption = Look.sized(Look.quiet(picture.caption()), 0.88, Font.PLAIN);
-                caption.setToolTipText(picture.caption());
-                framed.add(caption, "wmax " + PICTURE_HEIGHT * 4 / 3 + "px");
-            }
-            strip.add(framed);
+            strip.add(new Captioned(new PictureTile(room, picture, PICTURE_HEIGHT), picture.caption()));
         }
         return strip;
     }

@@ -55,10 +55,10 @@ final class RowFields extends JPanel {
         head.setOpaque(false);
         head.add(Look.heading(heading, 0.95));
         head.add(Buttons.plain("add-" + name, Texts.ADD_ROW.text(), () -> {
-                    add("", columns.stream().map(column -> "").toList());
-                    rows.get(rows.size() - 1).fields().get(0).requestFocusInWindow();
-                    edited.run();
-                }));
+            add("", columns.stream().map(column -> "").toList());
+            rows.get(rows.size() - 1).fields().get(0).requestFocusInWindow();
+            edited.run();
+        }));
         add(head, "wrap");
         add(fields, "wmin 0");
     }
