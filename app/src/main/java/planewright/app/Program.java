@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -63,11 +64,6 @@ public final class Program implements AutoCloseable {
         return clock;
     }
 
-    /** Threads for work that a person does not wait for. */
-    public ExecutorService background() {
-        return background;
-    }
-
     /** The search index, opened or made in the background. */
     public synchronized CompletableFuture<SearchIndex> index() {
         if (index == null) {
@@ -85,20 +81,26 @@ public final class Program implements AutoCloseable {
         return plugins;
     }
 
-    /** Ends background work, then closes index, plugins and journal. */
+    /** Waits for index and plugins if they are just being opened, then closes them and the journal. */
     @Override
     public synchronized void close() throws IOException {
+        background.shutdown();
         try {
-            if (index != null && !index.isCompletedExceptionally()) {
-                index.join().close();
-            }
-            if (plugins != null && !plugins.isCompletedExceptionally()) {
-                plugins.join().close();
+            opened(plugins).ifPresent(PluginHost::close);
+            var found = opened(index);
+            if (found.isPresent()) {
+                found.get().close();
             }
         } finally {
-            background.shutdown();
             folder.close();
         }
+    }
+
+    /** What was opened; empty where nobody asked for it, or it could not be. */
+    private static <T> Optional<T> opened(CompletableFuture<T> asked) {
+        return asked == null
+                ? Optional.empty()
+                : asked.handle((opened, failure) -> Optional.ofNullable(opened)).join();
     }
 
     private SearchIndex openIndex() {

@@ -3,13 +3,15 @@ package planewright.app.files;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /**
  * Files that are wholly old or wholly new at any instant: written beside the target, forced to disk, renamed over it, and
@@ -53,15 +55,22 @@ public final class SafeFile {
         force(file.getParent());
     }
 
-    /** Removes what killed saves have left beside their targets. */
+    /** Removes what killed saves have left beside their targets, where folders can be read. */
     public static void sweep(Path folder) throws IOException {
-        if (Files.isDirectory(folder)) {
-            try (Stream<Path> files = Files.walk(folder)) {
-                for (var file : files.filter(SafeFile::isLeftOver).toList()) {
+        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                if (isLeftOver(file)) {
                     Files.deleteIfExists(file);
                 }
+                return FileVisitResult.CONTINUE;
             }
-        }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException unreadable) {
+                return FileVisitResult.CONTINUE;
+            }
+        });
     }
 
     /** Whether a file is an unfinished save. */
@@ -82,7 +91,7 @@ public final class SafeFile {
         try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException refused) {
-            // Windows opens no folders; there the rename itself is durable
+            // Windows opens no folders, some network shares force none; there a rename is as durable as it gets
         }
     }
 }

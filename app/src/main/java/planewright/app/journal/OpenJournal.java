@@ -4,39 +4,31 @@ import java.io.IOException;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.Deque;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
-import java.util.stream.Stream;
 import planewright.api.journal.JournalReader;
 
 /**
- * The journal in memory. Reading never waits, from any thread; an edit waits for the disk, so it belongs off the event
- * thread. Listeners hear of a change after it is durable, on the thread that made it.
+ * The journal in memory. Reading never waits, from any thread, and sees an edit wholly or not at all; an edit waits for the
+ * disk, so it belongs off the event thread. Listeners hear of a change after it is durable, on the thread that made it.
  */
 public final class OpenJournal implements JournalReader {
     private static final System.Logger LOGGER = System.getLogger(OpenJournal.class.getName());
 
     private final String name;
     private final Storage storage;
-    private final Map<String, BuildRecord> builds = new ConcurrentHashMap<>();
-    private final Map<String, List<EntryRecord>> logs = new ConcurrentHashMap<>();
     private final Deque<Edit> done = new ArrayDeque<>();
     private final Deque<Edit> undone = new ArrayDeque<>();
     private final List<Consumer<Edit>> listeners = new CopyOnWriteArrayList<>();
+    private volatile Contents contents;
 
     public OpenJournal(String name, Collection<BuildRecord> builds, Collection<EntryRecord> entries, Storage storage) {
         this.name = name;
         this.storage = storage;
-        builds.forEach(build -> this.builds.put(build.id(), build));
-        entries.stream()
-                .collect(java.util.stream.Collectors.groupingBy(EntryRecord::build))
-                .forEach((build, log) -> logs.put(build, sorted(log.stream())));
+        this.contents = Contents.of(builds, entries);
     }
 
     /** What its owner calls it. */
@@ -46,29 +38,27 @@ public final class OpenJournal implements JournalReader {
 
     @Override
     public List<BuildRecord> builds() {
-        return builds.values().stream()
-                .sorted(Comparator.comparing(BuildRecord::begun)
-                        .thenComparing(BuildRecord::id)
-                        .reversed())
-                .toList();
+        return contents.builds();
     }
 
     @Override
     public List<EntryRecord> log(String buildId) {
-        return logs.getOrDefault(buildId, List.of());
+        return contents.log(buildId);
     }
 
     @Override
     public Optional<BuildRecord> build(String id) {
-        return Optional.ofNullable(builds.get(id));
+        return contents.build(id);
     }
 
     /** The entry of that id, or empty. */
     public Optional<EntryRecord> entry(String id) {
-        return logs.values().stream()
-                .flatMap(List::stream)
-                .filter(entry -> entry.id().equals(id))
-                .findFirst();
+        return contents.entry(id);
+    }
+
+    /** The journal as it is now; no later edit shows in it, so whatever asks it twice gets the same answer. */
+    public JournalReader asOfNow() {
+        return contents;
     }
 
     /** Makes an edit. It counts as done, and can be undone, once every change of it is durable. */
@@ -132,7 +122,7 @@ public final class OpenJournal implements JournalReader {
             takeBack(saved, failure);
             throw failure;
         }
-        edit.changes().forEach(this::show);
+        contents = contents.with(edit);
         listeners.forEach(listener -> tell(listener, edit));
     }
 
@@ -156,40 +146,12 @@ public final class OpenJournal implements JournalReader {
 
     /** An edit was made on what somebody saw; if that is no longer so, somebody else's edit would be lost. */
     private void requireCurrent(Edit.Change change) {
-        var current = change.subject() instanceof BuildRecord
-                ? build(change.subject().id()).map(Kept.class::cast)
-                : entry(change.subject().id()).map(Kept.class::cast);
+        Optional<? extends Kept> current = change.subject() instanceof BuildRecord
+                ? build(change.subject().id())
+                : entry(change.subject().id());
         if (!current.equals(change.before())) {
             throw new IllegalStateException("record " + change.subject().id()
                     + " has changed since it was read; read it again and repeat the edit");
         }
-    }
-
-    private void show(Edit.Change change) {
-        if (change.subject() instanceof BuildRecord build) {
-            if (change.after().isPresent()) {
-                builds.put(build.id(), build);
-            } else {
-                builds.remove(build.id());
-            }
-        } else if (change.subject() instanceof EntryRecord entry) {
-            change.before()
-                    .map(EntryRecord.class::cast)
-                    .ifPresent(before -> logs.computeIfPresent(
-                            before.build(),
-                            (build, log) -> sorted(
-                                    log.stream().filter(kept -> !kept.id().equals(before.id())))));
-            if (change.after().isPresent()) {
-                logs.merge(
-                        entry.build(),
-                        List.of(entry),
-                        (log, added) -> sorted(Stream.concat(log.stream(), added.stream())));
-            }
-        }
-    }
-
-    private static List<EntryRecord> sorted(Stream<EntryRecord> entries) {
-        return entries.sorted(Comparator.comparing(EntryRecord::at).thenComparing(EntryRecord::id))
-                .toList();
     }
 }

@@ -41,7 +41,9 @@ public final class JournalFolder implements Storage, AutoCloseable {
         this.lock = lock;
         var head = head(folder);
         this.id = head.text("id");
-        SafeFile.sweep(folder);
+        for (var ours : List.of("builds", "photos", "schema")) {
+            SafeFile.sweep(folder.resolve(ours));
+        }
         var loaded = new JournalLoader(folder, files).load();
         this.setAside = loaded.setAside();
         this.pictures = new PictureShelf(
@@ -129,6 +131,9 @@ public final class JournalFolder implements Storage, AutoCloseable {
 
     @Override
     public synchronized void save(Edit.Change change) throws IOException {
+        if (!lock.isHeld()) {
+            throw new IOException("journal " + folder + " is closed; open it again and repeat the edit");
+        }
         var subject = change.subject();
         var file = fileOf(subject);
         if (change.after().isEmpty()) {
@@ -147,8 +152,9 @@ public final class JournalFolder implements Storage, AutoCloseable {
         }
     }
 
+    /** Waits for a save under way; none is made after. */
     @Override
-    public void close() throws IOException {
+    public synchronized void close() throws IOException {
         lock.close();
     }
 

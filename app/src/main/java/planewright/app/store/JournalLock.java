@@ -75,6 +75,10 @@ final class JournalLock implements AutoCloseable {
         return new JournalRefused("journal " + folder + " is open " + where + "; close it there first");
     }
 
+    boolean isHeld() {
+        return channel.isOpen();
+    }
+
     @Override
     public void close() throws IOException {
         if (channel.isOpen()) {

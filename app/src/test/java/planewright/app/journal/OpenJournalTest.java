@@ -2,12 +2,15 @@ package planewright.app.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 import planewright.app.Bench;
 import planewright.app.journal.Edit.Change;
@@ -162,13 +165,23 @@ class OpenJournalTest {
         assertThat(journal.log(heron.id())).containsExactly(late, later);
     }
 
+    /** Its file lies in the folder of its build, where a reader would not look for another's. */
     @Test
-    void anEntryMovedToAnotherBuildLeavesTheFirstLog() throws IOException {
+    void anEntryIsNotMovedToAnotherLogNorGivenAnotherId() {
         var crane = Bench.build("Red crane");
-        journal.apply(new Edit("add both", List.of(add(heron), add(crane), add(cut))));
-        var moved = new EntryRecord(
+        var moved = EntryRecord.blank(crane.id(), cut.kind(), cut.at());
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Edit.change("move", cut, moved))
+                .withMessageContainingAll(cut.id(), moved.id(), "accepted: the same id");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Edit.change("move", cut, inLogOf(crane)))
+                .withMessageContainingAll(heron.id(), crane.id(), "accepted: the same log");
+    }
+
+    private EntryRecord inLogOf(BuildRecord build) {
+        return new EntryRecord(
                 cut.id(),
-                crane.id(),
+                build.id(),
                 cut.at(),
                 cut.kind(),
                 cut.title(),
@@ -180,9 +193,43 @@ class OpenJournalTest {
                 cut.setUp(),
                 cut.flight(),
                 cut.keptResult());
-        journal.apply(Edit.change("move", cut, moved));
-        assertThat(journal.log(heron.id())).isEmpty();
-        assertThat(journal.log(crane.id())).containsExactly(moved);
+    }
+
+    @Test
+    void aReaderOfOneInstantSeesNoLaterEdit() throws IOException {
+        journal.apply(new Edit("add both", List.of(add(heron), add(cut))));
+        var before = journal.asOfNow();
+        journal.apply(Edit.change("change title", cut, cut.withTitle("Cut four cores")));
+        assertThat(before.log(heron.id())).isEqualTo(List.of(cut));
+        assertThat(journal.asOfNow().log(heron.id())).isEqualTo(List.of(cut.withTitle("Cut four cores")));
+    }
+
+    /** Whoever reads while titles change finds the entry in every look, never between two of its states. */
+    @Test
+    void whileAnEntryChangesReadersNeverMissIt() throws Exception {
+        journal.apply(new Edit("add both", List.of(add(heron), add(cut))));
+        var writing = new AtomicBoolean(true);
+        var pool = Executors.newSingleThreadExecutor();
+        try {
+            var missed = pool.submit(() -> {
+                int misses = 0;
+                while (writing.get()) {
+                    misses += journal.log(heron.id()).isEmpty() ? 1 : 0;
+                }
+                return misses;
+            });
+            var now = cut;
+            for (int i = 0; i < 20_000; i++) {
+                var next = now.withTitle("title " + i);
+                journal.apply(Edit.change("change title", now, next));
+                now = next;
+            }
+            writing.set(false);
+            assertThat(missed.get()).isZero();
+        } finally {
+            writing.set(false);
+            pool.shutdown();
+        }
     }
 
     @Test

@@ -55,6 +55,18 @@ class HostileFilesTest {
         }
     }
 
+    /** Journals lie on sticks, among other people's files. */
+    @Test
+    void whatSomebodyKeepsBesideOurFilesIsLeftAlone() throws IOException {
+        var theirs = Files.createDirectories(journal.resolve("mine")).resolve(".letter.4711-3.tmp");
+        var ours = entries.resolve(".01JBX000000000000000000001.json.4711-3.tmp");
+        Files.writeString(theirs, "Dear");
+        Files.writeString(ours, "{");
+        Bench.open(journal).close();
+        assertThat(theirs).hasContent("Dear");
+        assertThat(ours).doesNotExist();
+    }
+
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
             "kind": "work"     | "kind": "work"   <<<<<<<   | not JSON, line 2

@@ -142,7 +142,7 @@ public final class CalcPage extends JPanel {
         var inputs = form.get().inputs();
         var build = room.build().get();
         var asked = new Runs(
-                room.journal(),
+                room.journal().asOfNow(),
                 room.now(),
                 (doing, done) -> java.awt.EventQueue.invokeLater(
                         () -> progress.setText(mine.get() ? " " : doing + " " + Math.round(done * 100) + " %")),
