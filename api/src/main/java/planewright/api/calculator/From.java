@@ -12,7 +12,7 @@ import java.lang.annotation.Target;
 public @interface From {
     Place value();
 
-    /** Which measurement, set-up value, or field; see the places. */
+    /** Which measurement, set-up value, field, or heading; see the places. */
     String name() default "";
 
     /** Places in the journal. */
@@ -41,6 +41,18 @@ public @interface From {
          */
         MEASUREMENT_ROWS,
         /** Within {@link #MEASUREMENT_ROWS}: the row's own name, {@code nose}. */
-        ROW_NAME
+        ROW_NAME,
+        /** For a list: a row for each joint of the log, the newest first; of joints that share a name, the newest. */
+        JOINT_ROWS,
+        /**
+         * The joint's {@code name}, {@code material}, {@code start}, {@code handsOffUntil} or {@code fullyCured}. Within
+         * {@link #JOINT_ROWS} of the row's joint, elsewhere of the newest joint that has no {@code fullyCured} yet.
+         */
+        JOINT,
+        /**
+         * For a text: the material of the newest joint. The program offers the names of its table of materials that
+         * belong under {@link From#name()}, such as {@code cure}; other words are let through, for joints hold words.
+         */
+        MATERIAL
     }
 }

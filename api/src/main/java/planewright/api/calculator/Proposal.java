@@ -1,14 +1,12 @@
 package planewright.api.calculator;
 
+import java.time.LocalDateTime;
 import planewright.api.quantity.Measured;
 
 /** Something a calculator would write into the journal; the builder looks, the program writes. */
-public sealed interface Proposal permits Proposal.NewMeasurement, Proposal.NewSetUpValue {
+public sealed interface Proposal permits Proposal.NewMeasurement, Proposal.NewSetUpValue, Proposal.NewJoint {
     /** What is written, by name. */
     String name();
-
-    /** The value that is written. */
-    Measured<?> value();
 
     /**
      * A measurement that the computation stands for.
@@ -25,4 +23,27 @@ public sealed interface Proposal permits Proposal.NewMeasurement, Proposal.NewSe
      * @param value to what
      */
     record NewSetUpValue(String name, Measured<?> value) implements Proposal {}
+
+    /**
+     * A joint with the times that the computation found.
+     *
+     * @param name what is joined; not blank
+     * @param material the adhesive or filler by class
+     * @param start when it was closed
+     * @param handsOffUntil until when nobody may touch it; not before the start
+     * @param fullyCured when it carries its full load; not before {@code handsOffUntil}
+     */
+    record NewJoint(
+            String name, String material, LocalDateTime start, LocalDateTime handsOffUntil, LocalDateTime fullyCured)
+            implements Proposal {
+        public NewJoint {
+            if (name.isBlank()) {
+                throw new IllegalArgumentException("name of a joint is empty; accepted: some words");
+            }
+            if (handsOffUntil.isBefore(start) || fullyCured.isBefore(handsOffUntil)) {
+                throw new IllegalArgumentException("joint '" + name + "' starts " + start + ", hands off until "
+                        + handsOffUntil + ", fully cured " + fullyCured + "; accepted: times in this order");
+            }
+        }
+    }
 }

@@ -1,10 +1,11 @@
 package planewright.api.figure;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 
 /** A chart as data; see the kinds below. */
-public sealed interface Chart permits Chart.Bars, Chart.Lines {
+public sealed interface Chart permits Chart.Bars, Chart.Lines, Chart.OverTime {
     /** What it shows, in a builder's words. */
     String title();
 
@@ -64,6 +65,39 @@ public sealed interface Chart permits Chart.Bars, Chart.Lines {
             levels = List.copyOf(levels);
         }
     }
+
+    /**
+     * Lines over clock time.
+     *
+     * @param title what it shows
+     * @param from the instant from which the points count
+     * @param values the vertical axis
+     * @param series the lines; a point's x is in hours after {@code from}
+     * @param levels lines straight across, at a value
+     * @param moments lines straight up, at a time
+     */
+    record OverTime(
+            String title,
+            LocalDateTime from,
+            Axis values,
+            List<Series> series,
+            List<Level> levels,
+            List<Moment> moments)
+            implements Chart {
+        public OverTime {
+            series = List.copyOf(series);
+            levels = List.copyOf(levels);
+            moments = List.copyOf(moments);
+        }
+    }
+
+    /**
+     * An instant worth a line.
+     *
+     * @param name what happens
+     * @param at when
+     */
+    record Moment(String name, LocalDateTime at) {}
 
     /**
      * A line through points.

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -20,8 +21,14 @@ import tech.units.indriya.quantity.Quantities;
 
 /** Makes the record of inputs out of JSON; collects every problem, and remarks on what is unusual. */
 final class Binder {
+    private final LocalDateTime now;
     private final List<InputProblem> problems = new ArrayList<>();
     private final List<Finding> unusual = new ArrayList<>();
+
+    /** @param now the builder's clock, which the word {@code now} stands for */
+    Binder(LocalDateTime now) {
+        this.now = now;
+    }
 
     /** What could not be made. */
     List<InputProblem> problems() {
@@ -89,6 +96,7 @@ final class Binder {
             case YES_NO -> yesNo(place, node);
             case WHOLE_NUMBER -> whole(place, node);
             case CHOICE -> choice(place, node);
+            case DATE_TIME -> dateTime(place, node);
             case PLANFORM -> planform(place, node);
             default -> throw new IllegalStateException(place.field().kind() + " is not bound here");
         };
@@ -159,6 +167,14 @@ final class Binder {
             problem(place, shown(node), String.join(", ", place.field().choices()));
         }
         return found;
+    }
+
+    private Optional<LocalDateTime> dateTime(Place place, JsonNode node) {
+        var time = node.isTextual() ? ClockText.parse(node.textValue(), now) : Optional.<LocalDateTime>empty();
+        if (time.isEmpty()) {
+            problem(place, shown(node), ClockText.ACCEPTED);
+        }
+        return time;
     }
 
     private Optional<?> planform(Place place, JsonNode node) {
@@ -246,6 +262,7 @@ final class Binder {
                         + (bounds.isEmpty() ? "" : ", " + bounds);
             case WHOLE_NUMBER -> "a whole number" + (bounds.isEmpty() ? "" : ", " + bounds);
             case CHOICE -> String.join(", ", field.choices());
+            case DATE_TIME -> ClockText.ACCEPTED;
             default -> "a value";
         };
     }

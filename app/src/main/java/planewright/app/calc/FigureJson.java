@@ -2,6 +2,7 @@ package planewright.app.calc;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
@@ -13,9 +14,7 @@ final class FigureJson {
     private FigureJson() {}
 
     static ObjectNode chart(Chart chart) {
-        var node = JsonFiles.object()
-                .put("kind", chart instanceof Chart.Bars ? "bars" : "lines")
-                .put("title", chart.title());
+        var node = JsonFiles.object().put("kind", kind(chart)).put("title", chart.title());
         if (chart instanceof Chart.Bars bars) {
             node.put("categories", bars.categories());
             node.set("values", axis(bars.values()));
@@ -27,18 +26,32 @@ final class FigureJson {
                             .put("plusMinus", bar.plusMinus()));
         } else if (chart instanceof Chart.Lines lines) {
             node.set("across", axis(lines.across()));
-            node.set("values", axis(lines.values()));
-            var series = node.putArray("series");
-            lines.series()
-                    .forEach(each ->
-                            points(series.addObject().put("name", each.name()).putArray("points"), each.points()));
-            var levels = node.putArray("levels");
-            lines.levels().forEach(level -> {
-                var object = levels.addObject().put("name", level.name()).put("from", level.from());
-                level.to().ifPresent(to -> object.put("to", to));
-            });
+            lines(node, lines.values(), lines.series(), lines.levels());
+        } else if (chart instanceof Chart.OverTime times) {
+            node.put("from", times.from().toString());
+            lines(node, times.values(), times.series(), times.levels());
+            var moments = node.putArray("moments");
+            times.moments()
+                    .forEach(moment -> moments.addObject()
+                            .put("name", moment.name())
+                            .put("at", moment.at().toString()));
         }
         return node;
+    }
+
+    private static String kind(Chart chart) {
+        return chart instanceof Chart.Bars ? "bars" : chart instanceof Chart.Lines ? "lines" : "over time";
+    }
+
+    private static void lines(ObjectNode node, Chart.Axis values, List<Chart.Series> lines, List<Chart.Level> across) {
+        node.set("values", axis(values));
+        var series = node.putArray("series");
+        lines.forEach(each -> points(series.addObject().put("name", each.name()).putArray("points"), each.points()));
+        var levels = node.putArray("levels");
+        across.forEach(level -> {
+            var object = levels.addObject().put("name", level.name()).put("from", level.from());
+            level.to().ifPresent(to -> object.put("to", to));
+        });
     }
 
     static ObjectNode drawing(Drawing drawing) {

@@ -22,6 +22,7 @@ public final class InputTexts {
         return switch (field.kind()) {
             case QUANTITY -> quantity(field, node);
             case YES_NO -> node.asBoolean() ? "yes" : "no";
+            case DATE_TIME -> ClockText.typed(node.asText());
             case PLANFORM -> planform(node);
             default -> node.asText();
         };

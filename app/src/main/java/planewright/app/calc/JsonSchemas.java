@@ -1,6 +1,7 @@
 package planewright.app.calc;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.stream.Collectors;
 import planewright.api.quantity.Units;
 import planewright.app.store.JsonFiles;
@@ -50,10 +51,11 @@ public final class JsonSchemas {
     private static ObjectNode field(Field field, boolean input) {
         var schema = switch (field.kind()) {
             case QUANTITY -> quantity(field, input);
-            case TEXT -> JsonFiles.object().put("type", "string");
+            case TEXT -> text(field);
             case YES_NO -> JsonFiles.object().put("type", "boolean");
             case WHOLE_NUMBER -> JsonFiles.object().put("type", "integer");
             case CHOICE -> choice(field);
+            case DATE_TIME -> dateTime(input);
             case PLANFORM, DRAWING -> JsonFiles.object().put("type", "object");
             case CHART -> chart();
             case ROWS -> list(record(field.row().orElseThrow(), input));
@@ -116,13 +118,32 @@ public final class JsonSchemas {
         return schema;
     }
 
+    private static ObjectNode text(Field field) {
+        var schema = JsonFiles.object().put("type", "string");
+        if (!field.choices().isEmpty()) {
+            var examples = schema.putArray("examples");
+            field.choices().forEach(examples::add);
+        }
+        return schema;
+    }
+
+    private static ObjectNode dateTime(boolean input) {
+        var schema = JsonFiles.object().put("type", "string");
+        return input
+                ? schema.put(
+                                "pattern",
+                                "^\\s*(now|NOW|Now|\\d{4}-\\d{2}-\\d{2}[T ]\\d{2}:\\d{2}(:\\d{2}(\\.\\d+)?)?)\\s*$")
+                        .put("$comment", "accepted: " + ClockText.ACCEPTED)
+                : schema.put("pattern", "^\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}");
+    }
+
     private static ObjectNode list(ObjectNode items) {
         return JsonFiles.object().put("type", "array").set("items", items);
     }
 
     private static ObjectNode chart() {
         var schema = JsonFiles.object().put("type", "object");
-        schema.putObject("properties").set("kind", JsonFiles.object().set("enum", texts("bars", "lines")));
+        schema.putObject("properties").set("kind", JsonFiles.object().set("enum", texts("bars", "lines", "over time")));
         schema.putArray("required").add("kind").add("title");
         return schema;
     }
@@ -139,10 +160,13 @@ public final class JsonSchemas {
     private static ObjectNode proposal() {
         var schema = JsonFiles.object().put("type", "object");
         var properties = schema.putObject("properties");
-        properties.set("kind", JsonFiles.object().set("enum", texts("measurement", "set-up value")));
+        properties.set("kind", JsonFiles.object().set("enum", texts("measurement", "set-up value", "joint")));
         properties.putObject("name").put("type", "string");
         properties.putObject("value").put("type", "object");
-        schema.putArray("required").add("kind").add("name").add("value");
+        for (var joint : List.of("material", "start", "handsOffUntil", "fullyCured")) {
+            properties.putObject(joint).put("type", "string");
+        }
+        schema.putArray("required").add("kind").add("name");
         return schema;
     }
 }

@@ -4,10 +4,14 @@ import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import planewright.api.calculator.Proposal;
 import planewright.api.journal.Entry;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.Ids;
+import planewright.app.journal.JointRecord;
 import planewright.app.journal.KeptResult;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.SetUpRecord;
@@ -21,7 +25,7 @@ public final class Keeping {
 
     /**
      * The entry: its title tells the first values, its text the question and what was found, and what the builder accepted of
-     * the proposals becomes measurements and set-up values.
+     * the proposals becomes measurements, set-up values and joints.
      */
     public static EntryRecord entry(
             Described described,
@@ -34,14 +38,15 @@ public final class Keeping {
         return EntryRecord.blank(buildId, Entry.Kind.KEPT_RESULT, now)
                 .withTitle(title(described, view))
                 .withText(text(described, view))
-                .withMeasurements(accepted.stream()
-                        .filter(Proposal.NewMeasurement.class::isInstance)
+                .withMeasurements(of(Proposal.NewMeasurement.class, accepted)
                         .map(proposal -> MeasurementRecord.of(
                                 proposal.name(), Written.of(proposal.value()), "computed, " + described.id()))
                         .toList())
-                .withSetUp(accepted.stream()
-                        .filter(Proposal.NewSetUpValue.class::isInstance)
+                .withSetUp(of(Proposal.NewSetUpValue.class, accepted)
                         .map(proposal -> new SetUpRecord(proposal.name(), Written.of(proposal.value())))
+                        .toList())
+                .withJoints(of(Proposal.NewJoint.class, accepted)
+                        .map(Keeping::joint)
                         .toList())
                 .withKeptResult(new KeptResult(
                         described.id(),
@@ -49,6 +54,20 @@ public final class Keeping {
                         answered.inputs(),
                         Origin.json(origins),
                         answered.json()));
+    }
+
+    private static <P extends Proposal> Stream<P> of(Class<P> kind, List<Proposal> accepted) {
+        return accepted.stream().filter(kind::isInstance).map(kind::cast);
+    }
+
+    private static JointRecord joint(Proposal.NewJoint proposal) {
+        return new JointRecord(
+                Ids.small(),
+                proposal.name(),
+                proposal.material(),
+                proposal.start(),
+                Optional.of(proposal.handsOffUntil()),
+                Optional.of(proposal.fullyCured()));
     }
 
     private static String title(Described described, ResultView view) {

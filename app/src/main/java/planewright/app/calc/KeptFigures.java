@@ -1,6 +1,8 @@
 package planewright.app.calc;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -20,6 +22,7 @@ public final class KeptFigures {
         return read(results, node -> switch (node.path("kind").asText()) {
             case "bars" -> Optional.of(bars(node));
             case "lines" -> Optional.of(lines(node));
+            case "over time" -> Optional.of(overTime(node));
             default -> Optional.empty();
         });
     }
@@ -36,7 +39,7 @@ public final class KeptFigures {
         for (var node : results) {
             try {
                 reader.apply(node).ifPresent(figures::add);
-            } catch (IllegalArgumentException unreadable) {
+            } catch (IllegalArgumentException | DateTimeException unreadable) {
                 continue;
             }
         }
@@ -61,16 +64,33 @@ public final class KeptFigures {
                 node.path("title").asText(),
                 axis(node.path("across")),
                 axis(node.path("values")),
+                each(node.path("series"), KeptFigures::series),
+                each(node.path("levels"), KeptFigures::level));
+    }
+
+    private static Chart overTime(JsonNode node) {
+        return new Chart.OverTime(
+                node.path("title").asText(),
+                LocalDateTime.parse(node.path("from").asText()),
+                axis(node.path("values")),
+                each(node.path("series"), KeptFigures::series),
+                each(node.path("levels"), KeptFigures::level),
                 each(
-                        node.path("series"),
-                        series -> new Chart.Series(
-                                series.path("name").asText(), each(series.path("points"), KeptFigures::point))),
-                each(
-                        node.path("levels"),
-                        level -> new Chart.Level(
-                                level.path("name").asText(),
-                                level.path("from").asDouble(),
-                                level.has("to") ? Optional.of(level.path("to").asDouble()) : Optional.empty())));
+                        node.path("moments"),
+                        moment -> new Chart.Moment(
+                                moment.path("name").asText(),
+                                LocalDateTime.parse(moment.path("at").asText()))));
+    }
+
+    private static Chart.Series series(JsonNode node) {
+        return new Chart.Series(node.path("name").asText(), each(node.path("points"), KeptFigures::point));
+    }
+
+    private static Chart.Level level(JsonNode node) {
+        return new Chart.Level(
+                node.path("name").asText(),
+                node.path("from").asDouble(),
+                node.has("to") ? Optional.of(node.path("to").asDouble()) : Optional.empty());
     }
 
     private static Drawing drawing(JsonNode node) {

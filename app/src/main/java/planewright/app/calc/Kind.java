@@ -7,6 +7,7 @@ public enum Kind {
     YES_NO,
     WHOLE_NUMBER,
     CHOICE,
+    DATE_TIME,
     PLANFORM,
     ROWS,
     CHART,

@@ -12,7 +12,9 @@ import java.util.Set;
 import planewright.api.calculator.From;
 import planewright.api.journal.Build;
 import planewright.api.journal.Entry;
+import planewright.api.journal.Joint;
 import planewright.api.journal.JournalReader;
+import planewright.api.journal.JournalReader.Dated;
 import planewright.api.journal.Measurement;
 import planewright.api.journal.Part;
 import planewright.api.quantity.Measured;
@@ -26,11 +28,13 @@ public final class Prefill {
 
     private final JournalReader journal;
     private final Build build;
+    private final Joints joints;
     private final Map<String, Origin> origins = new LinkedHashMap<>();
 
     private Prefill(JournalReader journal, Build build) {
         this.journal = journal;
         this.build = build;
+        this.joints = Joints.of(journal.log(build.id()));
     }
 
     /**
@@ -60,6 +64,9 @@ public final class Prefill {
             case BUILD -> ofBuild(from.name(), path);
             case PART_ROWS -> partRows(field, path);
             case MEASUREMENT_ROWS -> measurementRows(field, from.name(), path);
+            case JOINT_ROWS -> jointRows(field, path);
+            case JOINT -> joints.unfinished().flatMap(joint -> ofJoint(joint, from.name(), path));
+            case MATERIAL -> joints.newest().flatMap(joint -> ofJoint(joint, "material", path));
             case NOWHERE, PART, ROW_NAME -> Optional.empty();
         };
     }
@@ -189,6 +196,41 @@ public final class Prefill {
                 .filter(name -> own.stream().noneMatch(name::endsWith))
                 .forEach(subjects::add);
         return subjects;
+    }
+
+    private Optional<JsonNode> jointRows(Field field, String path) {
+        var rows = JsonFiles.object().putArray("rows");
+        for (var joint : joints.newestFirst()) {
+            var row = rows.addObject();
+            for (var cell : field.row().orElseThrow().fields()) {
+                cell.from()
+                        .filter(from -> from.value() == From.Place.JOINT)
+                        .flatMap(from ->
+                                ofJoint(joint, from.name(), path + "[" + (rows.size() - 1) + "]." + cell.name()))
+                        .ifPresent(node -> row.set(cell.name(), node));
+            }
+        }
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows);
+    }
+
+    private Optional<JsonNode> ofJoint(Dated<Joint> dated, String name, String path) {
+        var joint = dated.what();
+        Optional<JsonNode> node = switch (name) {
+            case "name" -> text(joint.name());
+            case "material" -> text(joint.material());
+            case "start" -> text(joint.start().toString());
+            case "handsOffUntil" -> joint.handsOffUntil().flatMap(time -> text(time.toString()));
+            case "fullyCured" -> joint.fullyCured().flatMap(time -> text(time.toString()));
+            default -> Optional.empty();
+        };
+        node.ifPresent(present -> origins.put(
+                path,
+                new Origin(
+                        "joint",
+                        joint.name(),
+                        Optional.of(dated.entry().id()),
+                        "joint of " + day(dated.entry()) + ", " + joint.name())));
+        return node;
     }
 
     private static boolean fits(Field field, Measured<?> value) {

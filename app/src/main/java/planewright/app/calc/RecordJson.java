@@ -63,6 +63,7 @@ final class RecordJson {
             case YES_NO -> NODES.booleanNode((Boolean) value);
             case WHOLE_NUMBER -> NODES.numberNode((Integer) value);
             case CHOICE -> NODES.textNode(ShapeReader.word(value));
+            case DATE_TIME -> NODES.textNode(value.toString());
             case PLANFORM -> PlanformJson.write((Planform) value);
             case ROWS -> rows(field, (List<?>) value);
             case CHART -> FigureJson.chart((Chart) value);
@@ -89,13 +90,29 @@ final class RecordJson {
 
     private static ArrayNode proposals(List<?> proposals) {
         var array = NODES.arrayNode();
-        for (var each : proposals) {
-            var proposal = (Proposal) each;
-            array.addObject()
-                    .put("kind", proposal instanceof Proposal.NewMeasurement ? "measurement" : "set-up value")
-                    .put("name", proposal.name())
-                    .set("value", QuantityJson.write(proposal.value()));
-        }
+        proposals.forEach(each -> array.add(proposal((Proposal) each)));
         return array;
+    }
+
+    private static ObjectNode proposal(Proposal proposal) {
+        if (proposal instanceof Proposal.NewJoint joint) {
+            return JsonFiles.object()
+                    .put("kind", "joint")
+                    .put("name", joint.name())
+                    .put("material", joint.material())
+                    .put("start", joint.start().toString())
+                    .put("handsOffUntil", joint.handsOffUntil().toString())
+                    .put("fullyCured", joint.fullyCured().toString());
+        }
+        return proposal instanceof Proposal.NewMeasurement measurement
+                ? valued("measurement", proposal, measurement.value())
+                : valued("set-up value", proposal, ((Proposal.NewSetUpValue) proposal).value());
+    }
+
+    private static ObjectNode valued(String kind, Proposal proposal, Measured<?> value) {
+        return JsonFiles.object()
+                .put("kind", kind)
+                .put("name", proposal.name())
+                .set("value", QuantityJson.write(value));
     }
 }

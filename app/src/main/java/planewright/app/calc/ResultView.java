@@ -1,5 +1,6 @@
 package planewright.app.calc;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -59,6 +60,7 @@ public record ResultView(
                         QuantityText.show((Measured<?>) present, field.unit().orElseThrow());
                     case YES_NO -> (Boolean) present ? "yes" : "no";
                     case CHOICE -> ShapeReader.word(present);
+                    case DATE_TIME -> ClockText.show((LocalDateTime) present);
                     default -> present.toString();
                 })
                 .orElse("");
@@ -70,7 +72,7 @@ public record ResultView(
 
     private void add(Field field, Object value) {
         switch (field.kind()) {
-            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE ->
+            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME ->
                 values.add(new Value(field.label(), text(field, value), field.help()));
             case ROWS -> tables.add(table(field, (List<?>) value));
             case CHART -> charts.add((Chart) value);

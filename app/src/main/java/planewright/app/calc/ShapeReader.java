@@ -3,6 +3,7 @@ package planewright.app.calc;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -196,6 +197,8 @@ final class ShapeReader {
                 return Kind.WHOLE_NUMBER;
             } else if (type.isEnum()) {
                 return Kind.CHOICE;
+            } else if (type == LocalDateTime.class) {
+                return Kind.DATE_TIME;
             } else if (type == Planform.class) {
                 return Kind.PLANFORM;
             } else if (Chart.class.isAssignableFrom(type)) {

@@ -98,6 +98,9 @@ public final class Staleness {
         if (node == null) {
             return "not known";
         }
+        if (field.kind() == Kind.DATE_TIME) {
+            return ClockText.typed(node.asText());
+        }
         if (field.kind() != Kind.QUANTITY) {
             return field.kind() == Kind.PLANFORM ? "shape " + Integer.toHexString(node.hashCode()) : node.asText();
         }

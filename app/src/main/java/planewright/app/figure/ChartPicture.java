@@ -5,8 +5,15 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
+import java.time.LocalDateTime;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Locale;
+import java.util.TimeZone;
+import java.util.function.DoubleUnaryOperator;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CategoryPlot;
@@ -28,6 +35,11 @@ import planewright.api.quantity.Units;
 
 /** Paints a chart. */
 public final class ChartPicture {
+    /** Only for drawing: the builder's clock is shown as it is, whatever zone it stands in. */
+    private static final TimeZone TIME_ZONE = TimeZone.getTimeZone(ZoneOffset.UTC);
+
+    private static final double MILLIS_OF_AN_HOUR = 3_600_000;
+
     private ChartPicture() {}
 
     /** Paints a chart into an area. */
@@ -36,11 +48,11 @@ public final class ChartPicture {
     }
 
     private static JFreeChart of(Chart chart, FigureColours colours) {
-        Plot plot = chart instanceof Chart.Bars bars ? bars(bars, colours) : lines((Chart.Lines) chart, colours);
+        var plot = plot(chart, colours);
         plot.setBackgroundPaint(colours.paper());
         plot.setOutlineVisible(false);
         plot.setInsets(new RectangleInsets(4, 4, 4, 12));
-        boolean legend = chart instanceof Chart.Lines lines && lines.series().size() > 1;
+        boolean legend = plot instanceof XYPlot lines && lines.getSeriesCount() > 1;
         var picture = new JFreeChart(chart.title(), colours.font().deriveFont(Font.BOLD, 12f), plot, legend);
         picture.setBackgroundPaint(colours.paper());
         picture.getTitle().setPaint(colours.ink());
@@ -51,6 +63,13 @@ public final class ChartPicture {
             picture.getLegend().setFrame(org.jfree.chart.block.BlockBorder.NONE);
         }
         return picture;
+    }
+
+    private static Plot plot(Chart chart, FigureColours colours) {
+        if (chart instanceof Chart.Bars bars) {
+            return bars(bars, colours);
+        }
+        return chart instanceof Chart.Lines lines ? lines(lines, colours) : overTime((Chart.OverTime) chart, colours);
     }
 
     private static Plot bars(Chart.Bars chart, FigureColours colours) {
@@ -78,43 +97,85 @@ public final class ChartPicture {
         return plot;
     }
 
-    private static Plot lines(Chart.Lines chart, FigureColours colours) {
+    private static XYPlot lines(Chart.Lines chart, FigureColours colours) {
+        var across = new NumberAxis(label(chart.across()));
+        across.setAutoRangeIncludesZero(false);
+        return plot(data(chart.series(), x -> x), across, chart.values(), chart.levels(), colours);
+    }
+
+    private static XYPlot overTime(Chart.OverTime chart, FigureColours colours) {
+        double start = millis(chart.from());
+        var across = new DateAxis(null, TIME_ZONE, Locale.ENGLISH);
+        var plot = plot(
+                data(chart.series(), hours -> start + hours * MILLIS_OF_AN_HOUR),
+                across,
+                chart.values(),
+                chart.levels(),
+                colours);
+        chart.moments().forEach(moment -> plot.addDomainMarker(marker(moment, colours)));
+        return plot;
+    }
+
+    private static XYSeriesCollection data(List<Chart.Series> lines, DoubleUnaryOperator across) {
         var data = new XYSeriesCollection();
-        for (var series : chart.series()) {
+        for (var series : lines) {
             var points = new XYSeries(new Key(data.getSeriesCount(), series.name()), false);
-            series.points().forEach(point -> points.add(point.x(), point.y()));
+            series.points().forEach(point -> points.add(across.applyAsDouble(point.x()), point.y()));
             data.addSeries(points);
         }
+        return data;
+    }
+
+    private static XYPlot plot(
+            XYSeriesCollection data,
+            ValueAxis across,
+            Chart.Axis upwards,
+            List<Chart.Level> levels,
+            FigureColours colours) {
         var renderer = new XYLineAndShapeRenderer(true, false);
         Color[] paints = {colours.accent(), colours.second(), colours.ink(), colours.quiet()};
-        for (int i = 0; i < chart.series().size(); i++) {
+        for (int i = 0; i < data.getSeriesCount(); i++) {
             renderer.setSeriesPaint(i, paints[i % paints.length]);
             renderer.setSeriesStroke(i, new BasicStroke(2f));
         }
-        var across = new NumberAxis(label(chart.across()));
-        var values = new NumberAxis(label(chart.values()));
-        across.setAutoRangeIncludesZero(false);
+        var values = new NumberAxis(label(upwards));
         values.setAutoRangeIncludesZero(false);
         style(across, colours);
         style(values, colours);
         var plot = new XYPlot(data, across, values, renderer);
         plot.setDomainGridlinePaint(colours.quiet());
         plot.setRangeGridlinePaint(colours.quiet());
-        chart.levels().forEach(level -> plot.addRangeMarker(marker(level, colours)));
+        levels.forEach(level -> plot.addRangeMarker(marker(level, colours)));
         return plot;
+    }
+
+    private static double millis(LocalDateTime time) {
+        return time.toInstant(ZoneOffset.UTC).toEpochMilli();
+    }
+
+    private static Marker marker(Chart.Moment moment, FigureColours colours) {
+        var marker = new ValueMarker(millis(moment.at()), colours.second(), new BasicStroke(1.5f));
+        words(marker, moment.name(), colours);
+        marker.setLabelAnchor(org.jfree.chart.ui.RectangleAnchor.BOTTOM_LEFT);
+        marker.setLabelTextAnchor(org.jfree.chart.ui.TextAnchor.BOTTOM_RIGHT);
+        return marker;
     }
 
     private static Marker marker(Chart.Level level, FigureColours colours) {
         Marker marker = level.to().isPresent()
                 ? new IntervalMarker(level.from(), level.to().get(), colours.faint(colours.second(), 50))
                 : new ValueMarker(level.from(), colours.second(), new BasicStroke(1.5f));
-        marker.setLabel(level.name());
-        marker.setLabelFont(colours.font());
-        marker.setLabelPaint(colours.ink());
-        marker.setLabelBackgroundColor(new Color(0, 0, 0, 0));
+        words(marker, level.name(), colours);
         marker.setLabelAnchor(org.jfree.chart.ui.RectangleAnchor.TOP_LEFT);
         marker.setLabelTextAnchor(org.jfree.chart.ui.TextAnchor.BOTTOM_LEFT);
         return marker;
+    }
+
+    private static void words(Marker marker, String words, FigureColours colours) {
+        marker.setLabel(words);
+        marker.setLabelFont(colours.font());
+        marker.setLabelPaint(colours.ink());
+        marker.setLabelBackgroundColor(new Color(0, 0, 0, 0));
     }
 
     private static void style(ValueAxis axis, FigureColours colours) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -11,26 +12,28 @@ import org.junit.jupiter.params.provider.ValueSource;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.InputProblem;
 import planewright.api.quantity.Units;
+import planewright.app.Bench;
 import planewright.app.store.JsonFiles;
 
 /** JSON becomes a record, or a list of problems that each name the input, what was given and what is accepted. */
 class BinderTest {
     private static final Shape SHAPE = new EveryKind().described().inputs();
 
-    private final Binder binder = new Binder();
+    private final Binder binder = new Binder(Bench.EVENING.plusSeconds(40));
 
     @Test
     void everyKindIsBound() throws Exception {
         var inputs = bound("""
-                {"parts": [{"name": "motor", "mass": "62 g ± 1 g", "x": {"value": "3 1/2", "unit": "[in_i]"}},
-                           {"mass": 7}],
-                 "scales": [{"name": "nose", "reading": "0.5 kg"}],
-                 "wing": {"value": 0.212, "unit": "kg", "plusMinus": 0.001},
-                 "targetX": "9.2 cm", "room": "293.15 K", "datum": "leading edge", "wet": true, "coats": 3,
-                 "glue": "epoxy",
-                 "shape": {"unit": "mm", "angleUnit": "deg", "surfaces": [{"name": "wing", "x": 0, "y": 0, "z": 0,
-                   "mirrored": true, "panels": [{"rootChord": 260, "tipChord": 180, "span": 500}]}], "bodies": []}}
-                """);
+            {"parts": [{"name": "motor", "mass": "62 g ± 1 g", "x": {"value": "3 1/2", "unit": "[in_i]"}},
+                       {"mass": 7}],
+             "scales": [{"name": "nose", "reading": "0.5 kg"}],
+             "wing": {"value": 0.212, "unit": "kg", "plusMinus": 0.001},
+             "targetX": "9.2 cm", "room": "293.15 K", "datum": "leading edge", "wet": true, "coats": 3,
+             "glue": "epoxy", "closed": "2025-03-14 20:15", "sanded": "2025-03-15T07:00:30", "drying": "1 1/2 d",
+             "joints": [{"name": "fin", "start": "NOW", "cured": "2025-03-15 08:00"}], "filler": "own brew",
+             "shape": {"unit": "mm", "angleUnit": "deg", "surfaces": [{"name": "wing", "x": 0, "y": 0, "z": 0,
+               "mirrored": true, "panels": [{"rootChord": 260, "tipChord": 180, "span": 500}]}], "bodies": []}}
+            """);
         var motor = inputs.parts().get(0);
         assertThat(motor.name()).isEqualTo("motor");
         assertThat(motor.mass().in(Units.KILOGRAM)).isCloseTo(0.062, within(1e-12));
@@ -49,6 +52,13 @@ class BinderTest {
         assertThat(inputs.wet()).isTrue();
         assertThat(inputs.coats()).isEqualTo(3);
         assertThat(inputs.glue()).isEqualTo(EveryKind.Glue.EPOXY);
+        assertThat(inputs.closed()).isEqualTo("2025-03-14T20:15");
+        assertThat(inputs.sanded()).contains(LocalDateTime.of(2025, 3, 15, 7, 0, 30));
+        assertThat(inputs.drying().in(Units.HOUR)).isCloseTo(36, within(1e-9));
+        assertThat(inputs.joints().get(0).start()).isEqualTo(Bench.EVENING);
+        assertThat(inputs.joints().get(0).handsOff()).isEmpty();
+        assertThat(inputs.joints().get(0).cured()).contains(LocalDateTime.of(2025, 3, 15, 8, 0));
+        assertThat(inputs.filler()).isEqualTo("own brew");
         assertThat(inputs.shape()
                         .orElseThrow()
                         .surfaces()
@@ -70,40 +80,53 @@ class BinderTest {
         assertThat(inputs.wet()).isFalse();
         assertThat(inputs.coats()).isEqualTo(2);
         assertThat(inputs.glue()).isEqualTo(EveryKind.Glue.WHITE_GLUE);
+        assertThat(inputs.closed()).isEqualTo(Bench.EVENING);
+        assertThat(inputs.sanded()).isEmpty();
+        assertThat(inputs.drying().in(Units.MINUTE)).isCloseTo(45, within(1e-9));
+        assertThat(inputs.joints()).isEmpty();
         assertThat(inputs.parts()).isEmpty();
         assertThat(inputs.shape()).isEmpty();
     }
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            {"wing": "12 mm"}                      | wing           | Wing mass          | 12 mm        | kg, g, mg, lb, oz
-            {"wing": "heavy"}                      | wing           | Wing mass          | heavy        | a number and a unit
-            {"wing": "-1 g"}                       | wing           | Wing mass          | -1 g         | at least 0 g
-            {"wing": "51 kg"}                      | wing           | Wing mass          | 51 kg        | at most 50 kg
-            {"wing": {"value": 3, "unit": "stone"}}| wing           | Wing mass          | 3 stone      | kg, g, mg, lb, oz
-            {"wing": {"unit": "g"}}                | wing           | Wing mass          | unit         | "value": 12
-            {"wing": [1]}                          | wing           | Wing mass          | [1]          | "value": 12
-            {"wing": true}                         | wing           | Wing mass          | true         | "value": 12
-            {"wing": 1e999}                        | wing           | Wing mass          | 999          | 212
-            {"wing": "12 g ± -1 g"}                | wing           | Wing mass          | ± -1         | a number and a unit
-            {"room": "-20 °C"}                     | room           | Room               | -20          | above -20 °C
-            {"targetX": "1 kg"}                    | targetX        | Target x           | 1 kg         | m, cm, mm, in, ft
-            {"datum": 7}                           | datum          | Datum              | 7            | a text
-            {"wet": "perhaps"}                     | wet            | Wet                | perhaps      | yes or no
-            {"coats": 2.5}                         | coats          | Coats              | 2.5          | a whole number
-            {"coats": 99999999999}                 | coats          | Coats              | 99999999999  | a whole number
-            {"coats": 0}                           | coats          | Coats              | 0            | at least 1
-            {"coats": "ten"}                       | coats          | Coats              | ten          | a whole number
-            {"glue": "spit"}                       | glue           | Glue               | spit         | white glue, epoxy
-            {"shape": "round"}                     | shape          | Shape              | round        | build.json
-            {"shape": {"unit": "kg"}}              | shape          | Shape              | kg           | build.json
-            {"parts": {"name": "motor"}}           | parts          | Parts              | motor        | a list of rows
-            {"parts": ["motor"]}                   | parts[0]       | row 1 of Parts     | motor        | an object
-            {"parts": [{"name": "motor"}]}         | parts[0].mass  | mass of 'motor'    | missing      | 12 g, above 0 g
-            {"parts": [{"mass": "0 g"}]}           | parts[0].mass  | mass of row 1      | 0 g          | above 0 g
-            {"parts": [{"name": "motor", "mass": "62 g", "weight": 1}]} | parts[0].weight | 'weight' of 'motor' | unknown | name, mass, x
-            {"wingMass": "12 g"}                   | wingMass       | 'wingMass'         | unknown      | parts, scales, wing
-            """)
+        {"wing": "12 mm"}                      | wing           | Wing mass          | 12 mm        | kg, g, mg, lb, oz
+        {"wing": "heavy"}                      | wing           | Wing mass          | heavy        | a number and a unit
+        {"wing": "-1 g"}                       | wing           | Wing mass          | -1 g         | at least 0 g
+        {"wing": "51 kg"}                      | wing           | Wing mass          | 51 kg        | at most 50 kg
+        {"wing": {"value": 3, "unit": "stone"}}| wing           | Wing mass          | 3 stone      | kg, g, mg, lb, oz
+        {"wing": {"unit": "g"}}                | wing           | Wing mass          | unit         | "value": 12
+        {"wing": [1]}                          | wing           | Wing mass          | [1]          | "value": 12
+        {"wing": true}                         | wing           | Wing mass          | true         | "value": 12
+        {"wing": 1e999}                        | wing           | Wing mass          | 999          | 212
+        {"wing": "12 g ± -1 g"}                | wing           | Wing mass          | ± -1         | a number and a unit
+        {"room": "-20 °C"}                     | room           | Room               | -20          | above -20 °C
+        {"targetX": "1 kg"}                    | targetX        | Target x           | 1 kg         | m, cm, mm, in, ft
+        {"datum": 7}                           | datum          | Datum              | 7            | a text
+        {"wet": "perhaps"}                     | wet            | Wet                | perhaps      | yes or no
+        {"coats": 2.5}                         | coats          | Coats              | 2.5          | a whole number
+        {"coats": 99999999999}                 | coats          | Coats              | 99999999999  | a whole number
+        {"coats": 0}                           | coats          | Coats              | 0            | at least 1
+        {"coats": "ten"}                       | coats          | Coats              | ten          | a whole number
+        {"glue": "spit"}                       | glue           | Glue               | spit         | white glue, epoxy
+        {"closed": "tomorrow"}                 | closed         | Closed at          | tomorrow     | 2025-03-14 20:15
+        {"closed": "2025-02-30 20:15"}         | closed         | Closed at          | 2025-02-30   | 2025-03-14 20:15
+        {"closed": "+999999999-12-31T23:59"}   | closed         | Closed at          | +999999999   | from 1900 to 2199
+        {"closed": "1899-12-31 23:59"}         | closed         | Closed at          | 1899         | from 1900 to 2199
+        {"sanded": 20250314}                   | sanded         | Sanded at          | 20250314     | 2025-03-14 20:15
+        {"drying": "0 h"}                      | drying         | Drying time        | 0 h          | above 0 s, at most 60 d
+        {"drying": "61 d"}                     | drying         | Drying time        | 61 d         | above 0 s, at most 60 d
+        {"joints": [{"name": "fin"}]}          | joints[0].start | closed of 'fin'   | missing      | now, or a time
+        {"filler": 7}                          | filler         | Filler             | 7            | a text
+        {"shape": "round"}                     | shape          | Shape              | round        | build.json
+        {"shape": {"unit": "kg"}}              | shape          | Shape              | kg           | build.json
+        {"parts": {"name": "motor"}}           | parts          | Parts              | motor        | a list of rows
+        {"parts": ["motor"]}                   | parts[0]       | row 1 of Parts     | motor        | an object
+        {"parts": [{"name": "motor"}]}         | parts[0].mass  | mass of 'motor'    | missing      | 12 g, above 0 g
+        {"parts": [{"mass": "0 g"}]}           | parts[0].mass  | mass of row 1      | 0 g          | above 0 g
+        {"parts": [{"name": "motor", "mass": "62 g", "weight": 1}]} | parts[0].weight | 'weight' of 'motor' | unknown | name, mass, x
+        {"wingMass": "12 g"}                   | wingMass       | 'wingMass'         | unknown      | parts, scales, wing
+        """)
     void refusalNamesInputValueAndWhatIsAccepted(String json, String path, String name, String value, String accepted)
             throws Exception {
         assertThat(bind(json)).isEmpty();

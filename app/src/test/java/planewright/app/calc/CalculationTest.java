@@ -33,10 +33,37 @@ class CalculationTest {
         assertThat(answered.json().has("x")).isFalse();
         assertThat(answered.json().at("/findings/0/grade").textValue()).isEqualTo("fine");
         assertThat(answered.json().at("/proposals/1/kind").textValue()).isEqualTo("set-up value");
+        assertThat(answered.inputs().at("/closed").textValue()).isEqualTo("2025-03-14T20:15");
+        assertThat(answered.json().at("/dryAt").textValue()).isEqualTo("2025-03-14T21:15");
+        assertThat(answered.json().has("sanded")).isFalse();
+        assertThat(answered.json().at("/drying/value").doubleValue()).isEqualTo(45);
+        assertThat(answered.json().at("/dryness/kind").textValue()).isEqualTo("over time");
+        assertThat(answered.json().at("/proposals/2").toString())
+                .isEqualTo("{\"kind\":\"joint\",\"name\":\"fin to hull\",\"material\":\"white glue\","
+                        + "\"start\":\"2025-03-14T20:15\",\"handsOffUntil\":\"2025-03-14T21:15\","
+                        + "\"fullyCured\":\"2025-03-15T20:15\"}");
         assertThat(answered.inputs().at("/coats").intValue()).isEqualTo(2);
         assertThat(answered.unusual())
                 .extracting(Finding::text)
                 .containsExactly("Wing mass is 9 kg; usual is from 10 g up to 5 kg");
+    }
+
+    @Test
+    void timesAreReadAsADayAndAnHour() throws Exception {
+        var every = new EveryKind();
+        var view = ResultView.of(every.described(), (Outcome.Answered) run(every, "{}"));
+        assertThat(view.values())
+                .filteredOn(value -> value.label().equals("Dry at"))
+                .extracting(ResultView.Value::text)
+                .containsExactly("Fri 14 Mar 2025, 21:15");
+    }
+
+    @Test
+    void chartsComeBackFromAKeptAnswerAsTheyWere() throws Exception {
+        var answered = (Outcome.Answered) run(new EveryKind(), "{}");
+        assertThat(KeptFigures.charts(answered.json())).contains(EveryKind.overTime(Bench.EVENING));
+        ((com.fasterxml.jackson.databind.node.ObjectNode) answered.json().path("dryness")).put("from", "tomorrow");
+        assertThat(KeptFigures.charts(answered.json())).hasSize(1);
     }
 
     @Test
@@ -45,7 +72,8 @@ class CalculationTest {
         var first = (Outcome.Answered) run(
                 new EveryKind(),
                 "{\"wing\": \"3 1/2 oz\", \"targetX\": \"3 1/2 in\", \"datum\": \"nose\", \"wet\": \"yes\","
-                        + " \"parts\": [{\"name\": \"motor\", \"mass\": \"62 g ± 1 g\"}]}");
+                        + " \"closed\": \"2025-03-14 20:15\", \"parts\": [{\"name\": \"motor\", \"mass\": \"62 g ± 1"
+                        + " g\"}]}");
         var again = (Outcome.Answered) Calculation.run(described, first.inputs(), unwatched());
         assertThat(again.json()).isEqualTo(first.json());
         assertThat(again.inputs()).isEqualTo(first.inputs());

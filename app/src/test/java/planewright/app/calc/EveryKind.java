@@ -1,11 +1,13 @@
 package planewright.app.calc;
 
+import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
+import javax.measure.quantity.Time;
 import planewright.api.calculator.About;
 import planewright.api.calculator.Calculator;
 import planewright.api.calculator.Finding;
@@ -75,6 +77,22 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             @Input(label = "Station", unit = "mm", from = @From(value = Place.MEASUREMENT, name = "x"))
             Optional<Measured<Length>> x) {}
 
+    record Bond(
+            @Input(label = "Joint", from = @From(value = Place.JOINT, name = "name"))
+            String name,
+
+            @Input(label = "Material", from = @From(value = Place.JOINT, name = "material"))
+            String material,
+
+            @Input(label = "Closed", from = @From(value = Place.JOINT, name = "start"))
+            LocalDateTime start,
+
+            @Input(label = "Hands off", from = @From(value = Place.JOINT, name = "handsOffUntil"))
+            Optional<LocalDateTime> handsOff,
+
+            @Input(label = "Cured", from = @From(value = Place.JOINT, name = "fullyCured"))
+            Optional<LocalDateTime> cured) {}
+
     record Inputs(
             @Input(label = "Parts", from = @From(Place.PART_ROWS))
             List<Row> parts,
@@ -109,6 +127,20 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
 
             @Input(label = "Glue", initial = "white glue") Glue glue,
 
+            @Input(label = "Closed at", initial = "now", from = @From(value = Place.JOINT, name = "start"))
+            LocalDateTime closed,
+
+            @Input(label = "Sanded at") Optional<LocalDateTime> sanded,
+
+            @Input(label = "Drying time", unit = "h", initial = "45 min", above = "0 s", atMost = "60 d")
+            Measured<Time> drying,
+
+            @Input(label = "Joints", from = @From(Place.JOINT_ROWS))
+            List<Bond> joints,
+
+            @Input(label = "Filler", from = @From(value = Place.MATERIAL, name = "cure"))
+            String filler,
+
             @Input(label = "Shape", from = @From(value = Place.BUILD, name = "planform"))
             Optional<Planform> shape) {}
 
@@ -123,9 +155,13 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             @Result(label = "Dry") boolean dry,
             @Result(label = "Coats") int coats,
             @Result(label = "Glue") Glue glue,
+            @Result(label = "Dry at") LocalDateTime dryAt,
+            @Result(label = "Sanded at") Optional<LocalDateTime> sanded,
+            @Result(label = "Drying time", unit = "min") Measured<Time> drying,
             @Result(label = "Lines") List<Line> lines,
             @Result(label = "Shape") Optional<Planform> shape,
             @Result(label = "Chart") Chart chart,
+            @Result(label = "Drying") Chart dryness,
             @Result(label = "Drawing") Drawing drawing,
             @Result(label = "Remarks") List<Finding> findings,
             @Result(label = "For the log") List<Proposal> proposals) {}
@@ -155,9 +191,13 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
                 !inputs.wet(),
                 inputs.coats(),
                 inputs.glue(),
+                inputs.closed().plusHours(1),
+                inputs.sanded(),
+                inputs.drying(),
                 List.of(new Line("wing", Measured.of(0.5, Units.NUMBER))),
                 inputs.shape(),
                 chart,
+                overTime(inputs.closed()),
                 new Drawing(
                         "Mark",
                         List.of(new Drawing.Layer(
@@ -166,7 +206,23 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
                 List.of(Finding.fine("All dry.")),
                 List.of(
                         new Proposal.NewMeasurement("all-up mass", Measured.of(mass, 1, Units.GRAM)),
-                        new Proposal.NewSetUpValue("balance point", Measured.of(92, Units.MILLIMETRE))));
+                        new Proposal.NewSetUpValue("balance point", Measured.of(92, Units.MILLIMETRE)),
+                        new Proposal.NewJoint(
+                                "fin to hull",
+                                "white glue",
+                                inputs.closed(),
+                                inputs.closed().plusHours(1),
+                                inputs.closed().plusDays(1))));
+    }
+
+    static Chart.OverTime overTime(LocalDateTime from) {
+        return new Chart.OverTime(
+                "Drying",
+                from,
+                new Chart.Axis("Dry", "%"),
+                List.of(new Chart.Series("likely", List.of(new Point(0, 0), new Point(1.5, 100)))),
+                List.of(new Chart.Level("hands off", 40, Optional.empty())),
+                List.of(new Chart.Moment("sand", from.plusHours(1))));
     }
 
     /** Its description. */

@@ -16,6 +16,7 @@ import planewright.app.Bench;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.JointRecord;
 import planewright.app.journal.KeptResult;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.OpenJournal;
@@ -147,6 +148,54 @@ class FromJournalTest {
     }
 
     @Test
+    void acceptedJointStandsInTheEntryWithItsTimes() throws Exception {
+        List<Proposal> all = ResultView.of(every, answered()).proposals();
+        var entry = Keeping.entry(every, build.id(), answered(), filled().origins(), all, APRIL);
+        assertThat(entry.joints()).hasSize(1);
+        var joint = entry.joints().get(0);
+        assertThat(joint.name()).isEqualTo("fin to hull");
+        assertThat(joint.material()).isEqualTo("white glue");
+        assertThat(joint.start()).isEqualTo(APRIL);
+        assertThat(joint.handsOffUntil()).contains(APRIL.plusHours(1));
+        assertThat(joint.fullyCured()).contains(APRIL.plusDays(1));
+    }
+
+    @Test
+    void jointWithoutAnEndComesWithItsStartAndItsMaterial() throws Exception {
+        join(MARCH, "spar", "laminating epoxy", Optional.empty());
+        join(MARCH.plusDays(1), "fin to hull", "white glue", Optional.of(APRIL));
+        var filled = filled();
+        assertThat(filled.inputs().path("closed").asText()).isEqualTo(MARCH.toString());
+        assertThat(filled.origins().get("closed").said()).isEqualTo("joint of 14 Mar 2025, spar");
+        assertThat(filled.inputs().path("filler").asText()).isEqualTo("white glue");
+        join(MARCH.plusDays(2), " SPAR", "laminating epoxy", Optional.of(APRIL));
+        assertThat(filled().inputs().has("closed")).isFalse();
+    }
+
+    @Test
+    void jointsMakeARowEachTheNewestFirst() throws Exception {
+        join(MARCH, "spar", "white glue", Optional.empty());
+        join(MARCH.plusDays(1), "fin", "white glue", Optional.of(APRIL));
+        join(MARCH.plusDays(2), "Spar", "laminating epoxy", Optional.empty());
+        var joints = filled().inputs().path("joints");
+        assertThat(joints).hasSize(2);
+        assertThat(joints.at("/0/name").asText()).isEqualTo("Spar");
+        assertThat(joints.at("/0/material").asText()).isEqualTo("laminating epoxy");
+        assertThat(joints.get(0).has("cured")).isFalse();
+        assertThat(joints.at("/1/cured").asText()).isEqualTo(APRIL.toString());
+        assertThat(filled().origins().get("joints[1].start").entry())
+                .contains(journal.log(build.id()).get(1).id());
+    }
+
+    @Test
+    void changedEndOfAJointIsTold() throws Exception {
+        join(MARCH, "spar", "white glue", Optional.of(APRIL));
+        var kept = kept();
+        join(MARCH.plusDays(1), "spar", "white glue", Optional.of(APRIL.plusDays(2)));
+        assertThat(changes(kept, every)).contains("cured of 'spar' was 2025-04-14 20:15, now 2025-04-16 20:15");
+    }
+
+    @Test
     void proposalsNotAcceptedAreNotWritten() throws Exception {
         var entry = Keeping.entry(every, build.id(), answered(), filled().origins(), List.of(), APRIL);
         assertThat(entry.measurements()).isEmpty();
@@ -237,6 +286,14 @@ class FromJournalTest {
                 "measure",
                 EntryRecord.blank(build.id(), Kind.WORK, at)
                         .withMeasurements(List.of(MeasurementRecord.of(name, written, method)))));
+    }
+
+    private void join(LocalDateTime start, String name, String material, Optional<LocalDateTime> cured)
+            throws Exception {
+        journal.apply(Edit.add(
+                "join",
+                EntryRecord.blank(build.id(), Kind.WORK, start)
+                        .withJoints(List.of(new JointRecord("j1", name, material, start, Optional.empty(), cured)))));
     }
 
     private void fliesWith(String name, String quantity) throws Exception {

@@ -49,7 +49,10 @@ class JsonSchemasTest {
     @ValueSource(
             strings = {
                 "{}",
-                "{\"wing\": \"3 1/2 oz ± 1/8 oz\", \"coats\": 3, \"glue\": \"epoxy\", \"wet\": true, \"datum\": \"nose\"}",
+                "{\"wing\": \"3 1/2 oz ± 1/8 oz\", \"coats\": 3, \"glue\": \"epoxy\", \"wet\": true, \"datum\":"
+                        + " \"nose\"}",
+                "{\"closed\": \"2025-03-14 20:15\", \"sanded\": \"2025-03-15T07:00:30\", \"filler\": \"own brew\"}",
+                "{\"closed\": \"now\", \"drying\": \"90 min\", \"joints\": [{\"start\": \"2025-03-14T20:15\"}]}",
                 "{\"wing\": 12.5, \"room\": {\"value\": 20, \"unit\": \"Cel\"}}",
                 "{\"wing\": {\"value\": \"3 1/2\", \"unit\": \"[oz_av]\", \"plusMinus\": \"1/8\"}}",
                 "{\"parts\": [{\"name\": \"motor\", \"mass\": \"62 g\"}, {\"mass\": 7, \"x\": \"3 in\"}]}"
@@ -68,18 +71,21 @@ class JsonSchemasTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            {"wing": true}                                     | /inputs/wing
-            {"wing": {"value": 1, "unit": "mm"}}               | /inputs/wing/unit
-            {"wing": {"unit": "g"}}                            | /inputs/wing
-            {"datum": 7}                                       | /inputs/datum
-            {"coats": 2.5}                                     | /inputs/coats
-            {"glue": "spit"}                                   | /inputs/glue
-            {"shape": "round"}                                 | /inputs/shape
-            {"parts": {}}                                      | /inputs/parts
-            {"parts": [{"name": "motor"}]}                     | /inputs/parts/0
-            {"parts": [{"mass": "1 g", "weight": 1}]}          | /inputs/parts/0
-            {"wingMass": "12 g"}                               | /inputs
-            """)
+        {"wing": true}                                     | /inputs/wing
+        {"wing": {"value": 1, "unit": "mm"}}               | /inputs/wing/unit
+        {"wing": {"unit": "g"}}                            | /inputs/wing
+        {"datum": 7}                                       | /inputs/datum
+        {"coats": 2.5}                                     | /inputs/coats
+        {"glue": "spit"}                                   | /inputs/glue
+        {"closed": "tomorrow"}                             | /inputs/closed
+        {"sanded": 7}                                      | /inputs/sanded
+        {"joints": [{"name": "fin"}]}                      | /inputs/joints/0
+        {"shape": "round"}                                 | /inputs/shape
+        {"parts": {}}                                      | /inputs/parts
+        {"parts": [{"name": "motor"}]}                     | /inputs/parts/0
+        {"parts": [{"mass": "1 g", "weight": 1}]}          | /inputs/parts/0
+        {"wingMass": "12 g"}                               | /inputs
+        """)
     void whatIsRefusedIsNotValid(String json, String place) throws Exception {
         var given = JsonFiles.parse(json);
         assertThat(Calculation.run(EVERY, given, Runs.unwatched(NoBuilds.READER, Bench.EVENING)))

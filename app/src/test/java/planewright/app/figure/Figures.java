@@ -1,5 +1,6 @@
 package planewright.app.figure;
 
+import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +14,8 @@ import planewright.api.figure.Point;
 public final class Figures {
     private static final Chart.Axis GRAMS = new Chart.Axis("Mass", "g");
     private static final Chart.Axis STATION = new Chart.Axis("Station", "mm");
+
+    private static final LocalDateTime EVENING = LocalDateTime.of(2025, 3, 14, 20, 15);
 
     private Figures() {}
 
@@ -81,6 +84,9 @@ public final class Figures {
                 lines(1),
                 lines(2),
                 lines(20_000),
+                new Chart.OverTime("Nothing", EVENING, GRAMS, List.of(), List.of(), List.of()),
+                overTime(60),
+                overTime(9_000),
                 new Chart.Lines(
                         "Same names",
                         STATION,
@@ -116,6 +122,18 @@ public final class Figures {
                 List.of(
                         new Chart.Level("limit", 0.5, Optional.empty()),
                         new Chart.Level("band", -0.2, Optional.of(0.2))));
+    }
+
+    private static Chart overTime(int points) {
+        return new Chart.OverTime(
+                "Through the night",
+                EVENING,
+                GRAMS,
+                List.of(series("one", points), series("two", points)),
+                List.of(new Chart.Level("limit", 0.5, Optional.empty())),
+                List.of(
+                        new Chart.Moment("hands off until", EVENING.plusHours(8)),
+                        new Chart.Moment("another year", EVENING.plusYears(3))));
     }
 
     private static Chart.Series series(String name, int points) {

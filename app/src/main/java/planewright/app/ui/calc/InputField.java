@@ -40,6 +40,7 @@ interface InputField {
             case CHOICE -> choice(field, value, edited);
             case PLANFORM ->
                 plain(Look.quiet(value == null ? Texts.NO_PLANFORM.text() : InputTexts.text(field, value)), field);
+            case TEXT -> field.choices().isEmpty() ? text(field, value, edited) : offered(field, value, edited);
             default -> text(field, value, edited);
         };
     }
@@ -71,6 +72,20 @@ interface InputField {
         field.choices().forEach(box::addItem);
         box.setSelectedItem(value == null ? field.initial() : value.asText());
         box.addActionListener(event -> edited.accept(InputTexts.node((String) box.getSelectedItem())));
+        return plain(box, field);
+    }
+
+    /** A text with words to pick from; others may be typed. */
+    private static InputField offered(Field field, JsonNode value, Consumer<JsonNode> edited) {
+        var box = new JComboBox<String>();
+        box.addItem("");
+        field.choices().forEach(box::addItem);
+        box.setEditable(true);
+        box.setSelectedItem(value == null ? field.initial() : value.asText());
+        box.setPrototypeDisplayValue("");
+        var typed = (JTextField) box.getEditor().getEditorComponent();
+        typed.getAccessibleContext().setAccessibleName(field.label());
+        Buttons.onEdit(typed, () -> edited.accept(InputTexts.node(typed.getText())));
         return plain(box, field);
     }
 

@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
+import planewright.app.calc.ClockText;
 import planewright.app.calc.Described;
 import planewright.app.calc.Keeping;
 import planewright.app.calc.Origin;
@@ -117,12 +118,25 @@ final class ResultPanel extends JPanel {
     }
 
     private JCheckBox proposal(Proposal proposal) {
-        var kind = proposal instanceof Proposal.NewMeasurement ? Texts.MEASURED.text() : Texts.SET_UP.text();
-        var box = new JCheckBox(kind + ": " + proposal.name() + "  " + QuantityText.show(proposal.value()));
+        var box = new JCheckBox(words(proposal));
         box.setName("proposal-" + proposal.name());
         box.setOpaque(false);
         proposals.put(proposal, box);
         return box;
+    }
+
+    private static String words(Proposal proposal) {
+        if (proposal instanceof Proposal.NewJoint joint) {
+            return Texts.PROPOSED_JOINT.text(
+                    joint.name(),
+                    joint.material(),
+                    ClockText.show(joint.handsOffUntil()),
+                    ClockText.show(joint.fullyCured()));
+        }
+        return proposal instanceof Proposal.NewMeasurement measurement
+                ? Texts.MEASURED.text() + ": " + proposal.name() + "  " + QuantityText.show(measurement.value())
+                : Texts.SET_UP.text() + ": " + proposal.name() + "  "
+                        + QuantityText.show(((Proposal.NewSetUpValue) proposal).value());
     }
 
     private void keep() {

@@ -115,6 +115,7 @@ public enum Texts {
     PRINT_LOG,
     PRODUCT,
     PROPOSED,
+    PROPOSED_JOINT,
     QUANTITY,
     REDO,
     REDONE,

@@ -1,0 +1,49 @@
+package planewright.app.calc;
+
+import java.time.DateTimeException;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.Locale;
+import java.util.Optional;
+
+/** Instants of the builder's clock as people type them and as they read them. */
+public final class ClockText {
+    /** What may be typed, in words. */
+    static final String ACCEPTED = "now, or a time such as 2025-03-14 20:15, from 1900 to 2199";
+
+    private static final DateTimeFormatter READ = DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter TYPED = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
+    private static final int FIRST_YEAR = 1900;
+    private static final int LAST_YEAR = 2199;
+
+    private ClockText() {}
+
+    /** The instant that was typed; empty where it is none, or out of the years accepted. */
+    static Optional<LocalDateTime> parse(String typed, LocalDateTime now) {
+        var text = typed.strip();
+        if (text.equalsIgnoreCase("now")) {
+            return Optional.of(now.truncatedTo(ChronoUnit.MINUTES));
+        }
+        try {
+            return Optional.of(LocalDateTime.parse(text.replace(' ', 'T')))
+                    .filter(time -> time.getYear() >= FIRST_YEAR && time.getYear() <= LAST_YEAR);
+        } catch (DateTimeException none) {
+            return Optional.empty();
+        }
+    }
+
+    /** As it is typed, to the minute: {@code 2025-03-14 20:15}; what is no instant stays as it is. */
+    static String typed(String text) {
+        try {
+            return TYPED.format(LocalDateTime.parse(text));
+        } catch (DateTimeException none) {
+            return text;
+        }
+    }
+
+    /** As it is read: {@code Fri 14 Mar 2025, 20:15}. */
+    public static String show(LocalDateTime time) {
+        return READ.format(time);
+    }
+}

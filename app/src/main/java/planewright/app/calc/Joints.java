@@ -1,0 +1,44 @@
+package planewright.app.calc;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import planewright.api.journal.Entry;
+import planewright.api.journal.Joint;
+import planewright.api.journal.JournalReader;
+import planewright.api.journal.JournalReader.Dated;
+
+/**
+ * The joints of a log. A later one takes the place of an earlier one of the same name: its times are known better.
+ *
+ * @param newestFirst by start
+ */
+record Joints(List<Dated<Joint>> newestFirst) {
+    static Joints of(List<? extends Entry> log) {
+        var all = new ArrayList<Dated<Joint>>();
+        log.forEach(entry -> entry.joints().forEach(joint -> all.add(0, new Dated<>(joint, entry))));
+        all.sort(Comparator.comparing((Dated<Joint> dated) -> dated.what().start())
+                .reversed());
+        var newest = new ArrayList<Dated<Joint>>();
+        for (var dated : all) {
+            if (newest.stream()
+                    .noneMatch(other -> JournalReader.sameName(
+                            other.what().name(), dated.what().name()))) {
+                newest.add(dated);
+            }
+        }
+        return new Joints(List.copyOf(newest));
+    }
+
+    Optional<Dated<Joint>> newest() {
+        return newestFirst.stream().findFirst();
+    }
+
+    /** The newest that nobody has given an end. */
+    Optional<Dated<Joint>> unfinished() {
+        return newestFirst.stream()
+                .filter(dated -> dated.what().fullyCured().isEmpty())
+                .findFirst();
+    }
+}
