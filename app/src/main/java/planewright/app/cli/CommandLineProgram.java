@@ -37,6 +37,7 @@ public final class CommandLineProgram {
                 .addSubcommand(new CalcCommand(desk))
                 .addSubcommand(new PrintCommand(desk))
                 .addSubcommand(new CheckCommand(desk))
+                .addSubcommand(new BinCommand(desk))
                 .addSubcommand(new OpenCommand())
                 .setOut(out)
                 .setErr(err)

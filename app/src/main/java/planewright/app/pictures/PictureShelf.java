@@ -22,14 +22,25 @@ public final class PictureShelf {
 
     private final Path photos;
     private final Path thumbnails;
+    private final Permission permission;
 
     /**
      * @param photos where pictures lie under their hashes
      * @param thumbnails a folder of the user's cache
+     * @param permission refuses where nothing may be taken in
      */
-    public PictureShelf(Path photos, Path thumbnails) {
+    public PictureShelf(Path photos, Path thumbnails, Permission permission) {
         this.photos = photos;
         this.thumbnails = thumbnails;
+        this.permission = permission;
+    }
+
+    /** Asked before a picture is taken in. */
+    public interface Permission {
+        /**
+         * @throws IOException with the reason, where nothing may be written
+         */
+        void require() throws IOException;
     }
 
     /**
@@ -128,6 +139,7 @@ public final class PictureShelf {
     }
 
     private PictureRecord keep(byte[] content, PictureFormat format, String caption) throws IOException {
+        permission.require();
         var record = new PictureRecord(hash(content), format.type(), caption);
         var file = file(record);
         if (!Files.isRegularFile(file) || Files.size(file) != content.length) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
@@ -29,25 +30,33 @@ public final class JournalFolder implements Storage, AutoCloseable {
 
     private final Path folder;
     private final String id;
-    private final JournalLock lock;
+    private final Optional<JournalLock> lock;
+    private final Optional<String> readOnly;
     private final PictureShelf pictures;
     private final OpenJournal journal;
     private final List<SetAside> setAside;
     private final Map<String, Path> files = new ConcurrentHashMap<>();
     private final Replaced replaced = new Replaced();
+    private final Bin bin;
 
-    private JournalFolder(Path folder, JournalLock lock, UserFolders user) throws IOException {
+    private JournalFolder(Path folder, Optional<JournalLock> lock, UserFolders user) throws IOException {
         this.folder = folder;
         this.lock = lock;
+        this.bin = new Bin(folder.resolve("bin"));
         var head = head(folder);
         this.id = head.text("id");
-        for (var ours : List.of("builds", "photos", "schema")) {
-            SafeFile.sweep(folder.resolve(ours));
+        this.readOnly = readOnly(head, lock);
+        if (readOnly.isEmpty()) {
+            for (var ours : List.of("builds", "photos", "schema", "bin")) {
+                SafeFile.sweep(folder.resolve(ours));
+            }
         }
         var loaded = new JournalLoader(folder, files).load();
         this.setAside = loaded.setAside();
         this.pictures = new PictureShelf(
-                folder.resolve("photos"), user.cacheOf(id, folder).resolve("thumbnails"));
+                folder.resolve("photos"),
+                user.cacheOf(id, folder).resolve("thumbnails"),
+                this::requireWritable);
         this.journal = new OpenJournal(head.text("name"), loaded.builds(), loaded.entries(), this);
     }
 
@@ -85,9 +94,10 @@ public final class JournalFolder implements Storage, AutoCloseable {
     }
 
     /**
-     * Opens a journal and everything in it that can be read.
+     * Opens a journal and everything in it that can be read. Where its folder cannot be written in, or its format is newer
+     * than this program, it is open for reading only.
      *
-     * @throws JournalRefused if there is no journal, it is open elsewhere, or its format is newer than this program
+     * @throws JournalRefused if there is no journal, or it is open elsewhere
      */
     public static JournalFolder open(Path folder, UserFolders user) throws IOException {
         Slow.work("opening a journal");
@@ -99,10 +109,10 @@ public final class JournalFolder implements Storage, AutoCloseable {
         try {
             return new JournalFolder(folder, lock, user);
         } catch (Unreadable reason) {
-            lock.close();
+            release(lock);
             throw new JournalRefused("journal " + folder + ": " + HEAD + " cannot be used: " + reason.getMessage());
         } catch (IOException | RuntimeException failure) {
-            lock.close();
+            release(lock);
             throw failure;
         }
     }
@@ -129,24 +139,46 @@ public final class JournalFolder implements Storage, AutoCloseable {
         return setAside;
     }
 
+    /** Why nothing can be written here; empty where it can. */
+    public Optional<String> readOnly() {
+        return readOnly;
+    }
+
+    /** Deleted records that can be brought back: add them again. The last deleted comes first. */
+    public synchronized List<Binned> binned() throws IOException {
+        Slow.work("looking into the bin");
+        return bin.all().stream()
+                .filter(each -> !files.containsKey(each.record().id()))
+                .toList();
+    }
+
+    /** Throws a deleted record away for good. */
+    public synchronized void forget(Binned deleted) throws IOException {
+        requireWritable();
+        bin.forget(deleted.record().id());
+    }
+
     @Override
     public synchronized void save(Edit.Change change) throws IOException {
-        if (!lock.isHeld()) {
+        requireWritable();
+        if (lock.isEmpty() || !lock.get().isHeld()) {
             throw new IOException("journal " + folder + " is closed; open it again and repeat the edit");
         }
         var subject = change.subject();
         var file = fileOf(subject);
         if (change.after().isEmpty()) {
             var text = unchanged(file, subject);
+            bin.put(subject.id(), text);
             SafeFile.delete(file);
             replaced.note(subject.id(), text, "");
             files.remove(subject.id());
         } else if (change.before().isEmpty()) {
             requireAbsent(file);
-            if (!restored(file, subject, "")) {
+            if (!restored(file, subject, "") && !unbinned(file, subject)) {
                 writeRecord(file, JsonFiles.text(RecordFiles.json(subject)), subject);
             }
             files.put(subject.id(), file);
+            bin.forget(subject.id());
         } else {
             patch(file, change.before().get(), subject);
         }
@@ -155,7 +187,44 @@ public final class JournalFolder implements Storage, AutoCloseable {
     /** Waits for a save under way; none is made after. */
     @Override
     public synchronized void close() throws IOException {
-        lock.close();
+        release(lock);
+    }
+
+    private static void release(Optional<JournalLock> lock) throws IOException {
+        if (lock.isPresent()) {
+            lock.get().close();
+        }
+    }
+
+    private void requireWritable() throws IOException {
+        if (readOnly.isPresent()) {
+            throw new JournalRefused("journal " + folder + " is open for reading only: " + readOnly.get());
+        }
+    }
+
+    private static Optional<String> readOnly(Fields head, Optional<JournalLock> lock) throws Unreadable {
+        int needed = head.whole("minReader");
+        if (needed > Schema.CURRENT) {
+            return Optional.of("it was written by a newer version of the program (minReader is " + needed
+                    + "; this one writes up to " + Schema.CURRENT + "); use that version to change it");
+        }
+        return lock.isPresent()
+                ? Optional.empty()
+                : Optional.of("its folder cannot be written in; make it writable, or copy the journal to one that is");
+    }
+
+    /** Writes the text that was deleted, if it says what is wanted. */
+    private boolean unbinned(Path file, Kept wanted) throws IOException {
+        var text = bin.text(wanted.id());
+        try {
+            if (text.isEmpty() || !isSame(wanted, RecordFiles.read(JsonFiles.parse(text.get()), wanted))) {
+                return false;
+            }
+        } catch (Unreadable spoiled) {
+            return false;
+        }
+        write(file, text.get());
+        return true;
     }
 
     private void patch(Path file, Kept before, Kept after) throws IOException {
@@ -164,6 +233,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
             return;
         }
         var tree = JsonFiles.parse(text);
+        Schema.requireOurs(file, tree);
         Patch.apply(tree, RecordFiles.json(before, tree), RecordFiles.json(after, tree));
         var patched = JsonFiles.text(tree);
         writeRecord(file, patched, after);
@@ -252,10 +322,6 @@ public final class JournalFolder implements Storage, AutoCloseable {
         var head = new Fields(JsonFiles.read(folder.resolve(HEAD)));
         if (!head.text("format").equals(FORMAT)) {
             throw new Unreadable("field 'format' is '" + head.text("format") + "'; accepted: '" + FORMAT + "'");
-        }
-        if (head.whole("minReader") > Schema.CURRENT) {
-            throw new Unreadable("it needs a newer version of the program: field 'minReader' is "
-                    + head.whole("minReader") + "; accepted: up to " + Schema.CURRENT);
         }
         return head;
     }

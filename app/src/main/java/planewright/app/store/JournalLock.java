@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -27,22 +28,28 @@ final class JournalLock implements AutoCloseable {
     }
 
     /**
-     * @throws JournalRefused if another program has the journal open, or the folder cannot be written in
+     * Takes the lock; empty where the folder cannot be written in.
+     *
+     * @throws JournalRefused if another program has the journal open
      */
-    static JournalLock take(Path folder) throws IOException {
+    static Optional<JournalLock> take(Path folder) throws IOException {
         var place = folder.toRealPath();
         if (!HELD.add(place)) {
             throw refusal(folder, "in this program");
         }
         try {
-            return new JournalLock(place, locked(folder));
+            var channel = locked(folder);
+            if (channel.isEmpty()) {
+                HELD.remove(place);
+            }
+            return channel.map(open -> new JournalLock(place, open));
         } catch (IOException | RuntimeException refused) {
             HELD.remove(place);
             throw refused;
         }
     }
 
-    private static FileChannel locked(Path folder) throws IOException {
+    private static Optional<FileChannel> locked(Path folder) throws IOException {
         var file = folder.resolve(NAME);
         FileChannel channel;
         try {
@@ -52,10 +59,8 @@ final class JournalLock implements AutoCloseable {
                     StandardOpenOption.READ,
                     StandardOpenOption.WRITE,
                     LinkOption.NOFOLLOW_LINKS);
-        } catch (IOException refused) {
-            throw new JournalRefused("journal " + folder + " cannot be written in ("
-                    + refused.getClass().getSimpleName()
-                    + "); make the folder writable, or copy the journal to one that is");
+        } catch (IOException notWritable) {
+            return Optional.empty();
         }
         try {
             if (channel.tryLock() == null) {
@@ -64,7 +69,7 @@ final class JournalLock implements AutoCloseable {
             channel.truncate(0);
             channel.write(
                     ByteBuffer.wrap(("process " + ProcessHandle.current().pid()).getBytes(StandardCharsets.UTF_8)));
-            return channel;
+            return Optional.of(channel);
         } catch (IOException | RuntimeException refused) {
             channel.close();
             throw refused;

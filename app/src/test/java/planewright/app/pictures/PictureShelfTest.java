@@ -31,7 +31,7 @@ class PictureShelfTest {
 
     @BeforeEach
     void makeShelf() {
-        shelf = new PictureShelf(temp.resolve("photos"), temp.resolve("thumbnails"));
+        shelf = new PictureShelf(temp.resolve("photos"), temp.resolve("thumbnails"), () -> {});
     }
 
     @Test

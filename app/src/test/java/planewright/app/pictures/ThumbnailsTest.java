@@ -26,7 +26,7 @@ class ThumbnailsTest {
     @BeforeEach
     void makeShelf() {
         cache = temp.resolve("cache/thumbnails");
-        shelf = new PictureShelf(temp.resolve("photos"), cache);
+        shelf = new PictureShelf(temp.resolve("photos"), cache, () -> {});
     }
 
     @ParameterizedTest

@@ -53,7 +53,7 @@ class SheetsTest {
     }
 
     private PictureShelf shelf() {
-        return new PictureShelf(folder.resolve("photos"), folder.resolve("thumbnails"));
+        return new PictureShelf(folder.resolve("photos"), folder.resolve("thumbnails"), () -> {});
     }
 
     private static String words(Sheet sheet) {

@@ -9,19 +9,21 @@ import java.util.function.Consumer;
 
 /** Work off the event thread. Results and failures come back on it. */
 public final class Background {
-    private final ExecutorService workers = Executors.newFixedThreadPool(3, work -> {
-        var thread = new Thread(work, "planewright-window-work");
-        thread.setDaemon(true);
-        return thread;
-    });
+    private final ExecutorService workers;
     private final AtomicInteger underWay = new AtomicInteger();
     private final Consumer<Throwable> failed;
 
     /**
+     * @param threads how much goes on at once; with one, work is done in the order in which it was given
      * @param failed hears of failures, on the event thread
      */
-    public Background(Consumer<Throwable> failed) {
+    public Background(int threads, Consumer<Throwable> failed) {
         this.failed = failed;
+        this.workers = Executors.newFixedThreadPool(threads, work -> {
+            var thread = new Thread(work, "planewright-window-work");
+            thread.setDaemon(true);
+            return thread;
+        });
     }
 
     /** Runs work, then hands its result over on the event thread. */

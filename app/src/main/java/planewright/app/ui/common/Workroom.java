@@ -18,8 +18,12 @@ import planewright.app.journal.OpenJournal;
  * the event thread.
  */
 public final class Workroom {
+    private static final int THREADS = 3;
+
     private final Program program;
-    private final Background background = new Background(this::failed);
+    private final Background background = new Background(THREADS, this::failed);
+    /** Edits in the order in which they were made: each is made on what the one before has left. */
+    private final Background edits = new Background(1, this::failed);
     private final Consumer<String> status;
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> buildWanted = new CopyOnWriteArrayList<>();
@@ -84,7 +88,7 @@ public final class Workroom {
 
     /** As {@link #edit(Edit, Runnable)}, with a place of its own for failures. */
     public void edit(Edit edit, Runnable done, Consumer<Throwable> otherwise) {
-        background.run(
+        edits.run(
                 () -> {
                     journal().apply(edit);
                     return edit;
@@ -98,7 +102,7 @@ public final class Workroom {
 
     /** Takes the last edit back. */
     public void undo() {
-        background.run(
+        edits.run(
                 () -> journal().undo(),
                 undone ->
                         say(undone.map(edit -> Texts.UNDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_UNDO::text)));
@@ -106,7 +110,7 @@ public final class Workroom {
 
     /** Makes the edit again that was taken back last. */
     public void redo() {
-        background.run(
+        edits.run(
                 () -> journal().redo(),
                 redone ->
                         say(redone.map(edit -> Texts.REDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_REDO::text)));

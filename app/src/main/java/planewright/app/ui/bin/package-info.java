@@ -1,0 +1,2 @@
+/** What was deleted and can be brought back. */
+package planewright.app.ui.bin;
