@@ -16,9 +16,7 @@ import planewright.app.journal.EntryRecord;
 import planewright.app.store.Binned;
 import planewright.app.store.JsonFiles;
 
-@Command(
-        name = "bin",
-        description = "List deleted entries and builds, bring one back, or throw one away for good.")
+@Command(name = "bin", description = "List deleted entries and builds, bring one back, or throw one away for good.")
 final class BinCommand implements Callable<Integer> {
     private final Desk desk;
 
@@ -73,8 +71,8 @@ final class BinCommand implements Callable<Integer> {
         desk.table(
                 List.of(false, false, false, false),
                 deleted.stream()
-                        .map(each -> List.of(
-                                each.record().id().substring(18), day(program, each), kind(each), each.title()))
+                        .map(each ->
+                                List.of(each.record().id().substring(18), day(program, each), kind(each), each.title()))
                         .toList());
     }
 
@@ -104,7 +102,6 @@ final class BinCommand implements Callable<Integer> {
     private static String kind(Binned deleted) {
         return deleted.record() instanceof EntryRecord ? "entry" : "build";
     }
-
 
     private static String day(Program program, Binned deleted) {
         return LocalDateTime.ofInstant(deleted.deleted(), program.clock().getZone())

@@ -54,9 +54,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         var loaded = new JournalLoader(folder, files).load();
         this.setAside = loaded.setAside();
         this.pictures = new PictureShelf(
-                folder.resolve("photos"),
-                user.cacheOf(id, folder).resolve("thumbnails"),
-                this::requireWritable);
+                folder.resolve("photos"), user.cacheOf(id, folder).resolve("thumbnails"), this::requireWritable);
         this.journal = new OpenJournal(head.text("name"), loaded.builds(), loaded.entries(), this);
     }
 

@@ -12,6 +12,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
 import planewright.app.store.UserFolders;
+import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Look;
@@ -31,6 +32,7 @@ final class WindowContent extends JPanel {
     private static final String BUILD = "build";
     private static final String SEARCH = "search";
     private static final String NOTICES = "notices";
+    private static final String BIN = "bin";
 
     private final transient Workroom room;
     private final transient UserFolders user;
@@ -44,6 +46,7 @@ final class WindowContent extends JPanel {
     private final ShelfPage shelf;
     private final BuildPage build;
     private final SearchPage found;
+    private final BinPage bin;
     private final CaptureBar capture;
 
     WindowContent(Program program, UserFolders user) {
@@ -54,14 +57,16 @@ final class WindowContent extends JPanel {
             status.setToolTipText(words);
         });
         look = Buttons.plain("look", "", this::changeLook);
-        notices = Buttons.plain("show-notices", "", () -> show(shown.equals(NOTICES) ? BUILD : NOTICES));
+        notices = Buttons.plain("show-notices", "", () -> toggle(NOTICES));
         program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
         shelf = new ShelfPage(room);
         build = new BuildPage(room);
         found = new SearchPage(room);
+        bin = new BinPage(room);
         middle.add(build, BUILD);
         middle.add(found, SEARCH);
         middle.add(new NoticesPage(room, this::count), NOTICES);
+        middle.add(bin, BIN);
         add(bar());
         add(split());
         capture = new CaptureBar(room, build.log());
@@ -84,7 +89,7 @@ final class WindowContent extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][]"));
+        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][]"));
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
@@ -93,6 +98,10 @@ final class WindowContent extends JPanel {
         bar.add(search);
         bar.add(Buttons.plain("undo", Texts.UNDO.text(), room::undo));
         bar.add(Buttons.plain("redo", Texts.REDO.text(), room::redo));
+        bar.add(Buttons.plain("show-bin", Texts.BIN.text(), () -> {
+            toggle(BIN);
+            bin.refresh();
+        }));
         bar.add(notices);
         bar.add(look);
         return bar;
@@ -121,6 +130,10 @@ final class WindowContent extends JPanel {
             found.find(search.getText());
             show(SEARCH);
         }
+    }
+
+    private void toggle(String page) {
+        show(shown.equals(page) ? BUILD : page);
     }
 
     private void show(String page) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -17,6 +18,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import planewright.app.journal.Edit;
+import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
 
 /** The commands do what they say, for people and as JSON. */
@@ -253,5 +256,25 @@ class CommandsTest {
 
     private ObjectNode json(String... words) throws Exception {
         return JsonFiles.parse(done(words).out());
+    }
+
+    @Test
+    void whatWasDeletedIsListedBroughtBackAndThrownAway() throws IOException {
+        bench.run("add", "--build", "Grebe", "--title", "Hull sanded");
+        try (var open = JournalFolder.open(bench.journal(), bench.settings().user())) {
+            var build = open.journal().builds().stream()
+                    .filter(each -> each.name().equals("Grebe"))
+                    .findFirst()
+                    .orElseThrow();
+            open.journal()
+                    .apply(Edit.remove("delete", open.journal().log(build.id()).get(0)));
+        }
+        var listed = bench.run("bin");
+        assertThat(listed.out()).contains("One thing").contains("entry").contains("Hull sanded");
+        var id = listed.out().lines().skip(1).findFirst().orElseThrow().split(" ")[0];
+        assertThat(bench.run("bin", "--restore", "zz9").code()).isEqualTo(1);
+        assertThat(bench.run("bin", "--restore", id).out()).isEqualTo("Brought back: entry 'Hull sanded'\n");
+        assertThat(bench.run("show", "Grebe").out()).contains("Hull sanded");
+        assertThat(bench.run("bin").out()).contains("The bin is empty.");
     }
 }

@@ -73,7 +73,6 @@ class HostileFilesTest {
             "title": "Weighing"| "title": "Weighing", "title": "x" | title
             "title": "Weighing"| "title": 7                 | 'title' is 7, a text
             "title": "Weighing"| "title": null              | 'title' is null, a text
-            "schema": 1        | "schema": 2                | newer version, 2
             "schema": 1        | "schema": 1.5              | 'schema' is 1.5
             "schema": 1        | "schema": 99999999999999999999999 | 'schema'
             "schema": 1        | "skema": 1                 | 'schema' is missing

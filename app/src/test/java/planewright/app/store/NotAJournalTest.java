@@ -30,7 +30,6 @@ class NotAJournalTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            "minReader": 1               | "minReader": 2         | newer version, 'minReader' is 2
             "minReader": 1               | "minReader": "1"       | 'minReader'
             "minReader": 1               | "least": 1             | 'minReader' is missing
             planewright journal          | shopping list          | 'format', shopping list

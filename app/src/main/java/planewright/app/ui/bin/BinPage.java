@@ -73,10 +73,11 @@ public final class BinPage extends JPanel {
     }
 
     private String origin(Binned deleted) {
-        var when = WHEN.format(
-                LocalDateTime.ofInstant(deleted.deleted(), room.program().clock().getZone()));
+        var when = WHEN.format(LocalDateTime.ofInstant(
+                deleted.deleted(), room.program().clock().getZone()));
         if (deleted.record() instanceof EntryRecord entry) {
-            var build = room.journal().build(entry.build()).map(BuildRecord::name).orElse("");
+            var build =
+                    room.journal().build(entry.build()).map(BuildRecord::name).orElse("");
             return Texts.BINNED_ENTRY.text(build, WHEN.format(entry.at()), when);
         }
         return Texts.BINNED_BUILD.text(when);

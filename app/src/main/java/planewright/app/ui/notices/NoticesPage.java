@@ -43,11 +43,16 @@ public final class NoticesPage extends JPanel {
 
     private void fill() {
         column.removeAll();
+        var readOnly = room.program().folder().readOnly();
+        readOnly.ifPresent(reason -> notice(Texts.NOTICE_READ_ONLY.text(), reason, ""));
         var aside = room.program().folder().setAside();
         aside.forEach(file -> notice(file.file().toString(), file.reason(), Texts.NOTICE_FILE.text()));
         plugins.forEach(plugin -> notice(plugin.file().toString(), plugin.reason(), Texts.NOTICE_PLUGIN.text()));
         room.failures().forEach(failure -> notice(Texts.NOTICE_FAILURE.text(), failure, ""));
-        int count = aside.size() + plugins.size() + room.failures().size();
+        int count = (readOnly.isPresent() ? 1 : 0)
+                + aside.size()
+                + plugins.size()
+                + room.failures().size();
         if (count == 0) {
             column.add(Words.quiet(Texts.NO_NOTICES.text()));
         }
