@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
+import javax.swing.AbstractButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -88,6 +89,23 @@ class WholeJobTest {
             var log = opened.journal().log(opened.journal().builds().get(0).id());
             assertThat(log).hasSize(1);
             assertThat(log.get(0).measurements().get(0).quantity().text()).isEqualTo("3 1/2 in");
+        }
+    }
+
+    @Test
+    void aDeletedEntryIsBroughtBackFromTheBin() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            beginBuild(window);
+            writeEntry();
+            Hands.click("edit-entry");
+            Hands.click("delete-entry");
+            Hands.waitUntil("the entry gone", () -> Hands.all(Chip.class).isEmpty());
+            Hands.click("show-bin");
+            Hands.click("restore");
+            Hands.waitUntil("the bin empty", () -> Hands.all(AbstractButton.class).stream()
+                    .noneMatch(button -> "restore".equals(button.getName())));
+            Hands.click("show-bin");
+            seeEntry();
         }
     }
 
