@@ -270,7 +270,7 @@ class CommandsTest {
                     .apply(Edit.remove("delete", open.journal().log(build.id()).get(0)));
         }
         var listed = bench.run("bin");
-        assertThat(listed.out()).contains("One thing").contains("entry").contains("Hull sanded");
+        assertThat(listed.out()).contains("1 thing").contains("entry").contains("Hull sanded");
         var id = listed.out().lines().skip(1).findFirst().orElseThrow().split(" ")[0];
         assertThat(bench.run("bin", "--restore", "zz9").code()).isEqualTo(1);
         assertThat(bench.run("bin", "--restore", id).out()).isEqualTo("Brought back: entry 'Hull sanded'\n");

@@ -69,9 +69,9 @@ class JournalLockTest {
     void aLockFileThatIsALinkDoesNotSpoilWhatItPointsTo() throws IOException {
         var precious = Files.writeString(temp.resolve("precious"), "years of work");
         Files.createSymbolicLink(journal.resolve(".lock"), precious);
-        assertThatExceptionOfType(JournalRefused.class)
-                .isThrownBy(() -> Bench.open(journal).close())
-                .withMessageContaining(journal.toString());
+        try (var open = Bench.open(journal)) {
+            assertThat(open.readOnly()).isPresent();
+        }
         assertThat(precious).hasContent("years of work");
     }
 
