@@ -34,13 +34,10 @@ public final class BuildFacts {
             });
         });
         var log = journal.log(build.id());
-        facts.add(new Fact(
-                "days at work",
-                Long.toString(log.stream()
-                        .map(entry -> entry.at().toLocalDate())
-                        .distinct()
-                        .count())));
-        facts.add(new Fact("entries", Integer.toString(log.size())));
+        long days =
+                log.stream().map(entry -> entry.at().toLocalDate()).distinct().count();
+        facts.add(new Fact(days == 1 ? "day at work" : "days at work", Long.toString(days)));
+        facts.add(new Fact(log.size() == 1 ? "entry" : "entries", Integer.toString(log.size())));
         return facts;
     }
 

@@ -4,11 +4,11 @@ import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Unit;
 import javax.measure.quantity.Time;
@@ -166,7 +166,8 @@ public record EntryDraft(
                     set(before),
                     flown(before),
                     before.keptResult());
-            return new Checked(problems.isEmpty() ? Optional.of(entry) : Optional.empty(), Map.copyOf(problems));
+            return new Checked(
+                    problems.isEmpty() ? Optional.of(entry) : Optional.empty(), Collections.unmodifiableMap(problems));
         }
 
         private List<MeasurementRecord> measured(EntryRecord before) {
@@ -179,7 +180,7 @@ public record EntryDraft(
                             .filter(each -> each.id().equals(row.id()))
                             .map(MeasurementRecord::quantity)
                             .findFirst();
-                    quantity(path, row.quantity(), Units.NUMBER, kept)
+                    quantity(path, row.name(), row.quantity(), Units.NUMBER, kept)
                             .ifPresent(quantity -> records.add(new MeasurementRecord(
                                     id(row.id()),
                                     row.name(),
@@ -202,8 +203,8 @@ public record EntryDraft(
                                     row.name(),
                                     row.material().strip(),
                                     start,
-                                    end(path + ".handsOff", row.handsOff(), start),
-                                    end(path + ".cured", row.cured(), start))));
+                                    end(path + ".handsOff", row.name(), row.handsOff(), start),
+                                    end(path + ".cured", row.name(), row.cured(), start))));
                 }
             }
             return records;
@@ -219,7 +220,7 @@ public record EntryDraft(
                             .filter(each -> each.name().equals(row.name()))
                             .map(SetUpRecord::quantity)
                             .findFirst();
-                    quantity(path, row.quantity(), Units.NUMBER, kept)
+                    quantity(path, row.name(), row.quantity(), Units.NUMBER, kept)
                             .ifPresent(quantity -> records.add(new SetUpRecord(row.name(), quantity)));
                 }
             }
@@ -235,7 +236,7 @@ public record EntryDraft(
                     .filter(each -> QuantityText.show(each).equals(flight.duration()));
             Optional<Measured<Time>> duration = flight.duration().isBlank()
                     ? Optional.empty()
-                    : kept.or(() -> quantity("flight", flight.duration(), Units.MINUTE, Optional.empty())
+                    : kept.or(() -> quantity("flight", "flight", flight.duration(), Units.MINUTE, Optional.empty())
                             .filter(written -> ofTime("flight.quantity", written))
                             .map(written -> written.measured().asType(Time.class)));
             return Optional.of(new FlightRecord(
@@ -250,14 +251,19 @@ public record EntryDraft(
         }
 
         /** What was typed, or what stood there before where that shows the same text. */
-        private Optional<Written> quantity(String path, String typed, Unit<?> otherwise, Optional<Written> kept) {
+        private Optional<Written> quantity(
+                String path, String name, String typed, Unit<?> otherwise, Optional<Written> kept) {
             if (kept.isPresent() && kept.get().text().equals(typed)) {
                 return kept;
+            }
+            if (typed.isBlank()) {
+                problems.put(path + ".quantity", of(name, "value is empty; accepted: such as 212 g, 3 1/2 in"));
+                return Optional.empty();
             }
             try {
                 return Optional.of(QuantityText.parse(typed, otherwise));
             } catch (QuantityProblem problem) {
-                problems.put(path + ".quantity", problem.getMessage());
+                problems.put(path + ".quantity", of(name, problem.getMessage()));
                 return Optional.empty();
             }
         }
@@ -271,15 +277,27 @@ public record EntryDraft(
         }
 
         private Optional<LocalDateTime> time(String path, String typed) {
+            var moment = moment(typed);
+            if (moment.isEmpty()) {
+                problems.put(path, "time is '" + typed.strip() + "'; accepted: such as 2025-03-14 20:15");
+            }
+            return moment;
+        }
+
+        private static Optional<LocalDateTime> moment(String typed) {
             try {
                 return Optional.of(LocalDateTime.parse(typed.strip().replace(' ', 'T')));
             } catch (DateTimeException wrong) {
-                problems.put(path, "time is '" + typed.strip() + "'; accepted: such as 2025-03-14 20:15");
                 return Optional.empty();
             }
         }
 
-        private Optional<LocalDateTime> end(String path, String typed, LocalDateTime start) {
+        /** A problem of the row that bears a name. */
+        private static String of(String name, String problem) {
+            return name.strip() + ": " + problem;
+        }
+
+        private Optional<LocalDateTime> end(String path, String name, String typed, LocalDateTime start) {
             if (typed.isBlank()) {
                 return Optional.empty();
             }
@@ -292,14 +310,18 @@ public record EntryDraft(
                     }
                 }
             } catch (QuantityProblem noDuration) {
-                var end = time(path, typed);
+                var end = moment(typed);
                 if (end.isPresent() && end.get().isBefore(start)) {
-                    problems.put(path, "time '" + typed.strip() + "' is before the start, " + shown(start));
+                    problems.put(
+                            path, of(name, "'" + typed.strip() + "' is before the joint's start, " + shown(start)));
                 }
-                return end;
+                if (end.isPresent()) {
+                    return end;
+                }
             }
             problems.put(
-                    path, "'" + typed.strip() + "' is no end of a joint; accepted: 12 h, 45 min, 2025-03-14 20:15");
+                    path,
+                    of(name, "'" + typed.strip() + "' is no end of a joint; accepted: 12 h, 45 min, 2025-03-14 20:15"));
             return Optional.empty();
         }
 
@@ -308,8 +330,8 @@ public record EntryDraft(
         }
     }
 
-    /** All problems in one line. */
-    public static String line(Checked checked) {
-        return checked.problems().values().stream().sorted().collect(Collectors.joining("; "));
+    /** All problems, each on a line of its own, in the order of the fields. */
+    public static String lines(Checked checked) {
+        return String.join("\n", checked.problems().values());
     }
 }

@@ -2,7 +2,6 @@ package planewright.app.ui;
 
 import java.awt.CardLayout;
 import java.awt.Font;
-import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -17,10 +16,10 @@ import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.log.CaptureBar;
-import planewright.app.ui.log.EntryEditor;
 import planewright.app.ui.notices.NoticesPage;
 import planewright.app.ui.search.SearchPage;
 import planewright.app.ui.shelf.ShelfPage;
@@ -28,7 +27,7 @@ import planewright.app.ui.shelf.ShelfPage;
 /** All of an open journal: search on top, the shelf at the left, the build in the middle, the capture line below. */
 final class WindowContent extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final int SHELF_WIDTH = 290;
+    private static final int SHELF_WIDTH = 325;
     private static final String BUILD = "build";
     private static final String SEARCH = "search";
     private static final String NOTICES = "notices";
@@ -81,7 +80,7 @@ final class WindowContent extends JPanel {
 
     /** What is being written and not yet saved, in words; empty for nothing. */
     String unsaved() {
-        return build.log().unsaved().stream().map(EntryEditor::heading).collect(Collectors.joining(", "));
+        return String.join(", ", build.unsaved());
     }
 
     void focusShelf() {
@@ -93,11 +92,12 @@ final class WindowContent extends JPanel {
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
+        Buttons.hint(search, Texts.SEARCH.text(), "ctrl F");
         Buttons.onEdit(search, this::find);
         search.addActionListener(event -> find());
         bar.add(search);
-        bar.add(Buttons.plain("undo", Texts.UNDO.text(), room::undo));
-        bar.add(Buttons.plain("redo", Texts.REDO.text(), room::redo));
+        bar.add(Buttons.hint(Buttons.plain("undo", Texts.UNDO.text(), room::undo), Texts.UNDO_HINT.text(), "ctrl Z"));
+        bar.add(Buttons.hint(Buttons.plain("redo", Texts.REDO.text(), room::redo), Texts.REDO_HINT.text(), "ctrl Y"));
         bar.add(Buttons.plain("show-bin", Texts.BIN.text(), () -> {
             toggle(BIN);
             bin.refresh();
@@ -164,6 +164,7 @@ final class WindowContent extends JPanel {
     }
 
     private void keys() {
+        Typing.watch();
         Buttons.key(this, "ctrl F", search::requestFocusInWindow);
         Buttons.key(this, "ctrl L", capture::focus);
         Buttons.key(this, "ctrl N", () -> {
@@ -171,8 +172,8 @@ final class WindowContent extends JPanel {
             build.showLog();
             build.log().newEntry();
         });
-        Buttons.key(this, "ctrl Z", room::undo);
-        Buttons.key(this, "ctrl Y", room::redo);
+        Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo));
+        Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo));
         Buttons.key(this, "ctrl P", build.log()::print);
         Buttons.key(this, "ESCAPE", () -> show(BUILD));
     }

@@ -1,16 +1,16 @@
 package planewright.app.ui.build;
 
 import java.awt.Font;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
-import planewright.api.journal.Life;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.Edit;
 import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
@@ -27,8 +27,10 @@ final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient Workroom room;
+    /** What is being written, by build. */
+    private final transient Map<String, HeaderForm> forms = new LinkedHashMap<>();
+
     private transient Optional<BuildRecord> shown = Optional.empty();
-    private boolean editing;
 
     BuildHeader(Workroom room) {
         super(new Stack(0));
@@ -38,19 +40,27 @@ final class BuildHeader extends JPanel {
         refresh();
     }
 
+    /** Names of builds whose headers are being written and not yet saved. */
+    List<String> unsaved() {
+        return forms.values().stream()
+                .filter(HeaderForm::isChanged)
+                .map(HeaderForm::heading)
+                .toList();
+    }
+
+    /** A form that is being written in stays as it is. */
     private void refresh() {
-        boolean other = !room.build().map(BuildRecord::id).equals(shown.map(BuildRecord::id));
-        if (editing && !other) {
-            return;
+        var now = room.build();
+        boolean same = now.map(BuildRecord::id).equals(shown.map(BuildRecord::id));
+        shown = now;
+        if (!same || now.map(BuildRecord::id).filter(forms::containsKey).isEmpty()) {
+            fill();
         }
-        shown = room.build();
-        editing = false;
-        fill();
     }
 
     private void fill() {
         removeAll();
-        shown.ifPresent(build -> add(editing ? form(build) : view(build)));
+        shown.ifPresent(build -> add(forms.containsKey(build.id()) ? forms.get(build.id()) : view(build)));
         revalidate();
         repaint();
     }
@@ -58,9 +68,11 @@ final class BuildHeader extends JPanel {
     private Card view(BuildRecord build) {
         var words = new JPanel(new Stack(4));
         words.setOpaque(false);
-        words.add(Look.heading(build.name(), 1.5));
-        words.add(Look.quiet(line(build)));
-        var facts = new JPanel(new Wrapping(18));
+        var name = Look.heading(build.name(), 1.5);
+        name.setToolTipText(build.name());
+        words.add(name);
+        words.add(Words.quiet(line(build)));
+        var facts = new JPanel(new Wrapping(18, 6));
         facts.setOpaque(false);
         BuildFacts.of(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
         words.add(facts);
@@ -70,10 +82,7 @@ final class BuildHeader extends JPanel {
         var card = new Card(new Beside(14, 1));
         card.add(new PlanView(build.planform(), build.name(), 150, 96));
         card.add(words);
-        card.add(Buttons.plain("edit-build", Texts.EDIT.text(), () -> {
-            editing = true;
-            fill();
-        }));
+        card.add(Buttons.plain("edit-build", Texts.EDIT.text(), () -> edit(build)));
         return card;
     }
 
@@ -90,58 +99,15 @@ final class BuildHeader extends JPanel {
         return panel;
     }
 
-    private Card form(BuildRecord build) {
-        var name = new JTextField(build.name());
-        var life = new JComboBox<>(Life.values());
-        life.setRenderer(Words.choice(each -> ((Life) each).word()));
-        life.setSelectedItem(build.life());
-        var layout = new JTextField(build.layout());
-        var datum = new JTextField(build.datum());
-        var problem = Words.problem();
-        var card = new Card(new MigLayout("insets 12, gap 6, wrap 4", "[][grow,fill]14[][grow,fill]"));
-        Words.labelled(card, Texts.NAME.text(), name, "build-name");
-        Words.labelled(card, Texts.LIFE.text(), life, "build-life");
-        Words.labelled(card, Texts.LAYOUT.text(), layout, "build-layout");
-        Words.labelled(card, Texts.DATUM.text(), datum, "build-datum");
-        card.add(problem, "span 4, growx, hidemode 3");
-        card.add(
-                Buttons.of("save-build", Texts.SAVE.text(), () -> {
-                    if (name.getText().isBlank() || taken(build, name.getText())) {
-                        Words.show(
-                                problem,
-                                name.getText().isBlank()
-                                        ? Texts.NAME_NEEDED.text()
-                                        : Texts.NAME_TAKEN.text(name.getText().strip()));
-                        return;
-                    }
-                    save(
-                            build,
-                            build.withName(name.getText())
-                                    .withLife((Life) life.getSelectedItem())
-                                    .withLayout(layout.getText().strip())
-                                    .withDatum(datum.getText().strip()));
-                }),
-                "span 4, split 2");
-        card.add(Buttons.of("discard-build", Texts.DISCARD.text(), this::close));
-        return card;
+    private void edit(BuildRecord build) {
+        var form = new HeaderForm(room, build, this::close);
+        forms.put(build.id(), form);
+        fill();
+        SwingUtilities.invokeLater(form::focus);
     }
 
-    private boolean taken(BuildRecord build, String name) {
-        return room.journal().builds().stream()
-                .anyMatch(each -> !each.id().equals(build.id()) && each.name().equalsIgnoreCase(name.strip()));
-    }
-
-    private void save(BuildRecord before, BuildRecord after) {
-        if (before.equals(after)) {
-            close();
-        } else {
-            room.edit(Edit.change(Texts.BUILD_EDIT.text(after.name()), before, after), this::close);
-        }
-    }
-
-    private void close() {
-        editing = false;
-        shown = Optional.empty();
+    private void close(HeaderForm form) {
+        forms.values().remove(form);
         refresh();
     }
 }

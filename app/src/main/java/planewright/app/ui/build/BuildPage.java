@@ -1,6 +1,8 @@
 package planewright.app.ui.build;
 
 import java.awt.CardLayout;
+import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
@@ -9,6 +11,7 @@ import planewright.app.ui.calc.CalcPage;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
+import planewright.app.ui.log.EntryEditor;
 import planewright.app.ui.log.LogPage;
 import planewright.app.ui.parts.PartsPage;
 
@@ -21,18 +24,20 @@ public final class BuildPage extends JPanel {
     private final CardLayout cards = new CardLayout();
     private final JTabbedPane tabs = new JTabbedPane();
     private final LogPage log;
+    private final BuildHeader header;
 
     public BuildPage(Workroom room) {
         setLayout(cards);
         setName("build");
         log = new LogPage(room);
+        header = new BuildHeader(room);
         var calculators = new CalcPage(room);
         tabs.setName("pages");
         tabs.addTab(Texts.LOG.text(), log);
         tabs.addTab(Texts.PARTS.text(), new PartsPage(room));
         tabs.addTab(Texts.CALCULATORS.text(), calculators);
         var page = new JPanel(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
-        page.add(new BuildHeader(room), "wrap");
+        page.add(header, "wrap");
         page.add(tabs);
         add(page, SHOWN);
         add(nothing(), NONE);
@@ -45,6 +50,12 @@ public final class BuildPage extends JPanel {
     /** The log, for keys that write into it. */
     public LogPage log() {
         return log;
+    }
+
+    /** What is being written and not yet saved, in words. */
+    public List<String> unsaved() {
+        return Stream.concat(header.unsaved().stream(), log.unsaved().stream().map(EntryEditor::heading))
+                .toList();
     }
 
     /** Brings the log to the front. */

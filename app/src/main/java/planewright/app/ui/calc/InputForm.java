@@ -65,7 +65,7 @@ final class InputForm extends JPanel {
     }
 
     private void group(String heading, List<Field> members) {
-        var card = new Card(new MigLayout("insets 12, gap 8 6, fillx, wrap 2", "[][grow,fill]"));
+        var card = new Card(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[][grow,fill]"));
         if (!heading.isEmpty()) {
             card.add(Look.heading(heading, 1), "span 2");
         }

@@ -192,10 +192,12 @@ final class RowsField implements InputField {
                             : origin != null
                                     ? origin.said()
                                     : columns.get(column).help());
-            if (problem != null) {
-                setForeground(Look.colour("stop"));
-            } else if (!selected) {
-                setForeground(shown.getForeground());
+            boolean wrong = problem != null;
+            if (selected) {
+                setBackground(wrong ? Look.colour("stop") : shown.getSelectionBackground());
+            } else {
+                setForeground(wrong ? Look.colour("stop") : shown.getForeground());
+                setBackground(shown.getBackground());
             }
             return this;
         }

@@ -1,5 +1,7 @@
 package planewright.app.ui.common;
 
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.KeyStroke;
@@ -24,6 +26,14 @@ public final class Buttons {
         var button = of(name, text, action);
         button.putClientProperty("JButton.buttonType", "borderless");
         return button;
+    }
+
+    /** Tells on the pointer what a component is for, and which key does the same. */
+    public static <T extends JComponent> T hint(T component, String words, String stroke) {
+        var key = KeyStroke.getKeyStroke(stroke);
+        component.setToolTipText(words + " (" + InputEvent.getModifiersExText(key.getModifiers()) + "+"
+                + KeyEvent.getKeyText(key.getKeyCode()) + ")");
+        return component;
     }
 
     /** Runs an action at every change of a text. */

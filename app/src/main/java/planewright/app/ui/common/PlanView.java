@@ -1,6 +1,7 @@
 package planewright.app.ui.common;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
@@ -19,6 +20,7 @@ public final class PlanView extends JPanel {
     private static final double MARGIN = 3;
 
     private final transient Path2D shape = new Path2D.Double(Path2D.WIND_NON_ZERO);
+    private transient Optional<Color> ink = Optional.empty();
 
     public PlanView(Optional<Planform> planform, String name, int width, int height) {
         setPreferredSize(new Dimension(width, height));
@@ -39,13 +41,18 @@ public final class PlanView extends JPanel {
         }
     }
 
+    /** Draws it in another colour, such as that of words on what is selected. */
+    public void setInk(Optional<Color> ink) {
+        this.ink = ink;
+    }
+
     @Override
     protected void paintComponent(Graphics g) {
         var own = (Graphics2D) g.create();
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         var bounds = shape.getBounds2D();
-        own.setColor(UIManager.getColor("Component.accentColor"));
+        own.setColor(ink.orElseGet(() -> UIManager.getColor("Component.accentColor")));
         if (bounds.isEmpty()) {
             own.fillRect(getWidth() / 3, getHeight() / 2, getWidth() / 3, 2);
         } else {

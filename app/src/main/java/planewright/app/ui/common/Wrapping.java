@@ -12,12 +12,22 @@ public final class Wrapping implements LayoutManager {
     private static final int BEFORE_FIRST_LAYOUT = 640;
 
     private final int gap;
+    private final int lineGap;
 
     /**
      * @param gap between neighbours and between lines, px
      */
     public Wrapping(int gap) {
+        this(gap, gap);
+    }
+
+    /**
+     * @param gap between neighbours, px
+     * @param lineGap between lines, px
+     */
+    public Wrapping(int gap, int lineGap) {
         this.gap = gap;
+        this.lineGap = lineGap;
     }
 
     @Override
@@ -61,7 +71,7 @@ public final class Wrapping implements LayoutManager {
                 var size = child.getPreferredSize();
                 if (x > 0 && x + size.width > widest) {
                     x = 0;
-                    y += line + gap;
+                    y += line + lineGap;
                     line = 0;
                 }
                 placed.accept(child, new Point(edge.left + x, y));

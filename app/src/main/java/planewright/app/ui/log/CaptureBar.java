@@ -12,6 +12,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
@@ -29,6 +30,7 @@ public final class CaptureBar extends JPanel {
         setName("capture");
         Words.named(line, Texts.CAPTURE.text(), "capture-line");
         line.putClientProperty("JTextField.placeholderText", Texts.CAPTURE_HINT.text());
+        Buttons.hint(line, Texts.CAPTURE.text(), "ctrl L");
         preview.setName("capture-preview");
         add(line);
         add(preview, "wmin 0, hmin 16");
@@ -76,6 +78,7 @@ public final class CaptureBar extends JPanel {
                 () -> {
                     if (line.getText().equals(typed)) {
                         line.setText("");
+                        Typing.forget(line);
                     }
                 });
     }

@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.journal.Entry;
 import planewright.app.journal.Edit;
@@ -30,6 +31,9 @@ import planewright.app.ui.common.Workroom;
 public final class EntryEditor extends Card {
     private static final long serialVersionUID = 1L;
     private static final int TEXT_LINES = 5;
+    private static final int MOST_TEXT_LINES = 18;
+    /** About so many letters stand in a line of text. */
+    private static final int LINE_LETTERS = 120;
 
     private final transient Workroom room;
     private final transient EntryRecord begun;
@@ -51,6 +55,7 @@ public final class EntryEditor extends Card {
     private final JPanel flight = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][grow,fill][][grow 200,fill]"));
     private final PictureRows pictures;
     private final JTextArea problem = Words.problem();
+    private final JPanel actions = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
     private boolean judged;
 
     /**
@@ -96,8 +101,9 @@ public final class EntryEditor extends Card {
         fill(draft);
         layOut();
         first = draft();
-        PictureIntake.on(this, this::takeFiles, this::takePasted);
-        PictureIntake.on(text, this::takeFiles, this::takePasted);
+        for (var place : List.of(this, text, title, when, tags)) {
+            PictureIntake.on(place, this::takeFiles, this::takePasted);
+        }
     }
 
     String entryId() {
@@ -123,6 +129,9 @@ public final class EntryEditor extends Card {
         judged = true;
         var checked = draft().check(begun);
         show(checked);
+        if (checked.entry().isEmpty()) {
+            SwingUtilities.invokeLater(this::revealProblem);
+        }
         checked.entry().ifPresent(entry -> {
             if (saved.filter(entry::equals).isPresent()) {
                 close.accept(this);
@@ -132,6 +141,11 @@ public final class EntryEditor extends Card {
                     .orElseGet(() -> Edit.add(Texts.NEW_ENTRY_EDIT.text(), entry));
             room.edit(edit, () -> close.accept(this), failure -> Words.show(problem, failure.getMessage()));
         });
+    }
+
+    /** What is wrong is in view together with the buttons under it. */
+    private void revealProblem() {
+        scrollRectToVisible(problem.getBounds().union(actions.getBounds()));
     }
 
     private void takeFiles(List<Path> files) {
@@ -188,6 +202,8 @@ public final class EntryEditor extends Card {
         add(Look.quiet(Texts.ENTRY_TEXT_HINT.text()));
         text.setToolTipText(null);
         add(new JScrollPane(text));
+        Buttons.onEdit(text, this::grow);
+        grow();
         add(measurements);
         add(joints);
         add(setUp);
@@ -198,13 +214,20 @@ public final class EntryEditor extends Card {
         Words.labelled(flight, Texts.FLIGHT_BEHAVIOUR.text(), behaviour, "flight-behaviour");
         add(flight);
         add(pictures);
+        fillActions();
         add(problem);
-        add(actions());
+        add(actions);
         kind.addActionListener(event -> showFlight());
         showFlight();
         for (var field : List.of(when, duration)) {
             Buttons.onEdit(field, this::judge);
         }
+    }
+
+    /** The text is as high as its words, within reason. */
+    private void grow() {
+        int lines = text.getLineCount() + text.getText().length() / LINE_LETTERS;
+        text.setRows(Math.max(TEXT_LINES, Math.min(MOST_TEXT_LINES, lines + 1)));
     }
 
     private void showFlight() {
@@ -213,16 +236,14 @@ public final class EntryEditor extends Card {
         revalidate();
     }
 
-    private JPanel actions() {
-        var bar = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
-        bar.setOpaque(false);
-        bar.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
-        bar.add(Buttons.of("discard-entry", Texts.DISCARD.text(), () -> close.accept(this)));
-        bar.add(Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this))));
+    private void fillActions() {
+        actions.setOpaque(false);
+        actions.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
+        actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), () -> close.accept(this)));
+        actions.add(Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this))));
         if (saved.isPresent()) {
-            bar.add(Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete));
+            actions.add(Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete));
         }
-        return bar;
     }
 
     private EntryDraft draft() {
@@ -260,6 +281,6 @@ public final class EntryEditor extends Card {
         measurements.mark(problems);
         joints.mark(problems);
         setUp.mark(problems);
-        Words.show(problem, EntryDraft.line(checked));
+        Words.show(problem, EntryDraft.lines(checked));
     }
 }

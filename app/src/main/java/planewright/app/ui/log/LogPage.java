@@ -1,5 +1,6 @@
 package planewright.app.ui.log;
 
+import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
@@ -45,6 +47,8 @@ public final class LogPage extends JPanel {
     /** What is being written, by build. */
     private final transient Map<String, EntryEditor> editors = new LinkedHashMap<>();
 
+    private final JButton begin = Buttons.of("new-entry", Texts.NEW_ENTRY.text(), this::newEntry);
+
     private transient Optional<String> shown = Optional.empty();
     private transient Optional<String> marked = Optional.empty();
     private int limit = AT_ONCE;
@@ -54,8 +58,9 @@ public final class LogPage extends JPanel {
         this.room = room;
         setName("log");
         var bar = new JPanel(new MigLayout("insets 0 10 0 10, fillx", "[]push[]"));
-        bar.add(Buttons.of("new-entry", Texts.NEW_ENTRY.text(), this::newEntry));
-        bar.add(Buttons.plain("print-log", Texts.PRINT_LOG.text(), this::print));
+        bar.add(Buttons.hint(begin, Texts.NEW_ENTRY.text(), "ctrl N"));
+        bar.add(Buttons.hint(
+                Buttons.plain("print-log", Texts.PRINT_LOG.text(), this::print), Texts.PRINT_AS.text(), "ctrl P"));
         add(bar, "wrap");
         add(column.scrolled());
         PictureIntake.on(column, this::takeFiles, this::takePasted);
@@ -141,8 +146,13 @@ public final class LogPage extends JPanel {
     }
 
     private void closeEditor(EntryEditor editor) {
+        boolean atHand = editor.isAncestorOf(
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
         editors.values().remove(editor);
         refresh();
+        if (atHand) {
+            begin.requestFocusInWindow();
+        }
     }
 
     private void showEntry(String id) {

@@ -54,16 +54,19 @@ final class RowFields extends JPanel {
         var head = new JPanel(new MigLayout("insets 0", "[]12[]"));
         head.setOpaque(false);
         head.add(Look.heading(heading, 0.95));
-        head.add(Buttons.plain("add-" + name, Texts.ADD_ROW.text(), () -> {
-            add("", columns.stream().map(column -> "").toList());
-            rows.get(rows.size() - 1).fields().get(0).requestFocusInWindow();
-            edited.run();
-        }));
+        head.add(Buttons.plain("add-" + name, Texts.ADD_ROW.text(), this::addEmpty));
         add(head, "wrap");
         add(fields, "wmin 0");
     }
 
-    /** Adds a row. */
+    /** Adds a row without words and puts the keyboard there. */
+    private void addEmpty() {
+        add("", columns.stream().map(column -> "").toList());
+        rows.get(rows.size() - 1).fields().get(0).requestFocusInWindow();
+        edited.run();
+    }
+
+    /** Adds a row; Enter in it begins the next. */
     void add(String id, List<String> texts) {
         var made = new ArrayList<JTextField>();
         for (int i = 0; i < columns.size(); i++) {
@@ -72,6 +75,7 @@ final class RowFields extends JPanel {
                     columns.get(i).label(),
                     name + "-" + columns.get(i).name() + "-" + rows.size());
             Buttons.onEdit(field, edited);
+            field.addActionListener(event -> addEmpty());
             made.add(field);
         }
         var remove = Buttons.plain("remove-" + name + "-" + rows.size(), Texts.REMOVE.text(), () -> {});

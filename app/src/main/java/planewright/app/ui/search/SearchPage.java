@@ -56,7 +56,7 @@ public final class SearchPage extends JPanel {
         onlyHere.setName("search-only-here");
         onlyHere.addActionListener(event -> find(typed));
         add(told, "wmin 0");
-        add(onlyHere, "wrap");
+        add(onlyHere, "w 0:pref:360, wrap");
         add(column.scrolled(), "span 2");
         room.onChange(this::again);
     }
@@ -77,8 +77,12 @@ public final class SearchPage extends JPanel {
     private void ask() {
         onlyHere.setText(
                 room.build().map(build -> Texts.ONLY_IN.text(build.name())).orElse(""));
+        onlyHere.setToolTipText(onlyHere.getText());
         onlyHere.setVisible(room.build().isPresent());
         Optional<String> build = onlyHere.isSelected() ? room.build().map(BuildRecord::id) : Optional.empty();
+        if (told.getText().isBlank()) {
+            told.setText(Texts.SEARCHING.text());
+        }
         var words = typed;
         int most = limit;
         questions.ask(() -> room.program().index().join().find(words, build, most), this::show);
@@ -112,7 +116,7 @@ public final class SearchPage extends JPanel {
         words.setOpaque(false);
         var build = room.journal().build(entry.build()).map(BuildRecord::name).orElse("");
         words.add(Look.sized(
-                Look.quiet(build + "  ·  " + DAY.format(entry.at()) + "  ·  "
+                Words.quiet(build + "  ·  " + DAY.format(entry.at()) + "  ·  "
                         + entry.kind().word()),
                 0.92,
                 Font.PLAIN));

@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import javax.swing.DefaultListModel;
-import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
@@ -16,8 +16,9 @@ import planewright.api.journal.Life;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.ui.common.Buttons;
-import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Typing;
+import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
 /** All builds, grouped by life, filtered by typing; a new one is begun below. */
@@ -36,7 +37,7 @@ public final class ShelfPage extends JPanel {
     };
     private final JTextField filter = new JTextField();
     private final JTextField newName = new JTextField();
-    private final JLabel problem = new JLabel();
+    private final JTextArea problem = Words.problem();
     private boolean filling;
 
     public ShelfPage(Workroom room) {
@@ -52,7 +53,7 @@ public final class ShelfPage extends JPanel {
         list.setCellRenderer((all, row, index, selected, focused) -> row.component(all, selected));
         list.addListSelectionListener(event -> selected());
         Buttons.onEdit(filter, this::fill);
-        Buttons.onEdit(newName, () -> problem.setVisible(false));
+        Buttons.onEdit(newName, () -> Words.show(problem, ""));
         newName.addActionListener(event -> begin());
         room.onChange(this::fill);
         fill();
@@ -75,7 +76,6 @@ public final class ShelfPage extends JPanel {
         newName.putClientProperty("JTextField.placeholderText", Texts.NEW_BUILD_NAME.text());
         newName.getAccessibleContext().setAccessibleName(Texts.NEW_BUILD_NAME.text());
         problem.setName("new-build-problem");
-        problem.setVisible(false);
     }
 
     private void fill() {
@@ -165,16 +165,15 @@ public final class ShelfPage extends JPanel {
         var taken =
                 room.journal().builds().stream().anyMatch(each -> each.name().equalsIgnoreCase(name));
         if (name.isEmpty() || taken) {
-            problem.setText(name.isEmpty() ? Texts.NAME_NEEDED.text() : Texts.NAME_TAKEN.text(name));
-            problem.setForeground(Look.colour("stop"));
-            problem.setVisible(true);
-            revalidate();
+            Words.show(problem, name.isEmpty() ? Texts.NAME_NEEDED.text() : Texts.NAME_TAKEN.text(name));
             return;
         }
         var build = BuildRecord.begin(name, room.now().toLocalDate());
         room.edit(Edit.add(Texts.NEW_BUILD_EDIT.text(name), build), () -> {
             newName.setText("");
             filter.setText("");
+            Typing.forget(newName);
+            Typing.forget(filter);
             room.show(build.id());
         });
     }

@@ -49,6 +49,7 @@ sealed interface ShelfRow {
         private final BuildRecord record;
         private final JPanel panel = new JPanel(
                 new MigLayout("insets 5 8 5 8, gap 0 1, wmin 0", "[]10[grow,fill]", "[grow,bottom][grow,top]"));
+        private final PlanView plan;
         private final JLabel name;
         private final JLabel detail;
 
@@ -62,9 +63,8 @@ sealed interface ShelfRow {
                                     .orElse("")),
                     0.88,
                     Font.PLAIN);
-            panel.add(
-                    new PlanView(record.planform(), record.name(), PLAN_WIDTH, PLAN_HEIGHT),
-                    "spany 2, aligny center, w 58!, h 44!");
+            plan = new PlanView(record.planform(), record.name(), PLAN_WIDTH, PLAN_HEIGHT);
+            panel.add(plan, "spany 2, aligny center, w 58!, h 44!");
             panel.add(name, "wrap, wmin 0");
             panel.add(detail, "wmin 0");
             panel.setToolTipText(record.name() + ": " + detail.getText());
@@ -79,6 +79,7 @@ sealed interface ShelfRow {
         public Component component(JList<?> list, boolean selected) {
             panel.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
             Color words = selected ? list.getSelectionForeground() : list.getForeground();
+            plan.setInk(selected && list.isFocusOwner() ? Optional.of(words) : Optional.empty());
             name.setForeground(words);
             detail.setForeground(selected ? words : Look.colour("quiet"));
             return panel;
