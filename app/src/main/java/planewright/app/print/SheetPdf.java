@@ -12,6 +12,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
+import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.app.figure.ChartPicture;
 import planewright.app.figure.DrawingPicture;
@@ -25,6 +26,10 @@ public final class SheetPdf {
     private static final double TEXT = 10;
     private static final double LEADING = 14;
     private static final double CELL = 9;
+    /** Title and axis of a chart, and one bar of it; points. */
+    private static final double CHART_FRAME = 80;
+
+    private static final double BAR = 20;
     private static final double POINTS_PER_MM = 72 / 25.4;
     private static final int PHOTO_PIXELS = 1400;
 
@@ -87,8 +92,7 @@ public final class SheetPdf {
         } else if (block instanceof Sheet.Photo photo) {
             photo(photo);
         } else if (block instanceof Sheet.ChartBlock chart) {
-            var area = new Rectangle2D.Double(0, 0, flow.width(), 210);
-            flow.figure(area.getHeight() + 8, g -> ChartPicture.paint(chart.chart(), g, area, FigureColours.onPaper()));
+            chart(chart.chart());
         } else if (block instanceof Sheet.DrawingBlock drawing) {
             fitted(drawing.drawing());
         } else if (block instanceof Sheet.TrueSize trueSize) {
@@ -193,6 +197,15 @@ public final class SheetPdf {
             paragraph(photo.caption(), Lettering.PLAIN, 8.5, true);
         }
         flow.space(6);
+    }
+
+    /** Bars keep room for their names; other charts have the shape of half a sheet. */
+    private void chart(Chart chart) throws IOException {
+        double height = chart instanceof Chart.Bars bars
+                ? Math.min(0.9 * flow.height(), CHART_FRAME + BAR * bars.bars().size())
+                : 0.5 * flow.width();
+        var area = new Rectangle2D.Double(0, 0, flow.width(), height);
+        flow.figure(height + 8, g -> ChartPicture.paint(chart, g, area, FigureColours.onPaper()));
     }
 
     private void fitted(Drawing drawing) throws IOException {

@@ -18,6 +18,7 @@ import planewright.app.calc.ResultView;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.FlightRecord;
+import planewright.app.journal.JointRecord;
 import planewright.app.pictures.PictureShelf;
 import planewright.shared.quantity.QuantityText;
 
@@ -114,16 +115,20 @@ public final class Sheets {
                             .map(each -> List.of(each.name(), each.quantity().text()))
                             .toList()));
         }
-        entry.joints()
-                .forEach(joint -> blocks.add(new Sheet.Remark(
-                        "joint",
-                        joint.name() + ", " + joint.material() + ", from " + WHEN.format(joint.start())
-                                + joint.fullyCured()
-                                        .map(cured -> " until " + WHEN.format(cured))
-                                        .orElse(""))));
+        entry.joints().forEach(joint -> blocks.add(new Sheet.Remark("joint", joint(joint))));
         entry.flight().ifPresent(flight -> blocks.add(new Sheet.Remark("flight", flight(flight))));
         entry.pictures().forEach(picture -> blocks.add(new Sheet.Photo(pictures.file(picture), picture.caption())));
         return blocks;
+    }
+
+    private static String joint(JointRecord joint) {
+        return joint.name()
+                + (joint.material().isEmpty() ? "" : ", " + joint.material())
+                + ", from " + WHEN.format(joint.start())
+                + joint.handsOffUntil()
+                        .map(end -> ", hands off until " + WHEN.format(end))
+                        .orElse("")
+                + joint.fullyCured().map(end -> ", cured " + WHEN.format(end)).orElse("");
     }
 
     /** A flight in a line: how long, in what weather, how it went. */

@@ -1,5 +1,6 @@
 package planewright.app.ui;
 
+import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Graphics;
@@ -28,6 +29,8 @@ import planewright.app.ui.common.Words;
 public final class MainWindow {
     private static final int WIDTH = 1360;
     private static final int HEIGHT = 860;
+    private static final int LEAST_WIDTH = 760;
+    private static final int LEAST_HEIGHT = 520;
 
     private final Settings settings;
     private final Clock clock;
@@ -53,6 +56,7 @@ public final class MainWindow {
     private void open(Optional<Path> journal) {
         frame.setName("planewright");
         frame.setSize(WIDTH, HEIGHT);
+        frame.setMinimumSize(new Dimension(LEAST_WIDTH, LEAST_HEIGHT));
         frame.setLocationByPlatform(true);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new java.awt.event.WindowAdapter() {

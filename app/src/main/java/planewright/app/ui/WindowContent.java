@@ -28,6 +28,7 @@ import planewright.app.ui.shelf.ShelfPage;
 final class WindowContent extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int SHELF_WIDTH = 325;
+    private static final double SHELF_SHARE = 0.2;
     private static final String BUILD = "build";
     private static final String SEARCH = "search";
     private static final String NOTICES = "notices";
@@ -110,6 +111,7 @@ final class WindowContent extends JPanel {
     private JSplitPane split() {
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, middle);
         split.setDividerLocation(SHELF_WIDTH);
+        split.setResizeWeight(SHELF_SHARE);
         split.setContinuousLayout(true);
         split.setBorder(BorderFactory.createEmptyBorder());
         return split;

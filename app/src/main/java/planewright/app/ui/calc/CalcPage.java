@@ -27,6 +27,7 @@ import planewright.app.ui.common.Workroom;
 public final class CalcPage extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int FORM_WIDTH = 500;
+    private static final double FORM_SHARE = 0.5;
 
     private final transient Workroom room;
     private final transient Background.Latest questions;
@@ -51,6 +52,7 @@ public final class CalcPage extends JPanel {
         add(bar(), "wrap");
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left.scrolled(), right.scrolled());
         split.setDividerLocation(FORM_WIDTH);
+        split.setResizeWeight(FORM_SHARE);
         split.setContinuousLayout(true);
         split.setBorder(BorderFactory.createEmptyBorder());
         add(split, "wmin 0");

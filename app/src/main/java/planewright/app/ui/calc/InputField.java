@@ -51,7 +51,7 @@ interface InputField {
         box.putClientProperty(
                 "JTextField.placeholderText",
                 field.initial().isEmpty()
-                        ? (field.optional() ? Texts.MAY_BE_EMPTY.text(unit) : unit)
+                        ? (field.optional() ? Texts.MAY_BE_EMPTY.text(unit).strip() : unit)
                         : field.initial());
         Buttons.onEdit(box, () -> edited.accept(InputTexts.node(box.getText())));
         return plain(box, field);

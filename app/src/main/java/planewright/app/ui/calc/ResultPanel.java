@@ -83,7 +83,7 @@ final class ResultPanel extends JPanel {
     }
 
     private static JPanel values(List<ResultView.Value> values) {
-        var grid = new JPanel(new MigLayout("insets 0, gap 14 3, wrap 2", "[][grow,fill]"));
+        var grid = new JPanel(new MigLayout("insets 0, gap 14 3, wrap 2", "[shrink 200][grow,fill,shrink 0]"));
         grid.setOpaque(false);
         boolean first = true;
         for (var value : values) {
@@ -92,9 +92,9 @@ final class ResultPanel extends JPanel {
             text.setName("value-" + value.label());
             label.setLabelFor(text);
             text.setToolTipText(value.help().isEmpty() ? null : value.help());
-            label.setToolTipText(value.help().isEmpty() ? null : value.help());
-            grid.add(label, "aligny baseline");
-            grid.add(text, "wmin 0, aligny baseline");
+            label.setToolTipText(value.help().isEmpty() ? value.label() : value.help());
+            grid.add(label, "wmin 0, aligny baseline");
+            grid.add(text, "aligny baseline");
             first = false;
         }
         return grid;

@@ -57,6 +57,7 @@ final class RowsField implements InputField {
         table.setName("rows-" + field.name());
         table.getAccessibleContext().setAccessibleName(field.label());
         table.setDefaultRenderer(Object.class, new Cells());
+        table.setDefaultEditor(Object.class, Tables.editor());
         table.putClientProperty("terminateEditOnFocusLost", true);
         table.getTableHeader().setReorderingAllowed(false);
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);

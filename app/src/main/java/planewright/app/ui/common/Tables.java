@@ -1,6 +1,10 @@
 package planewright.app.ui.common;
 
+import java.awt.Component;
+import javax.swing.DefaultCellEditor;
 import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.table.TableCellEditor;
 
 /** What tables have in common. */
 public final class Tables {
@@ -9,6 +13,21 @@ public final class Tables {
     private static final int MOST = 320;
 
     private Tables() {}
+
+    /** A cell to type into; the first key replaces what stands there. */
+    public static TableCellEditor editor() {
+        return new DefaultCellEditor(new JTextField()) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public Component getTableCellEditorComponent(
+                    JTable table, Object value, boolean selected, int row, int column) {
+                var field = super.getTableCellEditorComponent(table, value, selected, row, column);
+                ((JTextField) field).selectAll();
+                return field;
+            }
+        };
+    }
 
     /** Gives each column the width that its heading and its cells need, within reason. */
     public static void fit(JTable table) {

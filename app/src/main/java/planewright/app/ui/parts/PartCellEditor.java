@@ -30,7 +30,9 @@ final class PartCellEditor extends DefaultCellEditor {
         row = editedRow;
         column = editedColumn;
         Words.mark((JTextField) getComponent(), "");
-        return super.getTableCellEditorComponent(table, value, selected, editedRow, editedColumn);
+        var field = super.getTableCellEditorComponent(table, value, selected, editedRow, editedColumn);
+        ((JTextField) field).selectAll();
+        return field;
     }
 
     @Override

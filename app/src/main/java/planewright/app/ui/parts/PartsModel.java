@@ -31,10 +31,27 @@ final class PartsModel extends AbstractTableModel {
     }
 
     void refresh() {
-        if (!room.build().equals(build)) {
-            build = room.build();
+        show(room.build());
+    }
+
+    /** Rows of the same build keep the selection, so that whoever types goes on where they are. */
+    private void show(Optional<BuildRecord> now) {
+        boolean same = now.map(BuildRecord::id).equals(build.map(BuildRecord::id));
+        int before = getRowCount();
+        build = now;
+        int after = getRowCount();
+        if (!same) {
+            fireTableDataChanged();
+            return;
         }
-        fireTableDataChanged();
+        if (after > before) {
+            fireTableRowsInserted(before, after - 1);
+        } else if (after < before) {
+            fireTableRowsDeleted(after, before - 1);
+        }
+        if (after > 0) {
+            fireTableRowsUpdated(0, after - 1);
+        }
     }
 
     @Override
@@ -89,11 +106,19 @@ final class PartsModel extends AbstractTableModel {
     /** What is wrong with a text for a cell; empty where nothing is. */
     String problem(String typed, int row, int column) {
         try {
-            column(column).write(build.orElseThrow().parts().get(row), typed);
-            return "";
+            var written = column(column).write(build.orElseThrow().parts().get(row), typed);
+            return isTaken(written.name(), row) ? Texts.PART_TAKEN.text(written.name()) : "";
         } catch (QuantityProblem | IllegalArgumentException wrong) {
             return wrong.getMessage();
         }
+    }
+
+    /** Weighings find their part by its name, so that two parts of one name would both weigh what one does. */
+    private boolean isTaken(String name, int row) {
+        var parts = build.orElseThrow().parts();
+        return !parts.get(row).name().equals(name)
+                && IntStream.range(0, parts.size())
+                        .anyMatch(i -> i != row && parts.get(i).name().equalsIgnoreCase(name));
     }
 
     void add(IntConsumer done) {
@@ -164,11 +189,9 @@ final class PartsModel extends AbstractTableModel {
     private void change(String what, UnaryOperator<List<PartRecord>> change, Runnable done) {
         build.ifPresent(before -> {
             var after = before.withParts(change.apply(before.parts()));
-            build = Optional.of(after);
-            fireTableDataChanged();
+            show(Optional.of(after));
             room.edit(Edit.change(what, before, after), done, failure -> {
-                build = room.build();
-                fireTableDataChanged();
+                show(room.build());
                 room.failed(failure);
             });
         });
