@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Graphics;
+import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -55,8 +56,10 @@ public final class MainWindow {
 
     private void open(Optional<Path> journal) {
         frame.setName("planewright");
-        frame.setSize(WIDTH, HEIGHT);
-        frame.setMinimumSize(new Dimension(LEAST_WIDTH, LEAST_HEIGHT));
+        var screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+        frame.setSize(Math.min(WIDTH, screen.width), Math.min(HEIGHT, screen.height));
+        frame.setMinimumSize(
+                new Dimension(Math.min(LEAST_WIDTH, screen.width), Math.min(LEAST_HEIGHT, screen.height)));
         frame.setLocationByPlatform(true);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new java.awt.event.WindowAdapter() {

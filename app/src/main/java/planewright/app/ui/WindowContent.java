@@ -1,6 +1,7 @@
 package planewright.app.ui;
 
 import java.awt.CardLayout;
+import java.awt.Dimension;
 import java.awt.Font;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -28,6 +29,7 @@ import planewright.app.ui.shelf.ShelfPage;
 final class WindowContent extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int SHELF_WIDTH = 325;
+    private static final int SHELF_LEAST = 180;
     private static final double SHELF_SHARE = 0.2;
     private static final String BUILD = "build";
     private static final String SEARCH = "search";
@@ -112,6 +114,8 @@ final class WindowContent extends JPanel {
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, middle);
         split.setDividerLocation(SHELF_WIDTH);
         split.setResizeWeight(SHELF_SHARE);
+        shelf.setMinimumSize(new Dimension(SHELF_LEAST, 0));
+        middle.setMinimumSize(new Dimension());
         split.setContinuousLayout(true);
         split.setBorder(BorderFactory.createEmptyBorder());
         return split;

@@ -23,6 +23,7 @@ public final class BuildPage extends JPanel {
 
     private final CardLayout cards = new CardLayout();
     private final JTabbedPane tabs = new JTabbedPane();
+    private final JLabel nothing = Look.quiet("");
     private final LogPage log;
     private final BuildHeader header;
 
@@ -41,10 +42,10 @@ public final class BuildPage extends JPanel {
         page.add(tabs);
         add(page, SHOWN);
         add(nothing(), NONE);
-        room.onChange(() -> cards.show(this, room.build().isPresent() ? SHOWN : NONE));
+        room.onChange(() -> show(room));
         room.onEntryWanted(entry -> tabs.setSelectedComponent(log));
         room.onCalculatorWanted(calculator -> tabs.setSelectedComponent(calculators));
-        cards.show(this, room.build().isPresent() ? SHOWN : NONE);
+        show(room);
     }
 
     /** The log, for keys that write into it. */
@@ -63,10 +64,14 @@ public final class BuildPage extends JPanel {
         tabs.setSelectedComponent(log);
     }
 
-    private static JPanel nothing() {
+    private void show(Workroom room) {
+        nothing.setText((room.journal().builds().isEmpty() ? Texts.BEGIN_BUILD : Texts.PICK_BUILD).text());
+        cards.show(this, room.build().isPresent() ? SHOWN : NONE);
+    }
+
+    private JPanel nothing() {
         var panel = new JPanel(new MigLayout("fill", "[center]", "[center]"));
-        JLabel words = Look.quiet(Texts.PICK_BUILD.text());
-        panel.add(words);
+        panel.add(nothing, "wmin 0");
         return panel;
     }
 }

@@ -84,7 +84,8 @@ public final class Markup {
         }
     }
 
-    private static String escaped(String text) {
+    /** A text as HTML that shows just that text. */
+    public static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace("\n", " ");
     }
 

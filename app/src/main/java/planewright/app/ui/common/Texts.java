@@ -12,6 +12,7 @@ public enum Texts {
     ADD_PICTURE_EDIT,
     ADD_ROW,
     BACK,
+    BEGIN_BUILD,
     BEGUN,
     BIN,
     BINNED_BUILD,

@@ -59,9 +59,9 @@ public final class ShelfPage extends JPanel {
         fill();
     }
 
-    /** Puts the keyboard on the builds. */
+    /** Puts the keyboard on the builds; where there are none, on the name of the first. */
     public void focusList() {
-        list.requestFocusInWindow();
+        (room.journal().builds().isEmpty() ? newName : list).requestFocusInWindow();
     }
 
     private void name() {

@@ -10,6 +10,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.PlanView;
 
 /** A row of the shelf. */
@@ -29,7 +30,7 @@ sealed interface ShelfRow {
 
         @Override
         public Component component(JList<?> list, boolean selected) {
-            var label = Look.sized(new JLabel("<html>" + words + "</html>"), 0.92, Font.BOLD);
+            var label = Look.sized(new JLabel("<html>" + Markup.escaped(words) + "</html>"), 0.92, Font.BOLD);
             label.setForeground(Look.colour("quiet"));
             label.setBorder(javax.swing.BorderFactory.createEmptyBorder(10, 8, 3, 8));
             return label;
