@@ -58,8 +58,7 @@ public final class MainWindow {
         frame.setName("planewright");
         var screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         frame.setSize(Math.min(WIDTH, screen.width), Math.min(HEIGHT, screen.height));
-        frame.setMinimumSize(
-                new Dimension(Math.min(LEAST_WIDTH, screen.width), Math.min(LEAST_HEIGHT, screen.height)));
+        frame.setMinimumSize(new Dimension(Math.min(LEAST_WIDTH, screen.width), Math.min(LEAST_HEIGHT, screen.height)));
         frame.setLocationByPlatform(true);
         frame.setDefaultCloseOperation(WindowConstants.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new java.awt.event.WindowAdapter() {

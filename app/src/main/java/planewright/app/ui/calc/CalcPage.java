@@ -49,7 +49,7 @@ public final class CalcPage extends JPanel {
         setName("calculators");
         run = Buttons.of("run", Texts.RUN.text(), this::compute);
         stop = Buttons.of("stop", Texts.STOP.text(), () -> stopped.set(true));
-        add(bar(), "wrap");
+        add(bar(), "wmin 0, wrap");
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left.scrolled(), right.scrolled());
         split.setDividerLocation(FORM_WIDTH);
         split.setResizeWeight(FORM_SHARE);
@@ -63,13 +63,13 @@ public final class CalcPage extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[300::,fill][][][grow,right]"));
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[120:300:,fill][][][grow,right]"));
         choice.setName("calculator");
         choice.getAccessibleContext().setAccessibleName(Texts.CALCULATORS.text());
         choice.setRenderer(Words.choice(
                 each -> each == null ? "" : ((Described) each).about().title()));
         bar.add(choice);
-        bar.add(Buttons.of("from-journal", Texts.FROM_JOURNAL_AGAIN.text(), this::prefill));
+        bar.add(Buttons.of("from-journal", Texts.FROM_JOURNAL_AGAIN.text(), this::prefill), "wmin 0");
         bar.add(run, "split 2, hidemode 3");
         bar.add(stop, "hidemode 3");
         progress.setName("progress");
