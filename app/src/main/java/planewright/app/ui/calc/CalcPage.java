@@ -1,5 +1,7 @@
 package planewright.app.ui.calc;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -28,6 +30,8 @@ public final class CalcPage extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int FORM_WIDTH = 500;
     private static final double FORM_SHARE = 0.5;
+    /** An answer that has less than the rest of the width cannot be read. */
+    private static final double FORM_MOST = 0.6;
 
     private final transient Workroom room;
     private final transient Background.Latest questions;
@@ -53,6 +57,14 @@ public final class CalcPage extends JPanel {
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left.scrolled(), right.scrolled());
         split.setDividerLocation(FORM_WIDTH);
         split.setResizeWeight(FORM_SHARE);
+        split.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                if (split.getDividerLocation() > split.getWidth() * FORM_MOST) {
+                    split.setDividerLocation(FORM_SHARE);
+                }
+            }
+        });
         split.setContinuousLayout(true);
         split.setBorder(BorderFactory.createEmptyBorder());
         add(split, "wmin 0");
