@@ -15,6 +15,7 @@ import planewright.app.store.UserFolders;
 import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.FocusInView;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
@@ -171,6 +172,7 @@ final class WindowContent extends JPanel {
 
     private void keys() {
         Typing.watch();
+        FocusInView.watch();
         Buttons.key(this, "ctrl F", search::requestFocusInWindow);
         Buttons.key(this, "ctrl L", capture::focus);
         Buttons.key(this, "ctrl N", () -> {
