@@ -16,7 +16,7 @@ import planewright.api.calculator.From;
  * @param optional whether it may be left out
  * @param initial what it is where nothing else is known, as text; may be empty
  * @param bounds what is accepted
- * @param choices the words of a choice
+ * @param choices the words of a choice, or those offered for a text
  * @param row what each row holds; of rows only
  * @param from where in the journal it can be taken from; empty for nowhere and for results
  * @param under the heading of the form it belongs under; may be empty

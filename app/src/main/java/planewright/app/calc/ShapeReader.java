@@ -20,6 +20,7 @@ import planewright.api.figure.Drawing;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
+import planewright.shared.material.Materials;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 
@@ -71,7 +72,7 @@ final class ShapeReader {
                 value.optional(),
                 input.initial(),
                 bounds(component, value.kind(), unit, input),
-                choices(value.type()),
+                offered(value, input.from()),
                 row(value, true),
                 Optional.of(input.from()).filter(from -> from.value() != From.Place.NOWHERE),
                 input.under(),
@@ -147,6 +148,10 @@ final class ShapeReader {
         return type.isEnum()
                 ? Arrays.stream(type.getEnumConstants()).map(ShapeReader::word).toList()
                 : List.of();
+    }
+
+    private static List<String> offered(ValueType value, From from) {
+        return from.value() == From.Place.MATERIAL ? Materials.table().names(from.name()) : choices(value.type());
     }
 
     private static String place(RecordComponent component) {

@@ -45,6 +45,13 @@ class JsonSchemasTest {
         }
     }
 
+    @Test
+    void materialsAreOfferedAndOtherWordsLetThrough() {
+        var filler = SCHEMA.at("/properties/inputs/properties/filler");
+        assertThat(filler.at("/examples").toString()).contains("\"laminating epoxy\"", "\"hot-melt glue\"");
+        assertThat(filler.has("enum")).isFalse();
+    }
+
     @ParameterizedTest
     @ValueSource(
             strings = {
