@@ -39,14 +39,16 @@ public record Measured<Q extends Quantity<Q>>(Quantity<Q> value, Optional<Quanti
         return value.to(unit).getValue().doubleValue();
     }
 
-    /** The standard uncertainty as a bare number of the unit; 0 where none is known. For units without an offset. */
+    /** The standard uncertainty as a bare number of the unit; 0 where none is known. */
     public double spreadIn(Unit<Q> unit) {
-        return plusMinus.map(spread -> spread.to(unit).getValue().doubleValue()).orElse(0.0);
+        return plusMinus
+                .map(spread -> difference(spread, unit).getValue().doubleValue())
+                .orElse(0.0);
     }
 
-    /** The same in another unit of the same kind. For units without an offset where there is a ±. */
+    /** The same in another unit of the same kind. */
     public Measured<Q> to(Unit<Q> unit) {
-        return new Measured<>(value.to(unit), plusMinus.map(spread -> spread.to(unit)));
+        return new Measured<>(value.to(unit), plusMinus.map(spread -> difference(spread, unit)));
     }
 
     /**
@@ -56,6 +58,16 @@ public record Measured<Q extends Quantity<Q>>(Quantity<Q> value, Optional<Quanti
      */
     public <T extends Quantity<T>> Measured<T> asType(Class<T> type) {
         return new Measured<>(value.asType(type), plusMinus.map(spread -> spread.asType(type)));
+    }
+
+    /** A ± of 2 °C is one of 2 K: a difference knows no offset. */
+    private static <Q extends Quantity<Q>> Quantity<Q> difference(Quantity<Q> spread, Unit<Q> unit) {
+        var converter = spread.getUnit().getConverterTo(unit);
+        if (converter.isLinear()) {
+            return spread.to(unit);
+        }
+        double size = spread.getValue().doubleValue();
+        return Quantities.getQuantity(converter.convert(size) - converter.convert(0.0), unit);
     }
 
     private static <Q extends Quantity<Q>> Quantity<Q> quantity(double value, Unit<Q> unit) {

@@ -40,4 +40,13 @@ class MeasuredTest {
         assertThat(measured.asType(Mass.class).in(Units.KILOGRAM)).isCloseTo(0.212, within(1e-15));
         assertThatThrownBy(() -> measured.asType(Length.class)).isInstanceOf(ClassCastException.class);
     }
+
+    @Test
+    void spreadOfATemperatureIsADifferenceInEveryUnit() {
+        var shop = Measured.of(20, 2, Units.CELSIUS);
+        assertThat(shop.spreadIn(Units.KELVIN)).isCloseTo(2, within(1e-9));
+        assertThat(shop.to(Units.KELVIN).in(Units.KELVIN)).isCloseTo(293.15, within(1e-9));
+        assertThat(Measured.of(293.15, 2, Units.KELVIN).to(Units.CELSIUS).spreadIn(Units.CELSIUS))
+                .isCloseTo(2, within(1e-9));
+    }
 }

@@ -88,7 +88,8 @@ class ArchitectureTest {
         "app, 150, planewright.app.ui.MainWindow",
         "journal-samples, 30, planewright.samples.pictures.Main",
         "plugins/balance, 20, planewright.balance.Ledger",
-        "plugins/balance, 20, planewright.balance.Weighing$SupportLine"
+        "plugins/balance, 20, planewright.balance.Weighing$SupportLine",
+        "plugins/cure, 20, planewright.cure.CureTime"
     })
     void classesWereLookedAt(String module, int least, String one) {
         assertThat(MODULES).containsKey(module);
