@@ -39,6 +39,7 @@ public final class ChartPicture {
     private static final TimeZone TIME_ZONE = TimeZone.getTimeZone(ZoneOffset.UTC);
 
     private static final double MILLIS_OF_AN_HOUR = 3_600_000;
+    private static final double ROW_HEIGHT = 14;
 
     private ChartPicture() {}
 
@@ -112,7 +113,10 @@ public final class ChartPicture {
                 chart.values(),
                 chart.levels(),
                 colours);
-        chart.moments().forEach(moment -> plot.addDomainMarker(marker(moment, colours)));
+        double middle = across.getRange().getCentralValue();
+        for (int i = 0; i < chart.moments().size(); i++) {
+            plot.addDomainMarker(marker(chart.moments().get(i), i, middle, colours));
+        }
         return plot;
     }
 
@@ -153,11 +157,18 @@ public final class ChartPicture {
         return time.toInstant(ZoneOffset.UTC).toEpochMilli();
     }
 
-    private static Marker marker(Chart.Moment moment, FigureColours colours) {
+    /** Its words stand on the side where there is more room, each in a row of its own. */
+    private static Marker marker(Chart.Moment moment, int row, double middle, FigureColours colours) {
         var marker = new ValueMarker(millis(moment.at()), colours.second(), new BasicStroke(1.5f));
         words(marker, moment.name(), colours);
-        marker.setLabelAnchor(org.jfree.chart.ui.RectangleAnchor.BOTTOM_LEFT);
-        marker.setLabelTextAnchor(org.jfree.chart.ui.TextAnchor.BOTTOM_RIGHT);
+        boolean early = marker.getValue() < middle;
+        marker.setLabelAnchor(
+                early
+                        ? org.jfree.chart.ui.RectangleAnchor.BOTTOM_RIGHT
+                        : org.jfree.chart.ui.RectangleAnchor.BOTTOM_LEFT);
+        marker.setLabelTextAnchor(
+                early ? org.jfree.chart.ui.TextAnchor.BOTTOM_LEFT : org.jfree.chart.ui.TextAnchor.BOTTOM_RIGHT);
+        marker.setLabelOffset(new RectangleInsets(3, 3, 3 + row * ROW_HEIGHT, 3));
         return marker;
     }
 

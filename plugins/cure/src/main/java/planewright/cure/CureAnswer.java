@@ -190,7 +190,9 @@ record CureAnswer(
     }
 
     private String name() {
-        return inputs.joint().isBlank() ? curing.name() : inputs.joint().strip();
+        return inputs.joint().isBlank()
+                ? curing.name() + " joint"
+                : inputs.joint().strip();
     }
 
     private CureTime.StageLine line(String name, Stage stage) {

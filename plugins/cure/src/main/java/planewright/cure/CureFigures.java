@@ -35,7 +35,7 @@ final class CureFigures {
                         line("at the quick end", loading[0]),
                         line("at the slow end", loading[2]),
                         line("may be touched, likely", touching[1])),
-                List.of(new Chart.Level("done", 100, Optional.empty())),
+                List.of(),
                 moments());
     }
 

@@ -112,7 +112,8 @@ public final class CureTime implements Calculator<CureTime.Inputs, CureTime.Resu
                     atMost = "60 °C",
                     usuallyFrom = "5 °C",
                     usuallyTo = "35 °C",
-                    under = "Shop")
+                    under = "Shop",
+                    from = @From(value = Place.MEASUREMENT, name = "shop temperature"))
             Measured<Temperature> temperature,
 
             @Input(
@@ -124,7 +125,8 @@ public final class CureTime implements Calculator<CureTime.Inputs, CureTime.Resu
                     atMost = "95 %",
                     usuallyFrom = "20 %",
                     usuallyTo = "85 %",
-                    under = "Shop")
+                    under = "Shop",
+                    from = @From(value = Place.MEASUREMENT, name = "shop humidity"))
             Measured<Dimensionless> humidity,
 
             @Input(
@@ -206,8 +208,9 @@ public final class CureTime implements Calculator<CureTime.Inputs, CureTime.Resu
             Measured<Time> fullyCuredAfter,
 
             @Result(
-                    label = "Working time at the start's temperature",
-                    help = "From mixing or spreading to when it must be closed; less in a full cup.",
+                    label = "Working time",
+                    help = "At the temperature of the start, from mixing or spreading to when it must be closed; less"
+                            + " in a full cup.",
                     unit = "min")
             Optional<Measured<Time>> workingTime,
 

@@ -23,7 +23,7 @@ record Stage(double quick, double likely, double spread, double slow) {
     }
 
     Measured<Time> measured() {
-        return Measured.of(likely, spread, Units.HOUR);
+        return spread > 0 ? Measured.of(likely, spread, Units.HOUR) : Measured.of(likely, Units.HOUR);
     }
 
     double countedOn(CureTime.Pace pace) {

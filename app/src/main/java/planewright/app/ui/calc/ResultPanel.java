@@ -120,6 +120,10 @@ final class ResultPanel extends JPanel {
     private JCheckBox proposal(Proposal proposal) {
         var box = new JCheckBox(words(proposal));
         box.setName("proposal-" + proposal.name());
+        if (proposal instanceof Proposal.NewJoint joint) {
+            box.setToolTipText(Texts.PROPOSED_TIMES.text(
+                    ClockText.show(joint.handsOffUntil()), ClockText.show(joint.fullyCured())));
+        }
         box.setOpaque(false);
         proposals.put(proposal, box);
         return box;
@@ -127,11 +131,7 @@ final class ResultPanel extends JPanel {
 
     private static String words(Proposal proposal) {
         if (proposal instanceof Proposal.NewJoint joint) {
-            return Texts.PROPOSED_JOINT.text(
-                    joint.name(),
-                    joint.material(),
-                    ClockText.show(joint.handsOffUntil()),
-                    ClockText.show(joint.fullyCured()));
+            return Texts.PROPOSED_JOINT.text(joint.name(), joint.material());
         }
         return proposal instanceof Proposal.NewMeasurement measurement
                 ? Texts.MEASURED.text() + ": " + proposal.name() + "  " + QuantityText.show(measurement.value())

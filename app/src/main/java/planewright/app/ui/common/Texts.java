@@ -124,6 +124,7 @@ public enum Texts {
     PRODUCT,
     PROPOSED,
     PROPOSED_JOINT,
+    PROPOSED_TIMES,
     QUANTITY,
     REDO,
     REDONE,
