@@ -6,7 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.stream.Stream;
+import planewright.app.pictures.PictureShelf;
 
 /** Where the built program, its packaged plugins and the sample journal lie while the tests run. */
 public final class Workplace {
@@ -41,12 +44,29 @@ public final class Workplace {
 
     /** Copies the sample journal to {@code folder}, which must not exist yet, and returns it. */
     public static Path copySample(Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(sample())) {
-            for (Path file : (Iterable<Path>) files::iterator) {
-                Files.copy(file, folder.resolve(sample().relativize(file).toString()));
-            }
+        for (var file : files(sample())) {
+            var copy = folder.resolve(sample().relativize(file).toString());
+            Files.createDirectories(copy.getParent());
+            Files.copy(file, copy);
         }
         return folder;
+    }
+
+    /** Every file below a journal with the hash of its content; not the lock, which is no part of a journal. */
+    public static SortedMap<String, String> contents(Path journal) throws IOException {
+        var contents = new TreeMap<String, String>();
+        for (var file : files(journal)) {
+            contents.put(journal.relativize(file).toString(), PictureShelf.hash(Files.readAllBytes(file)));
+        }
+        return contents;
+    }
+
+    private static List<Path> files(Path journal) throws IOException {
+        try (Stream<Path> files = Files.walk(journal)) {
+            return files.filter(Files::isRegularFile)
+                    .filter(file -> !file.getFileName().toString().equals(".lock"))
+                    .toList();
+        }
     }
 
     private static Path zip(Path module) {

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.format.DateTimeFormatter;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -19,20 +20,26 @@ import planewright.api.journal.Measurement;
 import planewright.api.journal.Part;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
+import planewright.app.journal.EntryRecord;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.PlanformJson;
 
-/** Takes a calculator's inputs from the journal, as its description says where. */
+/**
+ * Takes a calculator's inputs from the journal, as its description says where. What the calculator itself has measured, in
+ * results kept before, it is not given again: it would only agree with itself.
+ */
 public final class Prefill {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
 
     private final JournalReader journal;
+    private final JournalReader others;
     private final Build build;
     private final Joints joints;
     private final Map<String, Origin> origins = new LinkedHashMap<>();
 
-    private Prefill(JournalReader journal, Build build) {
+    private Prefill(Described calculator, JournalReader journal, Build build) {
         this.journal = journal;
+        this.others = new WithoutAnswersOf(calculator.id(), journal);
         this.build = build;
         this.joints = Joints.of(journal.log(build.id()));
     }
@@ -45,7 +52,7 @@ public final class Prefill {
     public static Filled of(Described calculator, JournalReader journal, String buildId) {
         var build = journal.build(buildId)
                 .orElseThrow(() -> new IllegalArgumentException("build " + buildId + " is not in the journal"));
-        var prefill = new Prefill(journal, build);
+        var prefill = new Prefill(calculator, journal, build);
         var inputs = JsonFiles.object();
         for (var field : calculator.inputs().fields()) {
             prefill.value(field, field.name()).ifPresent(node -> inputs.set(field.name(), node));
@@ -72,7 +79,7 @@ public final class Prefill {
     }
 
     private Optional<JsonNode> measurement(Field field, String name, String path) {
-        return journal.latestMeasurement(build.id(), name)
+        return others.latestMeasurement(build.id(), name)
                 .filter(dated -> fits(field, dated.what().value()))
                 .map(dated -> {
                     origins.put(path, measured(dated.what(), dated.entry()));
@@ -138,7 +145,7 @@ public final class Prefill {
     }
 
     private Optional<JsonNode> mass(Part part, String path) {
-        var weighed = journal.latestMeasurement(build.id(), part.name())
+        var weighed = others.latestMeasurement(build.id(), part.name())
                 .filter(dated -> Units.alike(dated.what().value().value().getUnit(), Units.GRAM));
         if (weighed.isEmpty()) {
             return ledger(part, part.mass(), path);
@@ -190,7 +197,7 @@ public final class Prefill {
                 .map(from -> " " + from.name())
                 .toList();
         var subjects = new LinkedHashSet<String>();
-        journal.measurements(build.id()).stream()
+        others.measurements(build.id()).stream()
                 .map(dated -> dated.what().name().strip().toLowerCase(Locale.ROOT))
                 .filter(name -> name.startsWith(prefix + " "))
                 .filter(name -> own.stream().noneMatch(name::endsWith))
@@ -231,6 +238,28 @@ public final class Prefill {
                         Optional.of(dated.entry().id()),
                         "joint of " + day(dated.entry()) + ", " + joint.name())));
         return node;
+    }
+
+    /** A journal without the results of one calculator. */
+    private record WithoutAnswersOf(String calculator, JournalReader journal) implements JournalReader {
+        @Override
+        public List<? extends Build> builds() {
+            return journal.builds();
+        }
+
+        @Override
+        public List<? extends Entry> log(String buildId) {
+            return journal.log(buildId).stream()
+                    .filter(entry -> !isAnswer(entry))
+                    .toList();
+        }
+
+        private boolean isAnswer(Entry entry) {
+            return entry instanceof EntryRecord record
+                    && record.keptResult()
+                            .filter(kept -> kept.calculator().equals(calculator))
+                            .isPresent();
+        }
     }
 
     private static boolean fits(Field field, Measured<?> value) {

@@ -213,6 +213,23 @@ class FromJournalTest {
     }
 
     @Test
+    void whatACalculatorMeasuredItselfIsNotGivenToItAgain() throws Exception {
+        measure(MARCH, "wing", "100 g", "kitchen scale");
+        var own = new Proposal.NewMeasurement("wing", Measured.of(101, Units.GRAM));
+        var entry =
+                Keeping.entry(every, build.id(), answered(), filled().origins(), List.of(own), MARCH.plusMinutes(5));
+        journal.apply(Edit.add("keep", entry));
+        assertThat(journal.latestMeasurement(build.id(), "wing")
+                        .orElseThrow()
+                        .entry()
+                        .id())
+                .isEqualTo(entry.id());
+        assertThat(filled().inputs().at("/wing/value").asText()).isEqualTo("100");
+        assertThat(Staleness.changes(entry.keptResult().orElseThrow(), every, journal, build.id()))
+                .isEmpty();
+    }
+
+    @Test
     void massWeighedAgainIsTold() throws Exception {
         var kept = kept();
         measure(APRIL, "pack", "201 g", "");
