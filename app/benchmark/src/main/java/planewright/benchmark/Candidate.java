@@ -1,0 +1,93 @@
+package planewright.benchmark;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+
+/**
+ * A program whose start is measured.
+ *
+ * @param name for messages and for the file of its class archive
+ * @param options of the Java virtual machine, the class path among them, without the archive
+ * @param main its main class
+ * @param session main class and words of a session that ends by itself
+ * @param lines what it says on standard output as it comes up; measuring ends at the last
+ */
+record Candidate(String name, List<String> options, String main, List<String> session, List<String> lines) {
+    private static final int JDK_WITH_CACHE = 25;
+
+    /** Runs a session that ends normally, which writes the archive of its loaded classes to a folder. */
+    void makeArchive(Path folder) throws IOException, InterruptedException {
+        Files.deleteIfExists(archive(folder));
+        var option = hasCache() ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=";
+        var process = start(option + archive(folder), session, ProcessBuilder.Redirect.DISCARD);
+        if (!process.waitFor(3, TimeUnit.MINUTES)) {
+            process.destroyForcibly();
+            throw new IOException("the session of " + name + " that makes the class archive has not ended");
+        }
+        if (process.exitValue() != 0 || !Files.isRegularFile(archive(folder))) {
+            throw new IOException("the session of " + name + " ended with code " + process.exitValue()
+                    + " and without a class archive; is there a display?");
+        }
+    }
+
+    /** Starts it once with the archive in the folder; milliseconds from before its start to each of its lines. */
+    Map<String, Double> measure(Path folder) throws IOException, InterruptedException {
+        var option = hasCache() ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=";
+        long began = System.nanoTime();
+        var process = start(option + archive(folder), List.of(main), ProcessBuilder.Redirect.PIPE);
+        try (var out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
+            var times = new LinkedHashMap<String, Double>();
+            while (times.size() < lines.size()) {
+                var line = out.readLine();
+                if (line == null) {
+                    throw new IOException(name + " ended before it said '" + lines.get(times.size()) + "'");
+                }
+                if (line.equals(lines.get(times.size()))) {
+                    times.put(line, (System.nanoTime() - began) / 1e6);
+                }
+            }
+            return times;
+        } finally {
+            process.destroy();
+            process.waitFor();
+        }
+    }
+
+    /** The middle of some numbers. */
+    static double median(List<Double> values) {
+        var sorted = values.stream().mapToDouble(Double::doubleValue).toArray();
+        Arrays.sort(sorted);
+        int middle = sorted.length / 2;
+        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
+    }
+
+    private Process start(String archive, List<String> words, ProcessBuilder.Redirect out) throws IOException {
+        var command = new ArrayList<String>();
+        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(options);
+        command.add(archive);
+        command.addAll(words);
+        return new ProcessBuilder(command)
+                .redirectOutput(out)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+    }
+
+    private Path archive(Path folder) {
+        return folder.resolve(name + (hasCache() ? ".aot" : ".jsa"));
+    }
+
+    private static boolean hasCache() {
+        return Runtime.version().feature() >= JDK_WITH_CACHE;
+    }
+}
