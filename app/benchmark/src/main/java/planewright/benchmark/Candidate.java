@@ -29,7 +29,8 @@ record Candidate(String name, List<String> options, String main, List<String> se
     void makeArchive(Path folder) throws IOException, InterruptedException {
         Files.deleteIfExists(archive(folder));
         var option = hasCache() ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=";
-        var process = start(option + archive(folder), session, ProcessBuilder.Redirect.DISCARD);
+        var silent = hasCache() ? "-Xlog:aot*=error:stderr" : "-Xlog:cds*=error:stderr";
+        var process = start(List.of(option + archive(folder), silent), session, ProcessBuilder.Redirect.DISCARD);
         if (!process.waitFor(3, TimeUnit.MINUTES)) {
             process.destroyForcibly();
             throw new IOException("the session of " + name + " that makes the class archive has not ended");
@@ -44,7 +45,7 @@ record Candidate(String name, List<String> options, String main, List<String> se
     Map<String, Double> measure(Path folder) throws IOException, InterruptedException {
         var option = hasCache() ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=";
         long began = System.nanoTime();
-        var process = start(option + archive(folder), List.of(main), ProcessBuilder.Redirect.PIPE);
+        var process = start(List.of(option + archive(folder)), List.of(main), ProcessBuilder.Redirect.PIPE);
         try (var out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
             var times = new LinkedHashMap<String, Double>();
             while (times.size() < lines.size()) {
@@ -71,11 +72,11 @@ record Candidate(String name, List<String> options, String main, List<String> se
         return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
     }
 
-    private Process start(String archive, List<String> words, ProcessBuilder.Redirect out) throws IOException {
+    private Process start(List<String> archive, List<String> words, ProcessBuilder.Redirect out) throws IOException {
         var command = new ArrayList<String>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(options);
-        command.add(archive);
+        command.addAll(archive);
         command.addAll(words);
         return new ProcessBuilder(command)
                 .redirectOutput(out)

@@ -74,10 +74,17 @@ public final class StartUp {
 
     private static void tell(int rounds, double bare, double painted, double filled) {
         System.out.printf(
-                Locale.ROOT, "Java %s, medians of %d starts each, by turns%n", Runtime.version().feature(), rounds);
+                Locale.ROOT,
+                "Java %s, medians of %d starts each, by turns%n",
+                Runtime.version().feature(),
+                rounds);
         System.out.printf(Locale.ROOT, "empty window, painted    %6.0f ms%n", bare);
         System.out.printf(
-                Locale.ROOT, "program, painted         %6.0f ms  %.2f x (goal: %.1f or less)%n", painted, painted / bare, GOAL);
+                Locale.ROOT,
+                "program, painted         %6.0f ms  %.2f x (goal: %.1f or less)%n",
+                painted,
+                painted / bare,
+                GOAL);
         System.out.printf(Locale.ROOT, "program, journal filled  %6.0f ms  %.2f x%n", filled, filled / bare);
     }
 
@@ -120,7 +127,9 @@ public final class StartUp {
         }
         var matcher = folder.getFileSystem().getPathMatcher(pattern);
         try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> matcher.matches(file.getFileName())).sorted().toList();
+            return files.filter(file -> matcher.matches(file.getFileName()))
+                    .sorted()
+                    .toList();
         }
     }
 
