@@ -29,8 +29,10 @@ record Candidate(String name, List<String> options, String main, List<String> se
     void makeArchive(Path folder) throws IOException, InterruptedException {
         Files.deleteIfExists(archive(folder));
         var option = hasCache() ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=";
-        var silent = hasCache() ? "-Xlog:aot*=error:stderr" : "-Xlog:cds*=error:stderr";
-        var process = start(List.of(option + archive(folder), silent), session, ProcessBuilder.Redirect.DISCARD);
+        var process = command(option + archive(folder), session)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(ProcessBuilder.Redirect.DISCARD)
+                .start();
         if (!process.waitFor(3, TimeUnit.MINUTES)) {
             process.destroyForcibly();
             throw new IOException("the session of " + name + " that makes the class archive has not ended");
@@ -45,7 +47,9 @@ record Candidate(String name, List<String> options, String main, List<String> se
     Map<String, Double> measure(Path folder) throws IOException, InterruptedException {
         var option = hasCache() ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=";
         long began = System.nanoTime();
-        var process = start(List.of(option + archive(folder)), List.of(main), ProcessBuilder.Redirect.PIPE);
+        var process = command(option + archive(folder), List.of(main))
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
         try (var out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
             var times = new LinkedHashMap<String, Double>();
             while (times.size() < lines.size()) {
@@ -72,16 +76,13 @@ record Candidate(String name, List<String> options, String main, List<String> se
         return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
     }
 
-    private Process start(List<String> archive, List<String> words, ProcessBuilder.Redirect out) throws IOException {
-        var command = new ArrayList<String>();
-        command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-        command.addAll(options);
-        command.addAll(archive);
-        command.addAll(words);
-        return new ProcessBuilder(command)
-                .redirectOutput(out)
-                .redirectError(ProcessBuilder.Redirect.INHERIT)
-                .start();
+    private ProcessBuilder command(String archive, List<String> program) {
+        var words = new ArrayList<String>();
+        words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        words.addAll(options);
+        words.add(archive);
+        words.addAll(program);
+        return new ProcessBuilder(words);
     }
 
     private Path archive(Path folder) {
