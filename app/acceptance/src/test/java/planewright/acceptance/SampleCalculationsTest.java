@@ -14,6 +14,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,8 +73,8 @@ class SampleCalculationsTest {
         open.close();
     }
 
-    static Stream<BuildRecord> builds() {
-        return journal.builds().stream();
+    static Stream<Named<BuildRecord>> builds() {
+        return journal.builds().stream().map(build -> Named.of(build.name(), build));
     }
 
     /** FAA-H-8083-1B, chapter 2: the balance point is the sum of the moments over the sum of the masses. */
@@ -153,7 +154,7 @@ class SampleCalculationsTest {
     }
 
     @ParameterizedTest
-    @MethodSource("kept")
+    @MethodSource("namedKept")
     void keptResultsAreFreshAndComputeToTheSameAgain(EntryRecord entry) {
         var kept = entry.keptResult().orElseThrow();
         var calculator = calculator(kept.calculator());
@@ -166,7 +167,7 @@ class SampleCalculationsTest {
     }
 
     @ParameterizedTest
-    @MethodSource("kept")
+    @MethodSource("namedKept")
     void keptResultsShowTheirFiguresAndTheirOrigins(EntryRecord entry) {
         var kept = entry.keptResult().orElseThrow();
         assertThat(KeptFigures.charts(kept.results())).isNotEmpty();
@@ -184,7 +185,11 @@ class SampleCalculationsTest {
         }
     }
 
-    static List<EntryRecord> kept() {
+    static Stream<Named<EntryRecord>> namedKept() {
+        return kept().stream().map(entry -> Named.of(entry.title(), entry));
+    }
+
+    private static List<EntryRecord> kept() {
         return journal.builds().stream()
                 .flatMap(build -> journal.log(build.id()).stream())
                 .filter(entry -> entry.keptResult().isPresent())
