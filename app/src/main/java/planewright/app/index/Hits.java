@@ -1,6 +1,7 @@
 package planewright.app.index;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * What a search found.
@@ -8,18 +9,29 @@ import java.util.List;
  * @param total how many entries in all
  * @param hits the best of them, best first
  * @param forgiving whether nothing bore the words as written, and words nearly the same were taken
+ * @param counts how many entries bear each value of a facet, most first; of a facet that the filter keeps to, as if it did
+ *     not (save tags, of which an entry must bear all), so that the others of its values can be chosen instead
  */
-public record Hits(int total, List<Hit> hits, boolean forgiving) {
+public record Hits(int total, List<Hit> hits, boolean forgiving, Map<Facet, List<Count>> counts) {
     public Hits {
         hits = List.copyOf(hits);
+        counts = Map.copyOf(counts);
     }
+
+    /** The counts of a facet. */
+    public List<Count> of(Facet facet) {
+        return counts.getOrDefault(facet, List.of());
+    }
+
+    /** How many of the entries bear a value. */
+    public record Count(String value, int entries) {}
 
     /**
      * An entry that was found.
      *
      * @param entryId its id
      * @param buildId the build in whose log it stands
-     * @param excerpts where the words stand in it, at least one
+     * @param excerpts where the words stand in it; none where only a filter was asked for
      */
     public record Hit(String entryId, String buildId, List<Excerpt> excerpts) {
         public Hit {

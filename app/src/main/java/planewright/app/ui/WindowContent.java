@@ -98,7 +98,7 @@ final class WindowContent extends JPanel {
         search.putClientProperty("JTextField.showClearButton", true);
         Buttons.hint(search, Texts.SEARCH.text(), "ctrl F");
         Buttons.onEdit(search, this::find);
-        search.addActionListener(event -> find());
+        search.addActionListener(event -> findNow());
         bar.add(search);
         bar.add(Buttons.hint(Buttons.plain("undo", Texts.UNDO.text(), room::undo), Texts.UNDO_HINT.text(), "ctrl Z"));
         bar.add(Buttons.hint(Buttons.plain("redo", Texts.REDO.text(), room::redo), Texts.REDO_HINT.text(), "ctrl Y"));
@@ -131,16 +131,21 @@ final class WindowContent extends JPanel {
     }
 
     private void find() {
-        if (search.getText().isBlank()) {
+        if (search.getText().isBlank() && !(shown.equals(SEARCH) && found.isFiltered())) {
             show(BUILD);
         } else {
-            found.find(search.getText());
-            show(SEARCH);
+            findNow();
         }
     }
 
     private void toggle(String page) {
         show(shown.equals(page) ? BUILD : page);
+    }
+
+    /** Without words: all entries, to be narrowed by filters. */
+    private void findNow() {
+        found.find(search.getText());
+        show(SEARCH);
     }
 
     private void show(String page) {

@@ -8,7 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
@@ -57,7 +56,7 @@ class IndexRebuiltTest {
                     .containsExactly(entries.get(3).id());
             assertThat(found(index, "sanding number3 ", 5)).isEmpty();
             assertThat(found(index, "number" + MANY, 5)).hasSize(1);
-            assertThat(index.find("number", Optional.empty(), 1).total()).isEqualTo(MANY);
+            assertThat(index.find(Question.of("number").most(1)).total()).isEqualTo(MANY);
         }
         assertThat(gone.title()).isEqualTo("Sanding number7");
     }
@@ -68,7 +67,7 @@ class IndexRebuiltTest {
         entries.clear();
         entries.add(Bench.entry(heron, "Only this"));
         try (var index = SearchIndex.open(temp, journal())) {
-            assertThat(index.find("sanding", Optional.empty(), 5).hits()).isEmpty();
+            assertThat(index.find(Question.of("sanding").most(5)).hits()).isEmpty();
             assertThat(found(index, "only", 5)).hasSize(1);
         }
     }
@@ -136,10 +135,10 @@ class IndexRebuiltTest {
                 try (var index = SearchIndex.open(temp, journal)) {
                     opened.set(true);
                     int made = editing.get();
-                    assertThat(index.find("whittling ", Optional.empty(), 1).total())
+                    assertThat(index.find(Question.of("whittling ").most(1)).total())
                             .isEqualTo(made + 1);
                     assertThat(found(index, "first" + (made - 1) + " ", 5)).hasSize(1);
-                    assertThat(index.find("number0 ", Optional.empty(), 5).total())
+                    assertThat(index.find(Question.of("number0 ").most(5)).total())
                             .isEqualTo(1);
                 }
             } finally {
@@ -151,7 +150,7 @@ class IndexRebuiltTest {
 
     private void assertSound() throws IOException {
         try (var index = SearchIndex.open(temp, journal())) {
-            assertThat(index.find("sanding ", Optional.empty(), 1).total()).isEqualTo(MANY);
+            assertThat(index.find(Question.of("sanding ").most(1)).total()).isEqualTo(MANY);
             assertThat(found(index, "number42 ", 5))
                     .containsExactly(entries.get(42).id());
         }
@@ -162,7 +161,7 @@ class IndexRebuiltTest {
     }
 
     private static List<String> found(SearchIndex index, String typed, int limit) throws IOException {
-        var found = index.find(typed, Optional.empty(), limit);
+        var found = index.find(Question.of(typed).most(limit));
         return found.forgiving()
                 ? List.of()
                 : found.hits().stream().map(Hit::entryId).toList();

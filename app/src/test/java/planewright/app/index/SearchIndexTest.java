@@ -65,7 +65,7 @@ class SearchIndexTest {
         "212, measurement, 212"
     })
     void anEntryIsFoundByItsWordsAndMarkedThere(String word, String where, String marked) throws IOException {
-        var found = index.find(word, Optional.empty(), 10);
+        var found = index.find(Question.of(word).most(10));
         assertThat(found.total()).isEqualTo(1);
         assertThat(found.forgiving()).isFalse();
         var hit = found.hits().get(0);
@@ -86,10 +86,10 @@ class SearchIndexTest {
 
     @Test
     void theLastWordMayBeUnfinishedAndIsMarkedWhole() throws IOException {
-        var hit = index.find("heavy elev", Optional.empty(), 10).hits().get(0);
+        var hit = index.find(Question.of("heavy elev").most(10)).hits().get(0);
         assertThat(hit.excerpts().stream().flatMap(excerpt -> marked(excerpt).stream()))
                 .containsExactly("heavy", "elevons");
-        assertThat(index.find("elev heavy", Optional.empty(), 10).forgiving()).isFalse();
+        assertThat(index.find(Question.of("elev heavy").most(10)).forgiving()).isFalse();
         assertThat(found("elev heavy"))
                 .as("an unfinished word that is not the last")
                 .isEmpty();
@@ -99,21 +99,23 @@ class SearchIndexTest {
     void wordsInQuotesStandInARow() throws IOException {
         assertThat(found("\"left wing panel\"")).containsExactly(weighed.id());
         assertThat(found("\"left panel wing\"")).doesNotContain(covered.id());
-        assertThat(index.find("\"wing left\"", Optional.empty(), 10).forgiving())
+        assertThat(index.find(Question.of("\"wing left\"").most(10)).forgiving())
                 .isTrue();
     }
 
     @Test
     void aSearchMayKeepToOneBuild() throws IOException {
-        var found = index.find("wing", Optional.of(crane.id()), 10);
+        var found = index.find(Question.of("wing").keeping(Filter.NONE.with(Facet.BUILD, crane.id())));
         assertThat(found.total()).isEqualTo(1);
         assertThat(found.hits()).extracting(Hit::entryId).containsExactly(covered.id());
-        assertThat(index.find("wing", Optional.of("unknown"), 10).hits()).isEmpty();
+        assertThat(index.find(Question.of("wing").keeping(Filter.NONE.with(Facet.BUILD, "unknown")))
+                        .hits())
+                .isEmpty();
     }
 
     @Test
     void aSlipOfTheKeyboardIsForgivenAndSaidSo() throws IOException {
-        var found = index.find("coevring", Optional.empty(), 10);
+        var found = index.find(Question.of("coevring").most(10));
         assertThat(found.forgiving()).isTrue();
         assertThat(found.hits()).extracting(Hit::entryId).containsExactly(covered.id());
         assertThat(found.hits().get(0).excerpts().stream().flatMap(excerpt -> marked(excerpt).stream()))
@@ -125,7 +127,7 @@ class SearchIndexTest {
         for (int i = 0; i < 30; i++) {
             journal.apply(Edit.add("add", Bench.entry(crane, "Sanding pass " + i)));
         }
-        var found = index.find("sanding", Optional.empty(), 7);
+        var found = index.find(Question.of("sanding").most(7));
         assertThat(found.total()).isEqualTo(30);
         assertThat(found.hits()).hasSize(7);
     }
@@ -144,7 +146,7 @@ class SearchIndexTest {
                 "title:wing)"
             })
     void anythingMayBeTyped(String typed) throws IOException {
-        assertThat(index.find(typed, Optional.empty(), 10).total()).isGreaterThanOrEqualTo(0);
+        assertThat(index.find(Question.of(typed).most(10)).total()).isGreaterThanOrEqualTo(0);
     }
 
     @Test
@@ -157,7 +159,7 @@ class SearchIndexTest {
         for (int i = 0; i < 3_000; i++) {
             typed.append("panelx wingzy word").append(i).append(' ');
         }
-        assertThat(index.find(typed.toString(), Optional.empty(), 10).hits()).isEmpty();
+        assertThat(index.find(Question.of(typed.toString()).most(10)).hits()).isEmpty();
     }
 
     @Test
@@ -185,7 +187,7 @@ class SearchIndexTest {
     }
 
     private List<String> found(String typed) throws IOException {
-        return index.find(typed, Optional.empty(), 100).hits().stream()
+        return index.find(Question.of(typed).most(100)).hits().stream()
                 .map(Hit::entryId)
                 .toList();
     }

@@ -7,15 +7,14 @@ import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
-import java.util.Optional;
 import javax.swing.AbstractAction;
-import javax.swing.JCheckBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.index.Hits;
+import planewright.app.index.Question;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.ui.common.Background;
@@ -31,33 +30,34 @@ import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
-/** What was found, each with the words in their place. */
+/** What was found, each with the words in their place, and the filters that narrow it. */
 public final class SearchPage extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM);
     private static final int AT_ONCE = 30;
     private static final int EXCERPTS = 4;
+    private static final int BEGINNING = 200;
     private static final int PICTURE_HEIGHT = 72;
 
     private final transient Workroom room;
     private final transient Background.Latest questions;
     private final Column column = new Column(10, 10);
     private final JLabel told = Look.sized(new JLabel(" "), 1, Font.BOLD);
-    private final JCheckBox onlyHere = new JCheckBox();
+    private final FilterBar filters;
     private String typed = "";
+    private boolean asked;
     private int limit = AT_ONCE;
 
     public SearchPage(Workroom room) {
-        super(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill][]", "[][grow,fill]"));
+        super(new MigLayout("insets 10 6 0 10, gap 6, fill, wrap 1", "[grow,fill]", "[][][grow,fill]"));
         this.room = room;
         this.questions = room.background().latest();
+        this.filters = new FilterBar(id -> buildName(room, id), () -> find(typed));
         setName("search-page");
         told.setName("found");
-        onlyHere.setName("search-only-here");
-        onlyHere.addActionListener(event -> find(typed));
-        add(told, "wmin 0");
-        add(onlyHere, "w 0:pref:360, wrap");
-        add(column.scrolled(), "span 2");
+        add(filters, "wmin 0");
+        add(told, "wmin 0, gapleft 10");
+        add(column.scrolled());
         room.onChange(this::again);
     }
 
@@ -65,56 +65,73 @@ public final class SearchPage extends JPanel {
     public void find(String words) {
         limit = AT_ONCE;
         typed = words;
+        asked = true;
         ask();
     }
 
+    /** Whether a filter is set, so that there is something to find without words. */
+    public boolean isFiltered() {
+        return !filters.filter().isNone();
+    }
+
     private void again() {
-        if (!typed.isBlank()) {
+        if (asked) {
             ask();
         }
     }
 
     private void ask() {
-        onlyHere.setText(
-                room.build().map(build -> Texts.ONLY_IN.text(build.name())).orElse(""));
-        onlyHere.setToolTipText(onlyHere.getText());
-        onlyHere.setVisible(room.build().isPresent());
-        Optional<String> build = onlyHere.isSelected() ? room.build().map(BuildRecord::id) : Optional.empty();
         if (told.getText().isBlank()) {
             told.setText(Texts.SEARCHING.text());
         }
-        var words = typed;
-        int most = limit;
-        questions.ask(() -> room.program().index().join().find(words, build, most), this::show);
+        var question = new Question(typed, filters.filter(), limit);
+        questions.ask(() -> room.program().index().join().find(question), hits -> show(question, hits));
     }
 
-    private void show(Hits hits) {
-        told.setText(
-                hits.total() == 0
-                        ? Texts.FOUND_NOTHING.text()
-                        : (hits.forgiving() ? Texts.FOUND_NEARLY : Texts.FOUND).text(hits.total()));
+    private void show(Question question, Hits hits) {
+        told.setText(told(question, hits));
+        filters.show(hits);
         column.removeAll();
         for (var hit : hits.hits()) {
             room.journal().entry(hit.entryId()).ifPresent(entry -> column.add(card(hit, entry)));
         }
         if (hits.total() > hits.hits().size()) {
-            var more = new JPanel(new MigLayout("insets 0, fillx", "[center]"));
-            more.setOpaque(false);
-            more.add(Buttons.of(
-                    "more-hits", Texts.MORE_HITS.text(hits.total() - hits.hits().size()), () -> {
-                        limit += AT_ONCE;
-                        ask();
-                    }));
-            column.add(more);
+            column.add(more(hits.total() - hits.hits().size()));
         }
         column.revalidate();
         column.repaint();
     }
 
+    private static String told(Question question, Hits hits) {
+        if (hits.total() == 0 && !question.filter().isNone()) {
+            return Texts.FOUND_NONE_PASSES.text();
+        }
+        if (question.words().isBlank()) {
+            return Texts.FOUND_ALL.text(hits.total());
+        }
+        return hits.total() == 0
+                ? Texts.FOUND_NOTHING.text()
+                : (hits.forgiving() ? Texts.FOUND_NEARLY : Texts.FOUND).text(hits.total());
+    }
+
+    private JPanel more(int left) {
+        var more = new JPanel(new MigLayout("insets 0, fillx", "[center]"));
+        more.setOpaque(false);
+        more.add(Buttons.of("more-hits", Texts.MORE_HITS.text(left), () -> {
+            limit += AT_ONCE;
+            ask();
+        }));
+        return more;
+    }
+
+    private static String buildName(Workroom room, String id) {
+        return room.journal().build(id).map(BuildRecord::name).orElse("");
+    }
+
     private JPanel card(Hits.Hit hit, EntryRecord entry) {
         var words = new JPanel(new Stack(4));
         words.setOpaque(false);
-        var build = room.journal().build(entry.build()).map(BuildRecord::name).orElse("");
+        var build = buildName(room, entry.build());
         words.add(Look.sized(
                 Words.quiet(build + "  ·  " + DAY.format(entry.at()) + "  ·  "
                         + entry.kind().word()),
@@ -131,6 +148,9 @@ public final class SearchPage extends JPanel {
                 .filter(excerpt -> !isTitle(excerpt))
                 .limit(EXCERPTS)
                 .forEach(excerpt -> words.add(Markup.of(excerpt)));
+        if (hit.excerpts().isEmpty()) {
+            entry.text().stream().findFirst().ifPresent(first -> words.add(Words.of(beginning(first))));
+        }
         var card = new Card(new Beside(12, 0));
         card.setName("hit-" + entry.id());
         card.getAccessibleContext().setAccessibleName(build + ", " + DAY.format(entry.at()) + ", " + entry.title());
@@ -140,6 +160,12 @@ public final class SearchPage extends JPanel {
                 .ifPresent(picture -> card.add(new PictureTile(room, picture, PICTURE_HEIGHT)));
         opensOn(card, entry);
         return card;
+    }
+
+    private static String beginning(String text) {
+        return text.codePointCount(0, text.length()) > BEGINNING
+                ? text.substring(0, text.offsetByCodePoints(0, BEGINNING)) + "…"
+                : text;
     }
 
     private static boolean isTitle(Hits.Excerpt excerpt) {

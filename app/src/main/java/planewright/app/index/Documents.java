@@ -1,0 +1,129 @@
+package planewright.app.index;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.UUID;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.measure.Unit;
+import org.apache.lucene.document.Document;
+import org.apache.lucene.document.DoublePoint;
+import org.apache.lucene.document.Field;
+import org.apache.lucene.document.LongPoint;
+import org.apache.lucene.document.NumericDocValuesField;
+import org.apache.lucene.document.SortedSetDocValuesField;
+import org.apache.lucene.document.StoredField;
+import org.apache.lucene.document.StringField;
+import org.apache.lucene.document.TextField;
+import org.apache.lucene.util.BytesRef;
+import planewright.api.journal.Life;
+import planewright.app.index.Pieces.Piece;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.OpenJournal;
+
+/** Makes what the index holds of an entry. */
+final class Documents {
+    static final String ID = "id";
+    static final String STAMP = "stamp";
+    static final String BUILD = "build";
+
+    /** All words. */
+    static final String ALL = "all";
+
+    static final String TITLE = "title";
+
+    /** The words of tags and of what is measured, joined and set. */
+    static final String NAMES = "names";
+
+    /** The entry's day and time, in minutes. */
+    static final String AT = "at";
+
+    /** Points of two numbers: which {@link #MEASURED} it is, and its value in the system unit. */
+    static final String VALUE = "value";
+
+    /** The names of measured values, each with the kind of quantity. */
+    static final String MEASURED = "measured";
+
+    private static final List<String> NAMING = List.of("tag", "measurement", "joint", "set-up", "picture");
+
+    private final OpenJournal journal;
+
+    Documents(OpenJournal journal) {
+        this.journal = journal;
+    }
+
+    /** What changes when the document of an entry would. */
+    String stamp(EntryRecord entry) {
+        var all = entry.build() + "\n" + entry.at() + "\n" + life(entry) + "\n" + Pieces.joined(pieces(entry));
+        return UUID.nameUUIDFromBytes(all.getBytes(StandardCharsets.UTF_8)).toString();
+    }
+
+    List<Piece> pieces(EntryRecord entry) {
+        return Pieces.of(
+                entry,
+                journal.build(entry.build())
+                        .map(build -> build.layout().isEmpty() ? build.name() : build.name() + ", " + build.layout())
+                        .orElse(""));
+    }
+
+    Document document(EntryRecord entry) {
+        var document = new Document();
+        var pieces = pieces(entry);
+        long minutes =
+                minutes(entry.at().toLocalDate()) + entry.at().toLocalTime().toSecondOfDay() / 60;
+        document.add(new StringField(ID, entry.id(), Field.Store.YES));
+        document.add(new StoredField(BUILD, entry.build()));
+        document.add(new StringField(STAMP, stamp(entry), Field.Store.YES));
+        document.add(new TextField(ALL, Pieces.joined(pieces), Field.Store.NO));
+        document.add(new TextField(TITLE, entry.title(), Field.Store.NO));
+        document.add(new TextField(NAMES, names(pieces), Field.Store.NO));
+        document.add(new LongPoint(AT, minutes));
+        document.add(new NumericDocValuesField(AT, minutes));
+        for (var facet : Facet.values()) {
+            for (var value : facet.values(entry, life(entry))) {
+                document.add(new StringField(facet.field(), term(value), Field.Store.NO));
+                document.add(new SortedSetDocValuesField(facet.field(), new BytesRef(term(value))));
+            }
+        }
+        for (var each : Measuring.values(entry)) {
+            document.add(new SortedSetDocValuesField(MEASURED, new BytesRef(each.key())));
+            document.add(new DoublePoint(VALUE, number(each.key()), each.value()));
+        }
+        return document;
+    }
+
+    static long minutes(LocalDate day) {
+        return day.atStartOfDay().toEpochSecond(ZoneOffset.UTC) / 60;
+    }
+
+    /** The longest that a term may be is 32766 bytes; nobody has such a tag, but a file may. */
+    static String term(String value) {
+        return value.length() > 500 ? value.substring(0, 500) : value;
+    }
+
+    /** The key of a value's name and kind. */
+    static String key(String name, Unit<?> unit) {
+        return MeasuredRange.kindOf(unit) + " " + term(name.strip());
+    }
+
+    /** A number that stands for a key: 53 bits of its hash, as many as a double keeps. */
+    static double number(String key) {
+        return UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)).getMostSignificantBits() >>> 11;
+    }
+
+    private String life(EntryRecord entry) {
+        return journal.build(entry.build())
+                .map(BuildRecord::life)
+                .map(Life::word)
+                .orElse("");
+    }
+
+    private static String names(List<Piece> pieces) {
+        Stream<String> texts =
+                pieces.stream().filter(piece -> NAMING.contains(piece.where())).map(Piece::text);
+        return texts.collect(Collectors.joining("\n"));
+    }
+}

@@ -1,0 +1,104 @@
+package planewright.app.index;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import org.apache.lucene.document.DoublePoint;
+import org.apache.lucene.search.BooleanClause.Occur;
+import org.apache.lucene.search.BooleanQuery;
+import org.apache.lucene.search.ConstantScoreQuery;
+import org.apache.lucene.search.MatchNoDocsQuery;
+import org.apache.lucene.search.Query;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.FlightRecord;
+import planewright.shared.quantity.Written;
+
+/** A measured range as the index knows it: the keys of the values that bear the name, and bounds in their system unit. */
+final class Measuring {
+    /** Below the 1024 clauses that a query may have. */
+    private static final int MOST_NAMES = 900;
+
+    /** Inches and ounces are not exact in metres and kilograms. */
+    private static final double ROUNDING = 1e-9;
+
+    private final Set<String> keys;
+    private final double least;
+    private final double greatest;
+
+    /**
+     * @param known all keys of the index
+     * @param named whether a name bears the words wanted
+     */
+    Measuring(MeasuredRange range, Collection<String> known, Predicate<String> named) {
+        var kind = range.unit().map(MeasuredRange::kindOf);
+        keys = known.stream()
+                .filter(key -> kind.isEmpty() || kind.get().equals(key.substring(0, key.indexOf(' '))))
+                .filter(key -> named.test(key.substring(key.indexOf(' ') + 1)))
+                .limit(MOST_NAMES)
+                .collect(Collectors.toSet());
+        least = range.atLeast()
+                .map(MeasuredRange::base)
+                .map(bound -> bound - Math.abs(bound) * ROUNDING)
+                .orElse(Double.NEGATIVE_INFINITY);
+        greatest = range.atMost()
+                .map(MeasuredRange::base)
+                .map(bound -> bound + Math.abs(bound) * ROUNDING)
+                .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /**
+     * A value of an entry.
+     *
+     * @param where {@code measurement}, {@code set-up} or {@code flight}
+     * @param key its name and kind, as {@link Documents#key} makes it
+     * @param value in the system unit
+     * @param text the value with its name, for people
+     */
+    record Value(String where, String key, double value, String text) {}
+
+    Query query() {
+        var any = new BooleanQuery.Builder();
+        for (var key : keys) {
+            double number = Documents.number(key);
+            any.add(
+                    DoublePoint.newRangeQuery(
+                            Documents.VALUE, new double[] {number, least}, new double[] {number, greatest}),
+                    Occur.SHOULD);
+        }
+        return keys.isEmpty() ? new MatchNoDocsQuery("no such name") : new ConstantScoreQuery(any.build());
+    }
+
+    /** The values of an entry that lie in the range, as excerpts marked from end to end. */
+    List<Hits.Excerpt> excerpts(EntryRecord entry) {
+        return values(entry).stream()
+                .filter(value -> keys.contains(value.key()) && least <= value.value() && value.value() <= greatest)
+                .map(value -> new Hits.Excerpt(
+                        value.where(),
+                        value.text(),
+                        List.of(new Hits.Range(0, value.text().length()))))
+                .toList();
+    }
+
+    /** All values of an entry. */
+    static List<Value> values(EntryRecord entry) {
+        var values = new ArrayList<Value>();
+        entry.measurements().forEach(each -> values.add(value("measurement", each.name(), each.quantity())));
+        entry.setUp().forEach(each -> values.add(value("set-up", each.name(), each.quantity())));
+        entry.flight()
+                .flatMap(FlightRecord::duration)
+                .map(Written::of)
+                .ifPresent(duration -> values.add(value("flight", "flight", duration)));
+        return values;
+    }
+
+    private static Value value(String where, String name, Written quantity) {
+        return new Value(
+                where,
+                Documents.key(name, quantity.unit()),
+                MeasuredRange.base(quantity),
+                name + " " + quantity.text());
+    }
+}
