@@ -81,6 +81,9 @@ class WholeJobTest {
                     "that names 'spans'",
                     area -> area.getText().contains("'spans' is not a unit"));
             assertThat(Hands.text("measurements-quantity-0")).isEqualTo("3 1/2 spans");
+            Hands.click("discard-entry");
+            Hands.click("bring-back");
+            assertThat(Hands.text("entry-title")).isEqualTo("Fin");
             Hands.type("measurements-quantity-0", "3 1/2 in");
             Hands.click("save-entry");
             Hands.find(Chip.class, "with the height", chip -> chip.getText().equals("fin height  3 1/2 in"));
@@ -102,8 +105,10 @@ class WholeJobTest {
             Hands.waitUntil("the entry gone", () -> Hands.all(Chip.class).isEmpty());
             Hands.click("show-bin");
             Hands.click("restore");
-            Hands.waitUntil("the bin empty", () -> Hands.all(AbstractButton.class).stream()
-                    .noneMatch(button -> "restore".equals(button.getName())));
+            Hands.waitUntil(
+                    "the bin empty",
+                    () -> Hands.all(AbstractButton.class).stream()
+                            .noneMatch(button -> "restore".equals(button.getName())));
             Hands.click("show-bin");
             seeEntry();
         }

@@ -40,6 +40,7 @@ public enum Texts {
     DELETE,
     DELETE_ENTRY_EDIT,
     DISCARD,
+    DISCARDED,
     EDIT,
     EMPTY_LOG,
     EMPTY_SHELF,

@@ -24,6 +24,7 @@ public final class Workroom {
     private final Background background = new Background(THREADS, this::failed);
     /** Edits in the order in which they were made: each is made on what the one before has left. */
     private final Background edits = new Background(1, this::failed);
+
     private final Consumer<String> status;
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> buildWanted = new CopyOnWriteArrayList<>();

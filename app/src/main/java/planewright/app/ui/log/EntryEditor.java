@@ -57,6 +57,7 @@ public final class EntryEditor extends Card {
     private final JTextArea problem = Words.problem();
     private final JPanel actions = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
     private boolean judged;
+    private boolean discarded;
 
     /**
      * @param begun what it begins with
@@ -120,6 +121,16 @@ public final class EntryEditor extends Card {
         return !draft().saysTheSameAs(first);
     }
 
+    /** Whether it was closed with changes that nobody has saved. */
+    boolean isDiscarded() {
+        return discarded && isChanged();
+    }
+
+    private void discard() {
+        discarded = true;
+        close.accept(this);
+    }
+
     void focus() {
         title.requestFocusInWindow();
     }
@@ -127,6 +138,7 @@ public final class EntryEditor extends Card {
     /** Saves, or shows what cannot be understood. */
     public void save() {
         judged = true;
+        discarded = false;
         var checked = draft().check(begun);
         show(checked);
         if (checked.entry().isEmpty()) {
@@ -239,7 +251,7 @@ public final class EntryEditor extends Card {
     private void fillActions() {
         actions.setOpaque(false);
         actions.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
-        actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), () -> close.accept(this)));
+        actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), this::discard));
         actions.add(Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this))));
         if (saved.isPresent()) {
             actions.add(Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete));

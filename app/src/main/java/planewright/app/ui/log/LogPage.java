@@ -27,6 +27,7 @@ import planewright.app.print.Sheets;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -44,6 +45,9 @@ public final class LogPage extends JPanel {
     private final transient Workroom room;
     private final Column column = new Column(EDGE, EDGE);
     private final transient Map<String, EntryCard> cards = new HashMap<>();
+    /** What was closed with changes and not saved, by build. */
+    private final transient Map<String, EntryEditor> discarded = new HashMap<>();
+
     /** What is being written, by build. */
     private final transient Map<String, EntryEditor> editors = new LinkedHashMap<>();
 
@@ -149,6 +153,7 @@ public final class LogPage extends JPanel {
         boolean atHand = editor.isAncestorOf(
                 KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
         editors.values().remove(editor);
+        room.build().filter(build -> editor.isDiscarded()).ifPresent(build -> discarded.put(build.id(), editor));
         refresh();
         if (atHand) {
             begin.requestFocusInWindow();
@@ -193,6 +198,9 @@ public final class LogPage extends JPanel {
         var editor = Optional.ofNullable(editors.get(build.id()));
         editor.filter(open -> log.stream().noneMatch(entry -> entry.id().equals(open.entryId())))
                 .ifPresent(column::add);
+        if (editor.isEmpty() && discarded.containsKey(build.id())) {
+            column.add(bringBack(build, discarded.get(build.id())));
+        }
         if (log.isEmpty() && editor.isEmpty()) {
             column.add(Words.quiet(Texts.EMPTY_LOG.text()));
         }
@@ -212,6 +220,19 @@ public final class LogPage extends JPanel {
             }));
             column.add(older);
         }
+    }
+
+    /** What was discarded by a slip of the finger is not gone until something else is discarded. */
+    private JPanel bringBack(BuildRecord build, EntryEditor editor) {
+        var row = new JPanel(new MigLayout("insets 0", "[]10[]"));
+        row.setOpaque(false);
+        row.add(Look.quiet(Texts.DISCARDED.text(editor.heading())));
+        row.add(Buttons.plain("bring-back", Texts.RESTORE.text(), () -> {
+            discarded.remove(build.id());
+            editors.put(build.id(), editor);
+            refresh();
+        }));
+        return row;
     }
 
     private EntryCard card(BuildRecord build, EntryRecord entry) {
