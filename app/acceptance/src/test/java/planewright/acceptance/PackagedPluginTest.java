@@ -137,7 +137,9 @@ class PackagedPluginTest {
                 .filter(zip -> module(zip).equals("balance"))
                 .findFirst()
                 .orElseThrow();
-        assertThat(found(balance)).extracting(Described::id).containsExactly("balance.ledger", "balance.weighing");
+        assertThat(found(balance))
+                .extracting(Described::id)
+                .containsExactly("balance.ledger", "balance.planform", "balance.weighing");
         for (var each : found(balance)) {
             assertThat(String.join(" ", each.about().cautions())).contains("propeller off", "pack disconnected");
         }

@@ -1,0 +1,145 @@
+package planewright.balance;
+
+import static planewright.api.quantity.Units.PERCENT;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.UnsuitableInput;
+import planewright.api.journal.Planform;
+import planewright.api.journal.Planform.Panel;
+import planewright.api.journal.Planform.Surface;
+import planewright.api.quantity.Measured;
+import planewright.shared.lattice.Lattice;
+import planewright.shared.lattice.Resolution;
+import planewright.shared.planform.Outlines;
+import planewright.shared.planform.SurfaceGeometry;
+import planewright.shared.quantity.QuantityText;
+
+/** Which shapes no lattice can be laid over. */
+final class BalanceRangeChecks {
+    /** Panels on both sides that the coarsest lattice may have; the program is to answer within seconds. */
+    private static final int MOST_ALIKE = 600;
+
+    private static final int MOST_UNLIKE = 300;
+    private static final int MOST_PIECES = 60;
+    private static final double LEAST_AREA = 1e-4;
+    private static final double LEAST_LENGTH = 1e-4;
+    private static final double LEAST_SHARE = 1e-3;
+    private static final double MOST_TWIST = Math.toRadians(30);
+    private static final double MOST_SWEEP = Math.toRadians(85);
+
+    private final Refusals refusals = new Refusals();
+
+    private BalanceRangeChecks() {}
+
+    static void require(BalanceRange.Inputs inputs, MarginBand band) throws UnsuitableInput {
+        var checks = new BalanceRangeChecks();
+        var planform = inputs.planform();
+        checks.refusals.shape(Optional.of(planform));
+        checks.band(band);
+        checks.size(planform);
+        planform.surfaces().forEach(checks::surface);
+        checks.refusals.throwIfAny();
+        checks.pieces(planform);
+        checks.refusals.throwIfAny();
+    }
+
+    /** For a shape whose lattice has no answer. */
+    static UnsuitableInput noAnswer() {
+        return new UnsuitableInput(List.of(new InputProblem(
+                "planform",
+                "Shape",
+                "one whose surfaces lie on or through each other, or carry no lift",
+                "surfaces apart from each other, at least one seen from above",
+                "Look for a surface that is there twice")));
+    }
+
+    private void band(MarginBand band) {
+        if (!(band.from() < band.to())) {
+            refusals.add(
+                    "marginFrom",
+                    "Margin from",
+                    percent(band.from()),
+                    "less than the margin to, " + percent(band.to()),
+                    "Exchange them, or leave both empty");
+        }
+    }
+
+    private void size(Planform planform) {
+        double area = planform.surfaces().stream()
+                .mapToDouble(Outlines::projectedArea)
+                .sum();
+        if (!(area >= LEAST_AREA)) {
+            refusals.add(
+                    "planform",
+                    "Shape",
+                    "without a wing: its area from above is " + String.format(Locale.ROOT, "%.3g cm²", 1e4 * area),
+                    "1 cm² or more",
+                    "Give the wing's panels, or look at units");
+        }
+        int count = planform.surfaces().stream()
+                .mapToInt(surface -> surface.panels().size())
+                .sum();
+        if (count > MOST_PIECES) {
+            refusals.add(
+                    "planform",
+                    "Shape",
+                    "one of " + count + " panels",
+                    "up to " + MOST_PIECES,
+                    "Use fewer, longer ones");
+        }
+    }
+
+    private void surface(Surface surface) {
+        var edge = SurfaceGeometry.leadingEdge(surface);
+        if (surface.mirrored() && edge.stream().anyMatch(place -> place.y() < -1e-9)) {
+            refuse(surface, "mirrored, yet reaches over the centre line", "its right side only", "Give the right side");
+        }
+        double longest =
+                surface.panels().stream().mapToDouble(Panel::span).max().orElse(0);
+        double turned = 0;
+        for (var panel : surface.panels()) {
+            double chord = Math.max(panel.rootChord(), panel.tipChord());
+            if (!(panel.span() >= Math.max(LEAST_LENGTH, LEAST_SHARE * longest)) || !(chord >= LEAST_LENGTH)) {
+                refuse(
+                        surface,
+                        "one with a panel of hardly any size",
+                        "spans and chords of 0.1 mm or more, no span under a thousandth of the longest",
+                        "Leave that panel out");
+            }
+            if (!(Math.abs(panel.sweep()) <= MOST_SWEEP)) {
+                refuse(surface, "swept by " + degrees(panel.sweep()), "up to 85° either way", "Look at its angle");
+            }
+            turned += panel.twist();
+            if (!(Math.abs(turned) <= MOST_TWIST)) {
+                refuse(surface, "twisted by " + degrees(turned), "up to 30° either way", "Look at its angle");
+            }
+        }
+    }
+
+    private void pieces(Planform planform) {
+        var lattice = Lattice.of(planform, Resolution.fineness(2));
+        if (lattice.panels() > (lattice.bothSidesAlike() ? MOST_ALIKE : MOST_UNLIKE)) {
+            refusals.add(
+                    "planform",
+                    "Shape",
+                    "one of too many pieces across the span",
+                    "a few surfaces with a few panels each",
+                    "Leave out what hardly carries, and let breaks of one surface meet those of another");
+        }
+    }
+
+    private void refuse(Surface surface, String value, String accepted, String wayOut) {
+        refusals.add("planform", "Surface '" + surface.name() + "'", value, accepted, wayOut);
+    }
+
+    private static String degrees(double angle) {
+        return String.format(Locale.ROOT, "%.1f°", Math.toDegrees(angle));
+    }
+
+    private static String percent(double margin) {
+        return QuantityText.show(Measured.of(100 * margin, PERCENT));
+    }
+}

@@ -1,0 +1,132 @@
+package planewright.balance;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Drawing;
+import planewright.api.figure.Point;
+import planewright.shared.lattice.Strip;
+import planewright.shared.planform.Outlines;
+
+/** Drawing and charts of a balance range. */
+final class BalanceRangeFigures {
+    private static final double MM = 1000;
+
+    /** Half the length of the range's lines in the drawing, as a share of the span. */
+    private static final double ACROSS = 0.08;
+
+    private BalanceRangeFigures() {}
+
+    static Drawing plan(BalanceRangeAnswer answer) {
+        var wing = answer.wing();
+        double edge = wing.leadingEdge().x();
+        double y = wing.leadingEdge().y();
+        double half = ACROSS * wing.span();
+        var marks = new ArrayList<Drawing.Shape>();
+        marks.add(line(y, edge, y, edge + wing.meanChord()));
+        if (y > 0) {
+            marks.add(line(-y, edge, -y, edge + wing.meanChord()));
+        }
+        marks.add(line(-half, answer.from(), half, answer.from()));
+        marks.add(line(-half, answer.to(), half, answer.to()));
+        marks.add(line(-half, answer.neutral(), half, answer.neutral()));
+        marks.add(new Drawing.Mark(new Point(0, 0), Drawing.Sign.DATUM, datum(answer)));
+        answer.balancePoint()
+                .ifPresent(x -> marks.add(new Drawing.Mark(at(0, x), Drawing.Sign.BALANCE_POINT, "balances here")));
+        var notes = List.<Drawing.Shape>of(
+                new Drawing.Note(at(half, answer.neutral()), " neutral point"),
+                new Drawing.Note(
+                        at(half, answer.from()), String.format(Locale.ROOT, " from %.0f mm", MM * answer.from())),
+                new Drawing.Note(at(half, answer.to()), String.format(Locale.ROOT, " to %.0f mm", MM * answer.to())));
+        var chord = new Drawing.Dimension(
+                at(y, edge),
+                at(y, edge + wing.meanChord()),
+                String.format(Locale.ROOT, "mean chord %.0f mm", MM * wing.meanChord()));
+        return new Drawing(
+                "From above",
+                List.of(
+                        new Drawing.Layer(
+                                Drawing.Use.OUTLINE,
+                                List.copyOf(Outlines.plan(answer.inputs().planform()))),
+                        new Drawing.Layer(Drawing.Use.MARK, marks),
+                        new Drawing.Layer(Drawing.Use.DIMENSION, List.of(chord)),
+                        new Drawing.Layer(Drawing.Use.NOTE, notes)));
+    }
+
+    static Chart margin(BalanceRangeAnswer answer) {
+        double chord = answer.wing().meanChord();
+        double first =
+                Math.min(answer.from() - 0.1 * chord, answer.balancePoint().orElse(answer.from()));
+        double last =
+                Math.max(answer.neutral() + 0.05 * chord, answer.balancePoint().orElse(answer.to()));
+        var series = new ArrayList<Chart.Series>();
+        series.add(new Chart.Series(
+                "Static margin", List.of(point(answer, first), point(answer, answer.neutral()), point(answer, last))));
+        answer.balancePoint()
+                .ifPresent(x ->
+                        series.add(new Chart.Series("Balances here", List.of(new Point(MM * x, 0), point(answer, x)))));
+        return new Chart.Lines(
+                "Static margin against balance point",
+                new Chart.Axis("Balance point", "mm"),
+                new Chart.Axis("Static margin", "%"),
+                series,
+                List.of(new Chart.Level(
+                        "wanted",
+                        100 * answer.band().from(),
+                        Optional.of(100 * answer.band().to()))));
+    }
+
+    static Chart lift(BalanceRangeAnswer answer) {
+        var circulation = answer.circulation(BalanceRangeAnswer.LIFT);
+        var strips = answer.surfaces().finest().strips();
+        var surfaces = answer.inputs().planform().surfaces();
+        var series = new ArrayList<Chart.Series>();
+        for (int surface = 0; surface < surfaces.size(); surface++) {
+            var points = new ArrayList<Point>();
+            for (int i = 0; i < strips.size(); i++) {
+                var strip = strips.get(i);
+                if (strip.surface() == surface && level(strip)) {
+                    points.add(new Point(MM * strip.middle().y(), 2 * circulation[i] / strip.chord()));
+                }
+            }
+            if (!points.isEmpty()) {
+                points.sort(Comparator.comparingDouble(Point::x));
+                series.add(new Chart.Series(surfaces.get(surface).name(), points));
+            }
+        }
+        return new Chart.Lines(
+                String.format(
+                        Locale.ROOT,
+                        "Local lift coefficient in slow flight (%.1f of the whole), flat sections",
+                        BalanceRangeAnswer.LIFT),
+                new Chart.Axis("From the centre line", "mm"),
+                new Chart.Axis("Local lift coefficient", "1"),
+                series,
+                List.of());
+    }
+
+    private static boolean level(Strip strip) {
+        return Math.abs(strip.to().y() - strip.from().y()) > strip.width() / 2;
+    }
+
+    private static Point point(BalanceRangeAnswer answer, double x) {
+        return new Point(MM * x, 100 * (answer.neutral() - x) / answer.wing().meanChord());
+    }
+
+    private static Drawing.Path line(double y, double x, double toY, double toX) {
+        return new Drawing.Path(List.of(at(y, x), at(toY, toX)), false);
+    }
+
+    /** From above the nose points up. */
+    private static Point at(double y, double x) {
+        return new Point(MM * y, -MM * x);
+    }
+
+    private static String datum(BalanceRangeAnswer answer) {
+        var datum = answer.inputs().datum();
+        return datum.isBlank() ? "datum" : "datum: " + datum;
+    }
+}

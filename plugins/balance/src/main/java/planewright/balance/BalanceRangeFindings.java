@@ -1,0 +1,127 @@
+package planewright.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import planewright.api.calculator.Finding;
+import planewright.shared.planform.SurfaceGeometry;
+
+/** What a builder should know of where the aircraft should balance. */
+final class BalanceRangeFindings {
+    /** A smaller margin than this is for experts with good radios: common practice, no source. */
+    private static final double LEAST_MARGIN = 0.02;
+
+    /** A section that carries most further out than this share of the half span stalls at the tip first: common practice. */
+    private static final double TIP = 0.75;
+
+    private static final double ROUGH = 0.01;
+
+    private final BalanceRangeAnswer answer;
+    private final List<Finding> findings = new ArrayList<>();
+
+    BalanceRangeFindings(BalanceRangeAnswer answer) {
+        this.answer = answer;
+    }
+
+    List<Finding> all() {
+        answer.margin().ifPresentOrElse(this::margin, this::unknown);
+        stall();
+        bodies();
+        rough();
+        return List.copyOf(findings);
+    }
+
+    private void margin(double margin) {
+        double point = answer.balancePoint().orElseThrow();
+        var now = String.format(
+                Locale.ROOT,
+                "It balances at %s, a static margin of %.1f %% of the mean chord%s",
+                mm(point),
+                100 * margin,
+                margin > 0 ? "" : ": behind the neutral point");
+        double ahead = answer.from() - point;
+        double behind = point - answer.to();
+        if (margin < LEAST_MARGIN) {
+            findings.add(Finding.stop(
+                    now + ". Do not fly it like this: it would not hold its attitude. It must come forward by "
+                            + mm(behind) + " or more."));
+        } else if (behind > 0) {
+            findings.add(Finding.lookAgain(now + ", " + mm(behind) + " behind " + range() + ": touchy in pitch."));
+        } else if (ahead > 0) {
+            findings.add(Finding.lookAgain(now + ", " + mm(ahead) + " ahead of " + range()
+                    + ": nose-heavy, needs much up elevator and lands fast."));
+        } else {
+            findings.add(Finding.fine(now + ", within " + range() + "."));
+        }
+    }
+
+    private void unknown() {
+        findings.add(Finding.lookAgain("No balance point is known to hold against " + range()
+                + ". Begin at its nose-heavy end, " + mm(answer.from()) + " aft of the datum."));
+    }
+
+    private String range() {
+        return String.format(
+                Locale.ROOT,
+                "the range from %s to %s (%.0f to %.0f %%, %s)",
+                mm(answer.from()),
+                mm(answer.to()),
+                100 * answer.band().from(),
+                100 * answer.band().to(),
+                answer.band().origin());
+    }
+
+    /** Where along the largest wing the section carries most. */
+    private void stall() {
+        var lattice = answer.surfaces().finest();
+        var planform = answer.inputs().planform();
+        int wing = planform.surfaces().indexOf(SurfaceGeometry.wings(planform).get(0));
+        var circulation = answer.circulation(BalanceRangeAnswer.LIFT);
+        var strips = lattice.strips();
+        int hardest = IntStream.range(0, strips.size())
+                .filter(i -> strips.get(i).surface() == wing)
+                .reduce((one, other) -> circulation[one] / strips.get(one).chord()
+                                >= circulation[other] / strips.get(other).chord()
+                        ? one
+                        : other)
+                .orElseThrow();
+        double half = strips.stream()
+                .filter(strip -> strip.surface() == wing)
+                .mapToDouble(strip ->
+                        Math.max(Math.abs(strip.from().y()), Math.abs(strip.to().y())))
+                .max()
+                .orElseThrow();
+        double share = Math.abs(strips.get(hardest).middle().y()) / half;
+        var where = String.format(
+                Locale.ROOT,
+                "In slow flight '%s' works hardest at %.0f %% of its half span",
+                planform.surfaces().get(wing).name(),
+                100 * share);
+        findings.add(
+                share > TIP
+                        ? Finding.lookAgain(
+                                where + ", so a stall may begin at the tip and drop a wing. Washout moves it"
+                                        + " inwards; keep speed in turns.")
+                        : Finding.fine(where + ", inside the tip."));
+    }
+
+    private void bodies() {
+        if (answer.inputs().planform().bodies().isEmpty()) {
+            findings.add(
+                    Finding.lookAgain(
+                            "The shape has no fuselage or pod; one that reaches ahead of the wing brings the neutral point forward."));
+        }
+    }
+
+    private void rough() {
+        if (answer.surfaces().error() > ROUGH * answer.wing().meanChord()) {
+            findings.add(Finding.lookAgain("The lattice did not settle: the neutral point may lie "
+                    + mm(answer.surfaces().error()) + " off. Surfaces that nearly touch are the usual cause."));
+        }
+    }
+
+    private static String mm(double metres) {
+        return String.format(Locale.ROOT, "%.0f mm", 1000 * metres);
+    }
+}
