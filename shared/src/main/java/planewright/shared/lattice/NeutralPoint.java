@@ -14,7 +14,8 @@ import planewright.shared.planform.Outlines;
  * <p>At a kink of a swept wing the lattice's error falls as 1/n, elsewhere faster, so each value is the straight line through
  * the last two lattices at 1/n = 0 (L. F. Richardson, Philosophical Transactions A 210 (1911) 307, cited from memory). The
  * error claimed is three times its change from the value before, or once the change before that, or three tenths of its
- * distance from the last lattice, whichever is most; docs/convergence.md of this module shows that it holds.
+ * distance from the last lattice (all of it where one surface flies behind another), whichever is most; docs/convergence.md
+ * of this module shows that it holds.
  *
  * @param x station, m
  * @param error how far the lattice's limit may lie from it, m
@@ -29,6 +30,12 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
     private static final double CHANGE = 3;
 
     private static final double CORRECTION = 0.3;
+
+    /** The same where a surface flies in another's wake, which a coarse lattice sees nearer than it is. */
+    private static final double CORRECTION_IN_WAKE = 1;
+
+    /** A surface of less than this share of the largest's area leaves no wake to speak of. */
+    private static final double SMALL = 0.02;
 
     private static final double FLOOR = 1e-6;
 
@@ -87,12 +94,21 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
     private static double settled(List<Step> steps, Planform planform) {
         int count = steps.size();
         double finest = steps.get(count - 1).x();
-        double correction = CORRECTION * Math.abs(line(steps, Step::x) - finest);
+        double correction = doubted(planform) * Math.abs(line(steps, Step::x) - finest);
         double change = CHANGE * change(steps);
         if (count > 3) {
             change = Math.max(change, change(steps.subList(0, count - 1)));
         }
         return Math.max(Math.max(change, correction), FLOOR * Outlines.reach(planform));
+    }
+
+    private static double doubted(Planform planform) {
+        var areas = planform.surfaces().stream()
+                .mapToDouble(Outlines::projectedArea)
+                .sorted()
+                .toArray();
+        boolean wake = areas.length > 1 && areas[areas.length - 2] > SMALL * areas[areas.length - 1];
+        return wake ? CORRECTION_IN_WAKE : CORRECTION;
     }
 
     private static double change(List<Step> steps) {

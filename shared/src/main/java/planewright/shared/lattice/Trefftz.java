@@ -27,7 +27,7 @@ public final class Trefftz {
                 wake.add(trace.mirrored());
             }
         }
-        return wake.parallelStream().mapToDouble(trace -> trace.drag(wake)).sum();
+        return wake.stream().mapToDouble(trace -> trace.drag(wake)).sum();
     }
 
     /** Where a strip crosses the plane far behind. */
