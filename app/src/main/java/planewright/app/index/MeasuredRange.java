@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import javax.measure.Unit;
 import planewright.api.quantity.Units;
@@ -36,6 +37,8 @@ public record MeasuredRange(String name, Optional<Unit<?>> unit, Optional<Writte
             Map.entry("resistance", Units.OHM),
             Map.entry("power", Units.WATT),
             Map.entry("density", Units.KILOGRAM_PER_CUBIC_METRE));
+
+    private static final Map<Unit<?>, String> CODES = new ConcurrentHashMap<>();
 
     /**
      * Reads {@code wing mass}, {@code 300 g} and {@code 14 oz}. A last word such as <i>mass</i> says what is measured and
@@ -82,7 +85,7 @@ public record MeasuredRange(String name, Optional<Unit<?>> unit, Optional<Writte
 
     /** What tells one kind of quantity from another: the code of the first unit of the kind. */
     static String kindOf(Unit<?> unit) {
-        return Units.alike(unit).get(0).code();
+        return CODES.computeIfAbsent(unit, first -> Units.alike(first).get(0).code());
     }
 
     private static Optional<Unit<?>> unitOf(Optional<String> bound) {

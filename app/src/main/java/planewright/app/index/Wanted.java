@@ -49,9 +49,8 @@ record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<S
 
     /** How many tokens from one on this covers; 0 where it does not stand there. */
     int meets(List<Token> text, int at, boolean forgiving) {
-        var singulars = words.stream().map(Token::singular).toList();
         if (inARow && words.size() > 1) {
-            return stands(singulars, text, at);
+            return stands(words.stream().map(Token::singular).toList(), text, at);
         }
         if (words.stream().anyMatch(word -> meets(word, text.get(at), forgiving))) {
             return 1;
@@ -152,6 +151,10 @@ record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<S
     }
 
     private static boolean nearly(String word, String token) {
+        int longer = token.codePointCount(0, token.length()) - word.codePointCount(0, word.length());
+        if (Math.abs(longer) > edits(word) || token.charAt(0) != word.charAt(0)) {
+            return false;
+        }
         var bytes = new BytesRef(token);
         return FuzzyQuery.getFuzzyAutomaton(word, edits(word), 1, true)
                 .runAutomaton
