@@ -12,6 +12,9 @@ import static planewright.api.quantity.Units.PERCENT;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import planewright.api.calculator.Proposal;
@@ -42,18 +45,17 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
     }
 
     Ledger.Results results() {
-        var mass = WeighingAnswer.measured(total.mass(), total.massSpread(), KILOGRAM)
-                .to(GRAM);
-        var x = length(total.balance().x(), total.balanceSpread().x());
+        var mass = measured(total.mass(), KILOGRAM).to(GRAM);
+        var x = length(total.balance().x());
         return new Ledger.Results(
                 mass,
                 x,
-                length(total.balance().y(), total.balanceSpread().y()),
-                length(total.balance().z(), total.balanceSpread().z()),
-                Measured.of(total.roll(), KILOGRAM_SQUARE_METRE),
-                Measured.of(total.pitch(), KILOGRAM_SQUARE_METRE),
-                Measured.of(total.yaw(), KILOGRAM_SQUARE_METRE),
-                Measured.of(total.rollYaw(), KILOGRAM_SQUARE_METRE),
+                length(total.balance().y()),
+                length(total.balance().z()),
+                measured(total.roll(), KILOGRAM_SQUARE_METRE),
+                measured(total.pitch(), KILOGRAM_SQUARE_METRE),
+                measured(total.yaw(), KILOGRAM_SQUARE_METRE),
+                measured(total.rollYaw(), KILOGRAM_SQUARE_METRE),
                 new LedgerFindings(this).all(),
                 parts.stream().map(LedgerAnswer::moments).toList(),
                 parts.stream()
@@ -105,23 +107,22 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
     }
 
     private Ledger.WhatIfLine whatIf(double target, Counted part) {
-        double move = total.moveFor(target, part.point());
-        double station = part.point().at().x() + move;
-        double ballast = total.ballastFor(target, part.point().at().x());
+        var station = total.stationFor(target, part.point());
+        var ballast = total.ballastFor(target, part.point());
         return new Ledger.WhatIfLine(
                 part.name(),
-                length(move),
+                length(total.moveFor(target, part.point())),
                 length(station),
-                inside(station).map(inside -> inside ? "yes" : "no").orElse("not known"),
-                ballast > 0 && ballast < total.mass()
-                        ? Optional.of(Measured.of(ballast, KILOGRAM).to(GRAM))
+                inside(station.value()).map(inside -> inside ? "yes" : "no").orElse("not known"),
+                ballast.value() > 0 && ballast.value() < total.mass().value()
+                        ? Optional.of(measured(ballast, KILOGRAM).to(GRAM))
                         : Optional.empty());
     }
 
     private Ledger.ContributionLine contribution(Counted part) {
         return new Ledger.ContributionLine(
                 part.name(),
-                Measured.of(100 * part.point().mass() / total.mass(), PERCENT),
+                Measured.of(100 * part.point().mass() / total.mass().value(), PERCENT),
                 length(total.shiftWithout(part.point())),
                 Measured.of(100 * total.varianceShare(part.point()), PERCENT));
     }
@@ -146,25 +147,33 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
 
     private static MassPoint point(Ledger.PartLine line) {
         Measured<Mass> mass = line.mass().orElseThrow();
-        Measured<Length> x = line.x().orElseThrow();
+        var none = Measured.of(0, METRE);
+        var at = List.of(line.x().orElseThrow(), line.y(), line.z());
+        var size = List.of(
+                line.length().orElse(none),
+                line.width().orElse(none),
+                line.height().orElse(none));
         return new MassPoint(
                 mass.in(KILOGRAM),
                 Refusals.spread(mass, KILOGRAM),
-                new Vector(x.in(METRE), line.y().in(METRE), line.z().in(METRE)),
-                new Vector(
-                        Refusals.spread(x, METRE), Refusals.spread(line.y(), METRE), Refusals.spread(line.z(), METRE)),
-                new Vector(size(line.length()), size(line.width()), size(line.height())));
+                vector(at, each -> each.in(METRE)),
+                vector(at, each -> Refusals.spread(each, METRE)),
+                vector(size, each -> each.in(METRE)),
+                vector(size, each -> Refusals.spread(each, METRE)));
     }
 
-    private static double size(Optional<Measured<Length>> extent) {
-        return extent.map(known -> known.in(METRE)).orElse(0.0);
+    private static Vector vector(List<Measured<Length>> axes, ToDoubleFunction<Measured<Length>> number) {
+        return new Vector(
+                number.applyAsDouble(axes.get(0)),
+                number.applyAsDouble(axes.get(1)),
+                number.applyAsDouble(axes.get(2)));
     }
 
-    static Measured<Length> length(double metres) {
-        return Measured.of(metres, METRE).to(MILLIMETRE);
+    private static <Q extends Quantity<Q>> Measured<Q> measured(MassProperties.Value value, Unit<Q> unit) {
+        return WeighingAnswer.measured(value.value(), value.spread(), unit);
     }
 
-    private static Measured<Length> length(double metres, double spread) {
-        return WeighingAnswer.measured(metres, spread, METRE).to(MILLIMETRE);
+    private static Measured<Length> length(MassProperties.Value metres) {
+        return measured(metres, METRE).to(MILLIMETRE);
     }
 }

@@ -49,6 +49,9 @@ final class LedgerChecks {
         line.x().ifPresent(x -> refusals.spread(path + "x", "x of " + name, x, FARTHEST));
         refusals.spread(path + "y", "y of " + name, line.y(), FARTHEST);
         refusals.spread(path + "z", "z of " + name, line.z(), FARTHEST);
+        line.length().ifPresent(length -> refusals.spread(path + "length", "length of " + name, length, length));
+        line.width().ifPresent(width -> refusals.spread(path + "width", "width of " + name, width, width));
+        line.height().ifPresent(height -> refusals.spread(path + "height", "height of " + name, height, height));
     }
 
     private void mayMove(Ledger.Inputs inputs) {

@@ -50,7 +50,7 @@ final class LedgerFigures {
     }
 
     static Chart pull(LedgerAnswer answer) {
-        double x = answer.total().balance().x();
+        double x = answer.total().balance().x().value();
         return new Chart.Bars(
                 "Who pulls the nose down (−) and the tail down (+)",
                 "Part",
@@ -114,7 +114,7 @@ final class LedgerFigures {
             if (point.size().x() > 0 && across > 0) {
                 shapes.add(box(point, across, side));
             }
-            boolean named = point.mass() >= NAMED_SHARE * answer.total().mass();
+            boolean named = point.mass() >= NAMED_SHARE * answer.total().mass().value();
             double radius = Math.max(0.12 * largest, largest * Math.sqrt(point.mass() / heaviest));
             shapes.add(new Drawing.Disc(at(point.at(), side), radius, named ? part.name() : ""));
         }
@@ -133,7 +133,7 @@ final class LedgerFigures {
     }
 
     private static Drawing.Dimension dimension(LedgerAnswer answer, boolean side) {
-        var balance = answer.total().balance();
+        var balance = answer.total().balance().at();
         var from = side ? new Point(0, MM * balance.z()) : new Point(MM * balance.y(), 0);
         return new Drawing.Dimension(from, at(balance, side), String.format(Locale.ROOT, "%.1f mm", MM * balance.x()));
     }
@@ -148,11 +148,12 @@ final class LedgerFigures {
                                 new MassPoint.Vector(
                                         target,
                                         answer.targetY(),
-                                        answer.total().balance().z()),
+                                        answer.total().balance().z().value()),
                                 side),
                         Drawing.Sign.TARGET,
                         "target")));
-        marks.add(new Drawing.Mark(at(answer.total().balance(), side), Drawing.Sign.BALANCE_POINT, "balances here"));
+        marks.add(
+                new Drawing.Mark(at(answer.total().balance().at(), side), Drawing.Sign.BALANCE_POINT, "balances here"));
         return marks;
     }
 

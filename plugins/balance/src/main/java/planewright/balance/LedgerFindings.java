@@ -1,5 +1,8 @@
 package planewright.balance;
 
+import static planewright.balance.Words.grams;
+import static planewright.balance.Words.mm;
+
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -39,9 +42,11 @@ final class LedgerFindings {
     }
 
     private void target(double target) {
-        double off = total.balance().x() - target;
+        double off = total.balance().x().value() - target;
         double tolerance = answer.inputs().tolerance().in(Units.METRE);
-        var where = "The balance point is " + mm(Math.abs(off)) + (off > 0 ? " behind" : " ahead of") + " the target";
+        var where = Words.isNone(off)
+                ? "The balance point is at the target"
+                : "The balance point is " + mm(Math.abs(off)) + (off > 0 ? " behind" : " ahead of") + " the target";
         if (Math.abs(off) <= tolerance) {
             findings.add(Finding.fine(where + ", within the tolerance of " + mm(tolerance) + "."));
         } else if (off > FAR * tolerance) {
@@ -73,10 +78,10 @@ final class LedgerFindings {
     }
 
     private void outside() {
-        if (!answer.inside(total.balance().x()).orElse(true)) {
+        if (!answer.inside(total.balance().x().value()).orElse(true)) {
             findings.add(
                     Finding.stop(
-                            "The balance point is " + mm(total.balance().x())
+                            "The balance point is " + mm(total.balance().x().value())
                                     + " aft of the datum, which is outside the aircraft: a station, a unit or the datum must be wrong."));
         }
     }
@@ -99,7 +104,7 @@ final class LedgerFindings {
     }
 
     private void doubt() {
-        double spread = total.balanceSpread().x();
+        double spread = total.balance().x().spread();
         double tolerance = answer.inputs().tolerance().in(Units.METRE);
         if (spread > tolerance) {
             var worst = answer.parts().stream()
@@ -115,7 +120,7 @@ final class LedgerFindings {
     }
 
     private void sideways() {
-        double off = total.balance().y() - answer.targetY();
+        double off = total.balance().y().value() - answer.targetY();
         double tolerance = answer.inputs().tolerance().in(Units.METRE);
         boolean asked = answer.inputs().targetY().isPresent();
         if (asked && Math.abs(off) <= tolerance) {
@@ -124,7 +129,7 @@ final class LedgerFindings {
             return;
         }
         double half = LedgerFigures.halfSpan(answer);
-        boolean felt = Math.abs(off) > 2 * total.balanceSpread().y() && Math.abs(off) > LEAN * half;
+        boolean felt = Math.abs(off) > 2 * total.balance().y().spread() && Math.abs(off) > LEAN * half;
         if (asked || half > 0 && felt) {
             findings.add(Finding.lookAgain("It leans to the " + (off > 0 ? "right" : "left")
                     + level(off, half + Math.signum(off) * answer.targetY())));
@@ -134,14 +139,7 @@ final class LedgerFindings {
     /** What would level it at an arm from the target, m; a target beyond the tip has none. */
     private String level(double off, double arm) {
         return arm > 0
-                ? String.format(
-                        Locale.ROOT,
-                        ": %.1f g at the other tip would level it.",
-                        1000 * total.mass() * Math.abs(off) / arm)
+                ? ": " + grams(total.mass().value() * Math.abs(off) / arm) + " at the other tip would level it."
                 : ": it balances " + mm(Math.abs(off)) + " beside the target.";
-    }
-
-    private static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.1f mm", 1000 * metres);
     }
 }

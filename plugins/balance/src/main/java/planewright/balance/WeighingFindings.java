@@ -1,5 +1,8 @@
 package planewright.balance;
 
+import static planewright.balance.Words.grams;
+import static planewright.balance.Words.mm;
+
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -16,9 +19,6 @@ final class WeighingFindings {
 
     /** A support that carries less than this hardly holds the aircraft down: common practice, no source. */
     private static final double LEAST_SHARE = 2;
-
-    /** Smaller differences show as 0.0 g or 0.0 mm; in kg or m. */
-    private static final double LEAST_SHOWN = 0.05e-3;
 
     private final WeighingAnswer answer;
     private final List<Finding> findings = new ArrayList<>();
@@ -46,7 +46,7 @@ final class WeighingFindings {
         if (answer.outcomes().size() < 2) {
             return;
         }
-        var worst = String.format(Locale.ROOT, "%.1f mm", 1000 * answer.x().worstResidual());
+        var worst = mm(answer.x().worstResidual());
         findings.add(answer.agreement()
                 .map(ratio -> ratio > DISAGREE
                         ? Finding.lookAgain(String.format(
@@ -71,15 +71,12 @@ final class WeighingFindings {
             var sum = answer.mass();
             double off = sum.value() - known.in(Units.KILOGRAM);
             double doubt = Math.hypot(sum.spread(), known.spreadIn(Units.KILOGRAM));
-            if (Math.abs(off) < LEAST_SHOWN) {
+            if (Words.isNone(off)) {
                 findings.add(Finding.fine("The supports carry the mass known otherwise."));
                 return;
             }
-            var text = String.format(
-                    Locale.ROOT,
-                    "The supports carry %.1f g %s than the mass known otherwise",
-                    1000 * Math.abs(off),
-                    off < 0 ? "less" : "more");
+            var text = "The supports carry " + grams(Math.abs(off)) + (off < 0 ? " less" : " more")
+                    + " than the mass known otherwise";
             findings.add(
                     Math.abs(off) <= COVERAGE * doubt
                             ? Finding.fine(text + ", within what the ± allow.")
@@ -92,15 +89,11 @@ final class WeighingFindings {
         answer.inputs().targetX().ifPresent(target -> {
             double off = answer.x().value() - target.in(Units.METRE);
             double doubt = Math.hypot(answer.x().spread(), target.spreadIn(Units.METRE));
-            if (Math.abs(off) < LEAST_SHOWN) {
+            if (Words.isNone(off)) {
                 findings.add(Finding.fine("It balances at the target."));
                 return;
             }
-            var text = String.format(
-                    Locale.ROOT,
-                    "It balances %.1f mm %s the target",
-                    1000 * Math.abs(off),
-                    off > 0 ? "behind" : "ahead of");
+            var text = "It balances " + mm(Math.abs(off)) + (off > 0 ? " behind" : " ahead of") + " the target";
             findings.add(
                     Math.abs(off) <= COVERAGE * doubt
                             ? Finding.fine(text + ", which the ± cannot tell from none.")

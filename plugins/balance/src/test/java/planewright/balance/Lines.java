@@ -53,17 +53,23 @@ final class Lines {
                 Optional.empty());
     }
 
-    static MassPoint point(double mass, double x) {
-        return at(mass, x, 0, 0);
-    }
-
     static MassPoint at(double mass, double x, double y, double length) {
         return new MassPoint(
-                mass, 0, new MassPoint.Vector(x, y, 0), MassPoint.Vector.ZERO, new MassPoint.Vector(length, 0, 0));
+                mass,
+                0,
+                new MassPoint.Vector(x, y, 0),
+                MassPoint.Vector.ZERO,
+                new MassPoint.Vector(length, 0, 0),
+                MassPoint.Vector.ZERO);
     }
 
     static MassPoint solid(double mass, double length, double width, double height) {
         return new MassPoint(
-                mass, 0, MassPoint.Vector.ZERO, MassPoint.Vector.ZERO, new MassPoint.Vector(length, width, height));
+                mass,
+                0,
+                MassPoint.Vector.ZERO,
+                MassPoint.Vector.ZERO,
+                new MassPoint.Vector(length, width, height),
+                MassPoint.Vector.ZERO);
     }
 }
