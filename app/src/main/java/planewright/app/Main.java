@@ -3,7 +3,9 @@ package planewright.app;
 import java.awt.GraphicsEnvironment;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Optional;
 import planewright.app.cli.CommandLineProgram;
 import planewright.app.cli.Tour;
 import planewright.app.ui.MainWindow;
@@ -18,8 +20,7 @@ public final class Main {
         boolean window = words.length == 0
                 || words[0].equals("open") && words.length <= 2 && !words[words.length - 1].startsWith("-");
         if (window && !GraphicsEnvironment.isHeadless()) {
-            var journal =
-                    words.length > 1 ? java.util.Optional.of(java.nio.file.Path.of(words[1])) : settings.journal();
+            var journal = words.length > 1 ? Optional.of(Path.of(words[1])) : settings.journal();
             MainWindow.start(settings, journal, Clock.systemDefaultZone());
             return;
         }

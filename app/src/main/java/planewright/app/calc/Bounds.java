@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import planewright.api.quantity.Measured;
 import planewright.shared.quantity.QuantityText;
+import tech.units.indriya.AbstractUnit;
 
 /**
  * What values of an input are accepted, and which are usual. All of the input's own kind of quantity.
@@ -56,7 +57,7 @@ public record Bounds(
     }
 
     static double si(Measured<?> value) {
-        var unit = (tech.units.indriya.AbstractUnit<?>) value.value().getUnit();
+        var unit = (AbstractUnit<?>) value.value().getUnit();
         return unit.getSystemConverter().convert(value.value().getValue().doubleValue());
     }
 }

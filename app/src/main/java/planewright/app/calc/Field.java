@@ -1,6 +1,7 @@
 package planewright.app.calc;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Unit;
 import planewright.api.calculator.From;
@@ -38,6 +39,6 @@ public record Field(
         Class<?> type) {
     /** The option of the command line: {@code --target-x} for {@code targetX}. */
     public String option() {
-        return "--" + name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(java.util.Locale.ROOT);
+        return "--" + name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);
     }
 }

@@ -2,6 +2,7 @@ package planewright.app.calc;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,7 +40,7 @@ record PluginPackage(Path file, Properties properties) {
             }
             var properties = new Properties();
             try (InputStream in = zip.getInputStream(entry)) {
-                properties.load(new java.io.InputStreamReader(in, StandardCharsets.UTF_8));
+                properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));
             }
             var plugin = new PluginPackage(file, properties);
             plugin.requireSound();

@@ -16,6 +16,7 @@ import planewright.api.quantity.Measured;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.PlanformJson;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.Written;
 
 /** A record of inputs or results as JSON. */
 final class RecordJson {
@@ -109,10 +110,11 @@ final class RecordJson {
                 : valued("set-up value", proposal, ((Proposal.NewSetUpValue) proposal).value());
     }
 
+    /** With the digits that the journal gets. */
     private static ObjectNode valued(String kind, Proposal proposal, Measured<?> value) {
         return JsonFiles.object()
                 .put("kind", kind)
                 .put("name", proposal.name())
-                .set("value", QuantityJson.write(value));
+                .set("value", QuantityJson.write(Written.of(value).measured()));
     }
 }

@@ -2,6 +2,7 @@ package planewright.app.journal;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
 import planewright.api.journal.JournalReader;
@@ -70,8 +71,7 @@ public final class BuildFacts {
     /** Area of all surfaces called a wing, both of a biplane; m². */
     private static Optional<Double> wing(Planform shape) {
         double area = shape.surfaces().stream()
-                .filter(surface ->
-                        surface.name().toLowerCase(java.util.Locale.ROOT).contains("wing"))
+                .filter(surface -> surface.name().toLowerCase(Locale.ROOT).contains("wing"))
                 .mapToDouble(Outlines::projectedArea)
                 .sum();
         return area > 0 ? Optional.of(area) : Optional.empty();

@@ -5,6 +5,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import javax.measure.quantity.Time;
 import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityText;
@@ -65,8 +66,7 @@ public sealed interface CaptureLine {
     }
 
     private static <T> List<T> with(List<T> list, T last) {
-        return java.util.stream.Stream.concat(list.stream(), java.util.stream.Stream.of(last))
-                .toList();
+        return Stream.concat(list.stream(), Stream.of(last)).toList();
     }
 
     /** How a joint is written. */

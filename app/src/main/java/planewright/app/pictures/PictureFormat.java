@@ -6,6 +6,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Arrays;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
 import javax.imageio.event.IIOReadWarningListener;
 
 /** Kinds of pictures that a journal takes in, told by their content and not by their name. */
@@ -100,7 +101,7 @@ enum PictureFormat {
         private boolean cutOff;
 
         @Override
-        public void warningOccurred(javax.imageio.ImageReader source, String warning) {
+        public void warningOccurred(ImageReader source, String warning) {
             cutOff |= warning != null && (warning.contains("EOI") || warning.contains("Premature"));
         }
     }

@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
@@ -110,7 +111,7 @@ public final class PictureShelf {
         Files.createDirectories(thumbnails);
         var beside = Files.createTempFile(thumbnails, "thumbnail", ".tmp");
         Files.write(beside, content.toByteArray());
-        Files.move(beside, kept, java.nio.file.StandardCopyOption.REPLACE_EXISTING);
+        Files.move(beside, kept, StandardCopyOption.REPLACE_EXISTING);
         return image;
     }
 

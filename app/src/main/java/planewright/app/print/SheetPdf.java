@@ -1,5 +1,8 @@
 package planewright.app.print;
 
+import java.awt.BasicStroke;
+import java.awt.Graphics2D;
+import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -8,6 +11,7 @@ import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.graphics.image.JPEGFactory;
@@ -172,12 +176,10 @@ public final class SheetPdf {
                 widths[i] = Math.max(widths[i], Lettering.PLAIN.width(row.get(i), CELL) + 8);
             }
         }
-        double total = java.util.Arrays.stream(widths).sum();
+        double total = Arrays.stream(widths).sum();
         if (total > flow.width()) {
             double fair = flow.width() / widths.length;
-            double narrow = java.util.Arrays.stream(widths)
-                    .filter(width -> width <= fair)
-                    .sum();
+            double narrow = Arrays.stream(widths).filter(width -> width <= fair).sum();
             double shrink = (flow.width() - narrow) / (total - narrow);
             for (int i = 0; i < widths.length; i++) {
                 widths[i] = widths[i] <= fair ? widths[i] : widths[i] * shrink;
@@ -236,12 +238,12 @@ public final class SheetPdf {
         });
     }
 
-    private static void checkLine(java.awt.Graphics2D g, double y) {
+    private static void checkLine(Graphics2D g, double y) {
         g.setColor(FigureColours.onPaper().ink());
-        g.setStroke(new java.awt.BasicStroke(0.2f));
-        g.draw(new java.awt.geom.Line2D.Double(0, y, 100, y));
-        g.draw(new java.awt.geom.Line2D.Double(0, y - 2, 0, y + 2));
-        g.draw(new java.awt.geom.Line2D.Double(100, y - 2, 100, y + 2));
+        g.setStroke(new BasicStroke(0.2f));
+        g.draw(new Line2D.Double(0, y, 100, y));
+        g.draw(new Line2D.Double(0, y - 2, 0, y + 2));
+        g.draw(new Line2D.Double(100, y - 2, 100, y + 2));
         g.setFont(FigureColours.onPaper().font().deriveFont(3.2f));
         g.drawString("This line is 100 mm long when printed at true size.", 1, (float) y + 5);
     }

@@ -1,6 +1,7 @@
 package planewright.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import planewright.api.journal.Life;
@@ -26,9 +27,9 @@ final class BuildFile {
                         fields.texts("notes"),
                         fields.rows("parts", BuildFile::part),
                         fields.tree("planform").isPresent()
-                                ? java.util.Optional.of(PlanformJson.read(
+                                ? Optional.of(PlanformJson.read(
                                         fields.tree("planform").get()))
-                                : java.util.Optional.empty()));
+                                : Optional.empty()));
     }
 
     /** The units of the planform in a build's tree. */

@@ -2,8 +2,10 @@ package planewright.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import javax.measure.Unit;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Units;
+import tech.units.indriya.AbstractUnit;
 
 /** A planform in JSON: written in millimetres and degrees, read in any unit of length and angle that it names. */
 public final class PlanformJson {
@@ -58,7 +60,7 @@ public final class PlanformJson {
      */
     record UnitCodes(String lengthCode, double length, String angleCode, double angle) {}
 
-    private static double factor(String code, String field, javax.measure.Unit<?> system) throws Unreadable {
+    private static double factor(String code, String field, Unit<?> system) throws Unreadable {
         var unit = Units.ofCode(code)
                 .filter(known -> Units.alike(known, system))
                 .orElseThrow(() -> new Unreadable("field 'planform." + field + "' is '" + code + "'; accepted: "
@@ -67,7 +69,7 @@ public final class PlanformJson {
                                 Units.alike(system).stream()
                                         .map(Units.Coded::code)
                                         .toList())));
-        return ((tech.units.indriya.AbstractUnit<?>) unit).getSystemConverter().convert(1.0);
+        return ((AbstractUnit<?>) unit).getSystemConverter().convert(1.0);
     }
 
     private static Planform.Surface surface(Fields row, double length, double angle) throws Unreadable {

@@ -40,7 +40,7 @@ final class Writing {
         if (number == Math.rint(number) && Math.abs(number) < 1e9) {
             object.put(name, (int) number);
         } else {
-            object.put(name, java.math.BigDecimal.valueOf(number));
+            object.put(name, BigDecimal.valueOf(number));
         }
         return this;
     }

@@ -66,6 +66,16 @@ class CalculationTest {
         assertThat(KeptFigures.charts(answered.json())).hasSize(1);
     }
 
+    /** Adding doubles gives 673.9999999999999 where the builder reads 674.0 g ± 1.0 g and the journal keeps that. */
+    @Test
+    void proposalsHaveTheDigitsThatTheJournalGets() throws Exception {
+        var outcome = run(new EveryKind((inputs, run) -> EveryKind.answer(inputs, 673.9999999999999, bars(1))), "{}");
+        var json = ((Outcome.Answered) outcome).json();
+        assertThat(json.at("/proposals/0/value/value").doubleValue()).isEqualTo(674);
+        assertThat(json.at("/proposals/0/value/plusMinus").doubleValue()).isEqualTo(1);
+        assertThat(json.at("/proposals/1/value").has("plusMinus")).isFalse();
+    }
+
     @Test
     void inputsOfAnAnswerGiveTheSameAnswerAgain() throws Exception {
         var described = new EveryKind().described();

@@ -3,6 +3,7 @@ package planewright.app.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
@@ -166,7 +167,7 @@ class CheckTest {
                 object.set(name, value);
             }
         } else {
-            ((com.fasterxml.jackson.databind.node.ArrayNode) holder).set(Integer.parseInt(name), value);
+            ((ArrayNode) holder).set(Integer.parseInt(name), value);
         }
     }
 }

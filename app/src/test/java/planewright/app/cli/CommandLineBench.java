@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -96,9 +97,7 @@ final class CommandLineBench {
     private static List<Byte> read(Path file) {
         try {
             var bytes = Files.readAllBytes(file);
-            return java.util.stream.IntStream.range(0, bytes.length)
-                    .mapToObj(i -> bytes[i])
-                    .toList();
+            return IntStream.range(0, bytes.length).mapToObj(i -> bytes[i]).toList();
         } catch (IOException failure) {
             throw new UncheckedIOException(failure);
         }

@@ -7,10 +7,13 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.awt.image.BufferedImage;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeEach;
@@ -20,12 +23,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import planewright.app.journal.Edit;
 import planewright.app.store.JournalFolder;
+import planewright.app.Settings;
 import planewright.app.store.JsonFiles;
 
 /** The commands do what they say, for people and as JSON. */
 class CommandsTest {
     @TempDir
-    private java.nio.file.Path folder;
+    private Path folder;
 
     private CommandLineBench bench;
 
@@ -172,7 +176,7 @@ class CommandsTest {
     @Test
     void calculatorsAreListedWithPluginsThatCannotBeUsed() throws Exception {
         var sick = bench.file("plugins-sick.zip", "this is no zip");
-        var settings = new planewright.app.Settings(
+        var settings = new Settings(
                 bench.settings().user(),
                 List.of(bench.settings().pluginPlaces().get(0), sick),
                 bench.settings().journal());
@@ -203,10 +207,7 @@ class CommandsTest {
     @Test
     void checkCountsAndFindsAPictureThatWasChanged() throws Exception {
         var picture = bench.path("good.png");
-        javax.imageio.ImageIO.write(
-                new java.awt.image.BufferedImage(8, 8, java.awt.image.BufferedImage.TYPE_INT_RGB),
-                "png",
-                picture.toFile());
+        ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "png", picture.toFile());
         done("add", "--build", "grebe", "--picture", picture.toString());
         assertThat(done("check").out()).isEqualTo("2 builds, 1 entry, 0 files wrong\n");
         try (var files = Files.walk(bench.journal().resolve("photos"))) {

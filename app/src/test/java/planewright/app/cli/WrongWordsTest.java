@@ -2,9 +2,12 @@ package planewright.app.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.stream.Stream;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -151,10 +154,7 @@ class WrongWordsTest {
     @Test
     void oneBadPictureOfSeveralLeavesNoneBehind() throws Exception {
         var good = bench.path("good.png");
-        javax.imageio.ImageIO.write(
-                new java.awt.image.BufferedImage(8, 8, java.awt.image.BufferedImage.TYPE_INT_RGB),
-                "png",
-                good.toFile());
+        ImageIO.write(new BufferedImage(8, 8, BufferedImage.TYPE_INT_RGB), "png", good.toFile());
         var before = bench.bytes();
         var said = bench.run(
                 "add",
@@ -178,7 +178,7 @@ class WrongWordsTest {
     }
 
     /** What lies beside the journal, but for the user's own files. */
-    private java.util.List<String> names() throws Exception {
+    private List<String> names() throws Exception {
         try (var files = Files.list(folder)) {
             return files.map(file -> file.getFileName().toString())
                     .filter(name -> !name.equals("user"))

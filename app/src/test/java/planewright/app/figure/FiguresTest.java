@@ -10,6 +10,7 @@ import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.List;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -111,7 +112,7 @@ class FiguresTest {
         g.dispose();
     }
 
-    private static void assertInside(java.util.function.Consumer<Graphics2D> painter) {
+    private static void assertInside(Consumer<Graphics2D> painter) {
         var image = new BufferedImage(500, 360, BufferedImage.TYPE_INT_RGB);
         var g = image.createGraphics();
         g.setColor(AROUND);

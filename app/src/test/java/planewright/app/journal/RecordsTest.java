@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.awt.EventQueue;
+import java.io.IOException;
 import java.lang.reflect.InvocationTargetException;
 import java.util.HashSet;
 import java.util.List;
@@ -84,7 +85,7 @@ class RecordsTest {
         EventQueue.invokeAndWait(() -> {
             try {
                 journal.apply(Edit.add("add build", Bench.build("Heron")));
-            } catch (java.io.IOException | RuntimeException refused) {
+            } catch (IOException | RuntimeException refused) {
                 caught.set(refused instanceof RuntimeException wrong ? wrong : null);
             }
         });

@@ -4,13 +4,19 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIOException;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Random;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Stream;
@@ -137,8 +143,8 @@ class PictureShelfTest {
     @Test
     void aFileThatIsTooLargeIsRefusedBeforeItIsRead() throws IOException {
         var large = file("film.jpg", new byte[0]);
-        try (var channel = java.nio.channels.FileChannel.open(large, java.nio.file.StandardOpenOption.WRITE)) {
-            channel.write(java.nio.ByteBuffer.wrap(new byte[1]), 51L << 20);
+        try (var channel = FileChannel.open(large, StandardOpenOption.WRITE)) {
+            channel.write(ByteBuffer.wrap(new byte[1]), 51L << 20);
         }
         assertRefused(large, "film.jpg", "51 MB", "50 MB");
     }
@@ -169,9 +175,9 @@ class PictureShelfTest {
                         .contains(told));
     }
 
-    private static java.awt.image.BufferedImage noisy() {
+    private static BufferedImage noisy() {
         var image = Photos.upright(400, 300);
-        var random = new java.util.Random(1);
+        var random = new Random(1);
         for (int i = 0; i < 40_000; i++) {
             image.setRGB(random.nextInt(400), random.nextInt(300), random.nextInt());
         }
@@ -182,9 +188,9 @@ class PictureShelfTest {
         return Files.write(temp.resolve(name), content);
     }
 
-    private java.util.List<Path> photos() throws IOException {
+    private List<Path> photos() throws IOException {
         if (!Files.exists(temp.resolve("photos"))) {
-            return java.util.List.of();
+            return List.of();
         }
         try (Stream<Path> files = Files.walk(temp.resolve("photos"))) {
             return files.filter(Files::isRegularFile).toList();

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
@@ -215,7 +216,7 @@ class SheetPdfTest {
         }
     }
 
-    private static java.util.function.Predicate<Double> near(double points) {
+    private static Predicate<Double> near(double points) {
         return length -> Math.abs(length - points) < 0.05;
     }
 

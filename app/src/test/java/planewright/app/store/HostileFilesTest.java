@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
@@ -266,7 +267,7 @@ class HostileFilesTest {
             });
             assertThat(open.journal().log(build.id())).containsExactly(sound);
         }
-        assertThat(Files.exists(file, java.nio.file.LinkOption.NOFOLLOW_LINKS)).isTrue();
+        assertThat(Files.exists(file, LinkOption.NOFOLLOW_LINKS)).isTrue();
         if (!Files.isSymbolicLink(file)) {
             assertThat(Files.readString(file, StandardCharsets.ISO_8859_1)).isEqualTo(before);
         }

@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.api.quantity.Measured;
@@ -52,7 +54,7 @@ class RoundTripTest {
     @Test
     void filesAreNamedAndLaidOutAsTheJournalsReadmeSays() throws IOException {
         var journal = journalWith(build, entry);
-        var shortId = build.id().substring(20).toLowerCase(java.util.Locale.ROOT);
+        var shortId = build.id().substring(20).toLowerCase(Locale.ROOT);
         assertThat(Bench.records(journal).keySet())
                 .satisfiesExactly(
                         file -> assertThat(file).isEqualTo("builds/grey-heron-" + shortId + "/build.json"),
@@ -208,7 +210,7 @@ class RoundTripTest {
             var read = open.journal().entry(entry.id()).orElseThrow();
             var theirs = Files.readString(file).replace("calm", "gusty");
             Files.writeString(file, theirs, StandardCharsets.UTF_8);
-            org.assertj.core.api.Assertions.assertThatIOException()
+            Assertions.assertThatIOException()
                     .isThrownBy(() -> open.journal().apply(Edit.change("title", read, read.withTitle("mine"))))
                     .withMessageContaining(file.toString());
             assertThat(file).hasContent(theirs);

@@ -6,9 +6,12 @@ import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.regex.Pattern;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -17,6 +20,7 @@ import planewright.api.journal.Entry;
 import planewright.api.journal.Life;
 import planewright.app.Bench;
 import planewright.app.journal.Edit;
+import planewright.app.journal.EntryRecord;
 
 /** The files against the JSON Schemas (draft 2020-12) that every journal carries. */
 class SchemasTest {
@@ -36,10 +40,7 @@ class SchemasTest {
                 var bare = Bench.build(life.word()).withLife(life);
                 open.journal().apply(Edit.add("build", bare));
                 for (var kind : Entry.Kind.values()) {
-                    open.journal()
-                            .apply(Edit.add(
-                                    "entry",
-                                    planewright.app.journal.EntryRecord.blank(bare.id(), kind, Bench.EVENING)));
+                    open.journal().apply(Edit.add("entry", EntryRecord.blank(bare.id(), kind, Bench.EVENING)));
                 }
             }
         }
@@ -66,9 +67,9 @@ class SchemasTest {
     void theSchemaRefusesWhatTheReaderRefuses(String part, String instead) throws IOException {
         var text = JsonFiles.text(RecordFiles.json(Bench.fullEntry(Bench.fullBuild())));
         assertThat(text).contains(part);
-        var spoilt = text.replaceFirst(java.util.regex.Pattern.quote(part), instead);
+        var spoilt = text.replaceFirst(Pattern.quote(part), instead);
         assertThat(errors(spoilt, schema("entry-1.json"))).isNotEmpty();
-        org.assertj.core.api.Assertions.assertThatExceptionOfType(Unreadable.class)
+        Assertions.assertThatExceptionOfType(Unreadable.class)
                 .isThrownBy(() -> EntryFile.read(JsonFiles.parse(spoilt)));
     }
 
@@ -93,7 +94,7 @@ class SchemasTest {
 
     private static String schema(String name) throws IOException {
         try (var in = SchemasTest.class.getResourceAsStream("schema/" + name)) {
-            return new String(in.readAllBytes(), java.nio.charset.StandardCharsets.UTF_8);
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
         }
     }
 }

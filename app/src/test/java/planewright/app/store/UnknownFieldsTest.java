@@ -8,7 +8,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
+import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -176,7 +178,7 @@ class UnknownFieldsTest {
     void rowsOfOneNameStayApart() throws IOException {
         edit(entry -> {
             var rows = new ArrayList<>(entry.setUp());
-            rows.add(new SetUpRecord("rudder", new Written("12", Units.MILLIMETRE, java.util.Optional.empty())));
+            rows.add(new SetUpRecord("rudder", new Written("12", Units.MILLIMETRE, Optional.empty())));
             return entry.withSetUp(rows);
         });
         try (var open = Bench.open(journal)) {
@@ -233,7 +235,7 @@ class UnknownFieldsTest {
                     build.begun(),
                     build.notes(),
                     build.parts(),
-                    java.util.Optional.of(new Planform(
+                    Optional.of(new Planform(
                             List.of(new Planform.Surface("wing", 0, 0, 0, false, List.of(longer))), List.of())));
         });
         try (var open = Bench.open(journal)) {
@@ -246,9 +248,9 @@ class UnknownFieldsTest {
                     .get(0)
                     .panels()
                     .get(0);
-            assertThat(panel.span()).isCloseTo(0.6, org.assertj.core.api.Assertions.within(1e-9));
+            assertThat(panel.span()).isCloseTo(0.6, Assertions.within(1e-9));
             // 10.50 in at 25.4 mm
-            assertThat(panel.rootChord()).isCloseTo(0.2667, org.assertj.core.api.Assertions.within(1e-9));
+            assertThat(panel.rootChord()).isCloseTo(0.2667, Assertions.within(1e-9));
         }
         assertThat(buildFile).content().contains("\"drawnBy\": \"hand\"", "\"ribs\": 9");
     }
@@ -268,6 +270,6 @@ class UnknownFieldsTest {
     }
 
     private static Written grams(String number) {
-        return new Written(number, Units.GRAM, java.util.Optional.empty());
+        return new Written(number, Units.GRAM, Optional.empty());
     }
 }

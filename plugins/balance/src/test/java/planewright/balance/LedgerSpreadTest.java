@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
+import planewright.api.calculator.Proposal;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.shared.uncertainty.Propagation;
@@ -78,7 +79,7 @@ class LedgerSpreadTest {
                 results.productXz()));
         results.whatIf().forEach(line -> told.addAll(List.of(line.move(), line.station())));
         results.contributions().forEach(line -> told.add(line.shiftWithout()));
-        results.proposals().forEach(proposal -> told.add(proposal.value()));
+        results.proposals().forEach(proposal -> told.add(((Proposal.NewMeasurement) proposal).value()));
         assertThat(told)
                 .hasSize(6 + 6 + 3 + 2)
                 .allSatisfy(each -> assertThat(each.plusMinus()).isEmpty());

@@ -1,6 +1,9 @@
 package planewright.shared.uncertainty;
 
 import java.util.function.ToDoubleFunction;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import planewright.api.quantity.Measured;
 
 /**
  * First-order propagation for independent inputs: u² = Σ (∂f/∂xᵢ · uᵢ)². Source: JCGM 100:2008 (GUM), 5.1.2, equation (10);
@@ -17,6 +20,7 @@ public record Propagation(double value, double spread, double[] components) {
      * @param function smooth around the inputs; gets a fresh array each time
      * @param inputs the values
      * @param spreads their standard uncertainties, as many, 0 or more
+     * @throws IllegalArgumentException if they are not as many
      */
     public static Propagation through(ToDoubleFunction<double[]> function, double[] inputs, double[] spreads) {
         if (inputs.length != spreads.length) {
@@ -31,6 +35,11 @@ public record Propagation(double value, double spread, double[] components) {
             }
         }
         return new Propagation(function.applyAsDouble(inputs.clone()), Math.sqrt(sum), components);
+    }
+
+    /** The value as a quantity; without a ± where no input has one. */
+    public <Q extends Quantity<Q>> Measured<Q> in(Unit<Q> unit) {
+        return spread > 0 ? Measured.of(value, spread, unit) : Measured.of(value, unit);
     }
 
     private static double at(ToDoubleFunction<double[]> function, double[] inputs, int which, double shift) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,7 +42,7 @@ class QuantityTextTest {
     @ParameterizedTest
     @ValueSource(strings = {"212 g ± 1 g", "212 ± 1 g", "212±1g", "212 g +/- 0.001 kg", "212 g +- 1 g"})
     void readsPlusMinusInAnyPlace(String text) throws QuantityProblem {
-        var mass = QuantityText.parse(text, Units.NUMBER).measured().asType(javax.measure.quantity.Mass.class);
+        var mass = QuantityText.parse(text, Units.NUMBER).measured().asType(Mass.class);
         assertThat(mass.in(Units.GRAM)).isEqualTo(212);
         assertThat(mass.spreadIn(Units.GRAM)).isCloseTo(1, within(1e-12));
     }

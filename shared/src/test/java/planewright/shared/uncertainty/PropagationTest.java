@@ -1,11 +1,15 @@
 package planewright.shared.uncertainty;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
 import org.junit.jupiter.api.Test;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
 
 /** Propagation against published budgets; sources, flags and tolerances stand in {@code published.json}. */
 class PropagationTest {
@@ -57,7 +61,23 @@ class PropagationTest {
         assertThat(result.spread()).isCloseTo(22.08, within(0.005));
     }
 
-    private static JsonNode published(String id) throws java.io.IOException {
+    @Test
+    void tellsASpreadOnlyWhereAnInputHasOne() {
+        double[] inputs = {212, 140};
+        var sure = Propagation.through(x -> x[0] + x[1], inputs, new double[] {0, 0});
+        assertThat(sure.in(Units.GRAM)).isEqualTo(Measured.of(352, Units.GRAM));
+        var unsure = Propagation.through(x -> x[0] + x[1], inputs, new double[] {3, 4});
+        assertThat(unsure.in(Units.GRAM).spreadIn(Units.GRAM)).isCloseTo(5, within(1e-9));
+    }
+
+    @Test
+    void refusesSpreadsThatAreNotAsManyAsInputs() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Propagation.through(x -> x[0], new double[] {1, 2}, new double[] {1}))
+                .withMessage("2 inputs and 1 spreads");
+    }
+
+    private static JsonNode published(String id) throws IOException {
         try (var in = PropagationTest.class.getResourceAsStream("published.json")) {
             for (var published : new ObjectMapper().readTree(in).path("cases")) {
                 if (published.path("id").asText().equals(id)) {
