@@ -139,6 +139,7 @@ public final class MainWindow {
         new SwingWorker<Void, Void>() {
             @Override
             protected Void doInBackground() throws IOException {
+                content.ifPresent(WindowContent::close);
                 if (program.isPresent()) {
                     program.get().close();
                 }

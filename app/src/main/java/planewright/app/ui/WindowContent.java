@@ -87,6 +87,11 @@ final class WindowContent extends JPanel {
         return String.join(", ", build.unsaved());
     }
 
+    /** Ends what goes on in the background; not on the event thread. */
+    void close() {
+        room.close();
+    }
+
     void focusShelf() {
         shelf.focusList();
     }

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.io.IOException;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
@@ -21,9 +21,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import planewright.app.Settings;
 import planewright.app.journal.Edit;
 import planewright.app.store.JournalFolder;
-import planewright.app.Settings;
 import planewright.app.store.JsonFiles;
 
 /** The commands do what they say, for people and as JSON. */

@@ -4,11 +4,15 @@ import java.awt.EventQueue;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
+import planewright.app.journal.Slow;
 
-/** Work off the event thread. Results and failures come back on it. */
+/** Work off the event thread. Results and failures come back on it. Once it is stopped, what is asked is dropped. */
 public final class Background {
+    private static final int PATIENCE_SECONDS = 20;
+
     private final ExecutorService workers;
     private final AtomicInteger underWay = new AtomicInteger();
     private final Consumer<Throwable> failed;
@@ -33,6 +37,9 @@ public final class Background {
 
     /** As {@link #run(Callable, Consumer)}, with a place of its own for failures. */
     public <T> void run(Callable<T> work, Consumer<T> done, Consumer<Throwable> otherwise) {
+        if (workers.isShutdown()) {
+            return;
+        }
         underWay.incrementAndGet();
         workers.execute(() -> {
             Runnable ending;
@@ -58,9 +65,15 @@ public final class Background {
         return underWay.get() == 0;
     }
 
-    /** Lets nothing new begin. */
+    /** Lets nothing new begin and waits for what is under way; not on the event thread. */
     public void stop() {
+        Slow.work("waiting for the end of work");
         workers.shutdown();
+        try {
+            workers.awaitTermination(PATIENCE_SECONDS, TimeUnit.SECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** Runs questions of which only the newest answer counts. */

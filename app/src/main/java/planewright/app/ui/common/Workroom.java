@@ -117,6 +117,12 @@ public final class Workroom {
                         say(redone.map(edit -> Texts.REDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_REDO::text)));
     }
 
+    /** Ends background work: edits that were made are saved first. Not on the event thread. */
+    public void close() {
+        edits.stop();
+        background.stop();
+    }
+
     /** Says something in the status strip. */
     public void say(String message) {
         status.accept(message);
