@@ -73,8 +73,9 @@ class ArchitectureTest {
             "index", List.of("journal"),
             "calc", List.of("journal", "store"),
             "print", List.of("calc", "figure", "files", "journal", "pictures"),
+            "exchange", List.of("files", "journal", "pictures", "store"),
             "program", List.of("calc", "index", "journal", "pictures", "store"),
-            "cli", List.of("calc", "index", "journal", "pictures", "print", "program", "store"),
+            "cli", List.of("calc", "exchange", "index", "journal", "pictures", "print", "program", "store"),
             "ui", List.of("calc", "figure", "index", "journal", "pictures", "print", "program", "store"),
             "main", List.of("cli", "program", "ui"));
 

@@ -36,6 +36,8 @@ public final class CommandLineProgram {
                 .addSubcommand(new ShowCommand(desk))
                 .addSubcommand(new CalcCommand(desk))
                 .addSubcommand(new PrintCommand(desk))
+                .addSubcommand(BringCommand.line(desk))
+                .addSubcommand(TakeCommand.line(desk))
                 .addSubcommand(new CheckCommand(desk))
                 .addSubcommand(new BinCommand(desk))
                 .addSubcommand(new OpenCommand())

@@ -1,7 +1,8 @@
 package planewright.app.files;
 
 import java.io.IOException;
-import java.nio.ByteBuffer;
+import java.io.OutputStream;
+import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
@@ -26,6 +27,11 @@ public final class SafeFile {
 
     /** Writes a file; when it returns, the content survives a crash of program and machine. */
     public static void write(Path file, byte[] content) throws IOException {
+        write(file, out -> out.write(content));
+    }
+
+    /** As {@link #write(Path, byte[])}, with content that need not fit into memory. */
+    public static void write(Path file, Content content) throws IOException {
         makeFolder(file.getParent());
         var beside = file.resolveSibling("." + file.getFileName() + "."
                 + ProcessHandle.current().pid() + "-" + COUNTER.incrementAndGet() + ENDING);
@@ -35,18 +41,21 @@ public final class SafeFile {
                     StandardOpenOption.CREATE,
                     StandardOpenOption.TRUNCATE_EXISTING,
                     StandardOpenOption.WRITE)) {
-                var buffer = ByteBuffer.wrap(content);
-                while (buffer.hasRemaining()) {
-                    channel.write(buffer);
-                }
+                content.to(Channels.newOutputStream(channel));
                 channel.force(true);
             }
             Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
-        } catch (IOException failure) {
+        } catch (IOException | RuntimeException failure) {
             Files.deleteIfExists(beside);
             throw failure;
         }
         force(file.getParent());
+    }
+
+    /** What shall stand in a file. */
+    public interface Content {
+        /** Writes all of it; what is thrown leaves the file as it was. */
+        void to(OutputStream out) throws IOException;
     }
 
     /** Deletes a file, durably. */
@@ -74,7 +83,7 @@ public final class SafeFile {
     }
 
     /** Whether a file is an unfinished save. */
-    static boolean isLeftOver(Path file) {
+    public static boolean isLeftOver(Path file) {
         var name = file.getFileName().toString();
         return LEFT_OVER.matcher(name).matches();
     }
@@ -87,7 +96,8 @@ public final class SafeFile {
         }
     }
 
-    private static void force(Path folder) {
+    /** Forces a folder to disk: the names of what lies in it. */
+    public static void force(Path folder) {
         try (var channel = FileChannel.open(folder, StandardOpenOption.READ)) {
             channel.force(true);
         } catch (IOException refused) {

@@ -5,6 +5,7 @@ import com.drew.imaging.ImageProcessingException;
 import com.drew.metadata.Metadata;
 import com.drew.metadata.exif.ExifIFD0Directory;
 import com.drew.metadata.exif.ExifSubIFDDirectory;
+import com.drew.metadata.exif.GpsDirectory;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
@@ -18,16 +19,17 @@ import java.util.Optional;
  *
  * @param taken when, by the camera's clock
  * @param orientation 1 to 8 as in Exif; 1 is upright
+ * @param tellsPlace whether it says where
  */
-record Exif(Optional<LocalDateTime> taken, int orientation) {
+record Exif(Optional<LocalDateTime> taken, int orientation, boolean tellsPlace) {
     private static final DateTimeFormatter STAMP = DateTimeFormatter.ofPattern("uuuu:MM:dd HH:mm:ss", Locale.ROOT);
 
     static Exif of(Path file) {
         try {
             var metadata = ImageMetadataReader.readMetadata(file.toFile());
-            return new Exif(taken(metadata), orientation(metadata));
+            return new Exif(taken(metadata), orientation(metadata), tellsPlace(metadata));
         } catch (ImageProcessingException | IOException | RuntimeException unreadable) {
-            return new Exif(Optional.empty(), 1);
+            return new Exif(Optional.empty(), 1, false);
         }
     }
 
@@ -39,6 +41,11 @@ record Exif(Optional<LocalDateTime> taken, int orientation) {
         } catch (DateTimeParseException broken) {
             return Optional.empty();
         }
+    }
+
+    private static boolean tellsPlace(Metadata metadata) {
+        return metadata.getDirectoriesOfType(GpsDirectory.class).stream()
+                .anyMatch(directory -> directory.getTagCount() > 0);
     }
 
     private static int orientation(Metadata metadata) {

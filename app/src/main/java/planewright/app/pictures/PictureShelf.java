@@ -3,9 +3,11 @@ package planewright.app.pictures;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.time.LocalDateTime;
@@ -57,10 +59,17 @@ public final class PictureShelf {
     /**
      * Whether a picture would be taken in; nothing is written.
      *
+     * @return what {@link #add(Path, String)} would give, without a caption
      * @throws PictureRefused if it would not
      */
-    public void check(Path file) throws IOException {
-        PictureFormat.of(file, content(file));
+    public PictureRecord check(Path file) throws IOException {
+        var content = content(file);
+        return new PictureRecord(hash(content), PictureFormat.of(file, content).type(), "");
+    }
+
+    /** Throws a picture away that no entry shows. */
+    public void remove(Picture picture) throws IOException {
+        SafeFile.delete(file(picture));
     }
 
     private static byte[] content(Path file) throws IOException {
@@ -93,6 +102,11 @@ public final class PictureShelf {
         return Exif.of(file).taken();
     }
 
+    /** Whether a photo says where it was taken. */
+    public boolean tellsPlace(Path file) {
+        return Exif.of(file).tellsPlace();
+    }
+
     /**
      * A small view, upright, no side longer than the edge; kept for the next time.
      *
@@ -123,8 +137,21 @@ public final class PictureShelf {
 
     /** The SHA-256 of a content, in lower-case hexadecimal digits. */
     public static String hash(byte[] content) {
+        return HexFormat.of().formatHex(sha256().digest(content));
+    }
+
+    /** The same of a file, however large. */
+    public static String hash(Path file) throws IOException {
+        var digest = sha256();
+        try (var in = new DigestInputStream(Files.newInputStream(file), digest)) {
+            in.transferTo(OutputStream.nullOutputStream());
+        }
+        return HexFormat.of().formatHex(digest.digest());
+    }
+
+    private static MessageDigest sha256() {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
+            return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }

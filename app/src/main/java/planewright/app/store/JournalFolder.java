@@ -25,7 +25,9 @@ import planewright.app.pictures.PictureShelf;
 
 /** A journal on disk: one folder, opened by one program at a time. Its layout stands in {@code README.md} of each journal. */
 public final class JournalFolder implements Storage, AutoCloseable {
-    private static final String HEAD = "journal.json";
+    /** The file that makes a folder a journal. */
+    public static final String HEAD = "journal.json";
+
     private static final String FORMAT = "planewright journal";
 
     private final Path folder;
@@ -77,13 +79,18 @@ public final class JournalFolder implements Storage, AutoCloseable {
         for (var schema : List.of("journal-1.json", "build-1.json", "entry-1.json")) {
             copy("schema/" + schema, folder.resolve("schema").resolve(schema));
         }
-        var head = new Writing()
+        write(folder.resolve(HEAD), head(UUID.randomUUID(), name));
+    }
+
+    /** What the file {@value #HEAD} of a journal says. */
+    public static String head(UUID id, String name) {
+        return JsonFiles.text(new Writing()
                 .text("format", FORMAT)
                 .whole("schema", Schema.CURRENT)
                 .whole("minReader", Schema.CURRENT)
-                .text("id", UUID.randomUUID().toString())
-                .text("name", name.strip());
-        write(folder.resolve(HEAD), JsonFiles.text(head.done()));
+                .text("id", id.toString())
+                .text("name", name.strip())
+                .done());
     }
 
     /** Whether a folder is a journal's. */
@@ -130,6 +137,11 @@ public final class JournalFolder implements Storage, AutoCloseable {
 
     public PictureShelf pictures() {
         return pictures;
+    }
+
+    /** Where a build's files lie. */
+    public Path folderOf(BuildRecord build) throws IOException {
+        return fileOf(build).getParent();
     }
 
     /** What could not be read at opening; those files are as they were. */

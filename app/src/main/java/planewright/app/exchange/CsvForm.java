@@ -1,0 +1,25 @@
+package planewright.app.exchange;
+
+import java.time.format.DateTimeFormatter;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How a table of measurements is written.
+ *
+ * @param columns headers of columns that are not called as usual
+ * @param separator between cells: a comma by RFC 4180, in some countries a semicolon
+ * @param dates how days are written, where not as in ISO 8601
+ */
+public record CsvForm(Map<Column, String> columns, char separator, Optional<DateTimeFormatter> dates) {
+    /** As RFC 4180 and ISO 8601 say. */
+    public static final CsvForm USUAL = new CsvForm(Map.of(), ',', Optional.empty());
+
+    public CsvForm {
+        columns = Map.copyOf(columns);
+        if (separator != ',' && separator != ';' && separator != '\t') {
+            throw new IllegalArgumentException(
+                    "separator is '" + separator + "'; accepted: a comma, a semicolon or a tab");
+        }
+    }
+}

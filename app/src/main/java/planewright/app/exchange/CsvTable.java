@@ -1,0 +1,173 @@
+package planewright.app.exchange;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+
+/** Reads the rows of a CSV file (RFC 4180) by the names in its first row. */
+final class CsvTable {
+    private static final long MOST_BYTES = 16L << 20;
+    private static final int LONGEST_CELL = 10_000;
+
+    private final Path file;
+    private final CsvForm form;
+    private final Watch watch;
+    private final List<Row> rows = new ArrayList<>();
+    private final List<LeftOut> bad = new ArrayList<>();
+    private int width;
+    private Map<Column, Integer> places = Map.of();
+
+    private CsvTable(Path file, CsvForm form, Watch watch) {
+        this.file = file;
+        this.form = form;
+        this.watch = watch;
+    }
+
+    /** A row: the line it begins in, counted from 1, and its cells, empty where there is no such column. */
+    record Row(long line, Map<Column, String> cells) {
+        String cell(Column column) {
+            return cells.getOrDefault(column, "");
+        }
+    }
+
+    /** The rows that have as many cells as the first one, and those that do not. */
+    record Rows(List<Row> rows, List<LeftOut> bad) {}
+
+    /**
+     * @throws ExchangeRefused if it is no CSV file of that form, or a needed column is missing
+     */
+    static Rows read(Path file, CsvForm form, Watch watch) throws IOException {
+        if (!Files.isRegularFile(file)) {
+            throw new ExchangeRefused("table " + file + " is not there; accepted: a CSV file");
+        }
+        if (Files.size(file) > MOST_BYTES) {
+            throw new ExchangeRefused("table " + file + " has " + (Files.size(file) >> 20) + " MB; accepted: up to "
+                    + (MOST_BYTES >> 20) + " MB; divide it");
+        }
+        return new CsvTable(file, form, watch).read();
+    }
+
+    private Rows read() throws IOException {
+        try (var reader = new BufferedReader(
+                        new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder()));
+                var parser = parser(withoutMark(reader))) {
+            var records = parser.iterator();
+            for (long line = 1; records.hasNext(); line = parser.getCurrentLineNumber() + 1) {
+                var cells = records.next();
+                if (width == 0) {
+                    header(cells);
+                } else if (cells.size() > 1 || !cells.get(0).isBlank()) {
+                    watch.reached("line " + line);
+                    row(line, cells);
+                }
+            }
+        } catch (CharacterCodingException broken) {
+            throw notText();
+        } catch (UncheckedIOException broken) {
+            throw broken.getCause() instanceof CharacterCodingException
+                    ? notText()
+                    : new ExchangeRefused("table " + file + " is not CSV as RFC 4180 describes it: "
+                            + broken.getCause().getMessage().replaceFirst("^.*Exception reading next record: ", ""));
+        }
+        if (width == 0) {
+            throw new ExchangeRefused("table " + file + " is empty; accepted: a first row with names of columns");
+        }
+        return new Rows(rows, bad);
+    }
+
+    private CSVParser parser(BufferedReader reader) throws IOException {
+        return CSVFormat.RFC4180
+                .builder()
+                .setDelimiter(form.separator())
+                .setIgnoreEmptyLines(false)
+                .get()
+                .parse(reader);
+    }
+
+    /** A spreadsheet may put the byte order mark before the first name. */
+    private static BufferedReader withoutMark(BufferedReader reader) throws IOException {
+        reader.mark(1);
+        if (reader.read() != '\uFEFF') {
+            reader.reset();
+        }
+        return reader;
+    }
+
+    private void header(CSVRecord names) throws ExchangeRefused {
+        width = names.size();
+        places = new EnumMap<>(Column.class);
+        for (var column : Column.values()) {
+            place(column, names).ifPresent(place -> places.put(column, place));
+        }
+        var missing = List.of(Column.values()).stream()
+                .filter(column -> column.isNeeded() && !places.containsKey(column))
+                .toList();
+        if (!missing.isEmpty()) {
+            throw new ExchangeRefused("table " + file + " has no column for "
+                    + missing.stream().map(Column::word).collect(Collectors.joining(", ")) + "; its columns: "
+                    + names.stream().collect(Collectors.joining(" | ")) + "; accepted: "
+                    + missing.stream()
+                            .map(column -> String.join(" or ", column.headers()))
+                            .collect(Collectors.joining(", "))
+                    + ", or say which column it is" + separatorHint(names));
+        }
+    }
+
+    private String separatorHint(CSVRecord names) {
+        return names.size() == 1 && names.get(0).matches("(?s).*[;\\t,].*")
+                ? "; cells seem to be divided by another sign than '" + form.separator() + "'"
+                : "";
+    }
+
+    private Optional<Integer> place(Column column, CSVRecord names) throws ExchangeRefused {
+        var said = Optional.ofNullable(form.columns().get(column));
+        var found = IntStream.range(0, names.size())
+                .filter(i -> said.map(name -> names.get(i).strip().equalsIgnoreCase(name.strip()))
+                        .orElseGet(() -> column.isCalled(names.get(i))
+                                && form.columns().values().stream()
+                                        .noneMatch(name -> name.strip()
+                                                .equalsIgnoreCase(names.get(i).strip()))))
+                .toArray();
+        if (said.isPresent() && found.length == 0) {
+            throw new ExchangeRefused("table " + file + " has no column '" + said.get() + "' for " + column.word()
+                    + "; its columns: " + names.stream().collect(Collectors.joining(" | ")));
+        }
+        if (found.length > 1) {
+            throw new ExchangeRefused("table " + file + " has more than one column for " + column.word() + ": "
+                    + IntStream.of(found).mapToObj(names::get).collect(Collectors.joining(", "))
+                    + "; say which one it is");
+        }
+        return found.length == 0 ? Optional.empty() : Optional.of(found[0]);
+    }
+
+    private void row(long line, CSVRecord cells) {
+        if (cells.size() != width) {
+            bad.add(new LeftOut("line " + line, "has " + cells.size() + " cells; accepted: " + width));
+        } else if (cells.stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
+            bad.add(new LeftOut("line " + line, "has a cell of more than " + LONGEST_CELL + " characters"));
+        } else {
+            var row = new EnumMap<Column, String>(Column.class);
+            places.forEach((column, place) -> row.put(column, cells.get(place).strip()));
+            rows.add(new Row(line, row));
+        }
+    }
+
+    private ExchangeRefused notText() {
+        return new ExchangeRefused("table " + file + " is not UTF-8 text; save it as CSV in UTF-8");
+    }
+}

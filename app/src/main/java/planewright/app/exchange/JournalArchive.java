@@ -1,0 +1,171 @@
+package planewright.app.exchange;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.UUID;
+import java.util.zip.Deflater;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import planewright.app.files.SafeFile;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Slow;
+import planewright.app.store.JournalFolder;
+
+/**
+ * A journal, or one build as a journal of its own, as a ZIP file. Files go in as they are, pictures with what the camera
+ * wrote into them; of the same files the same archive is made, to the byte.
+ */
+public final class JournalArchive {
+    /** Of every entry, for an archive shall not tell more than the journal; ZIP knows no time before 1980. */
+    private static final LocalDateTime TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
+
+    private static final Set<String> HEADS = Set.of(JournalFolder.HEAD, "README.md", ".gitignore", ".gitattributes");
+
+    private final JournalFolder journal;
+    private final Watch watch;
+    private final Map<String, Path> files = new TreeMap<>();
+    private final Set<String> keys = new HashSet<>();
+    private final List<LeftOut> leftOut = new ArrayList<>();
+    private int tellPlace;
+
+    private JournalArchive(JournalFolder journal, Watch watch) {
+        this.journal = journal;
+        this.watch = watch;
+    }
+
+    /** Writes the whole journal; hidden files, links and the program's own lock stay behind. */
+    public static Taken take(JournalFolder journal, Path zip, boolean replace, Watch watch) throws IOException {
+        Slow.work("taking a journal out");
+        var archive = new JournalArchive(journal, watch);
+        archive.gather(journal.folder());
+        return archive.write(zip, replace, Map.of());
+    }
+
+    /** Writes one build and the pictures of its log, as a journal of that name. */
+    public static Taken take(JournalFolder journal, BuildRecord build, Path zip, boolean replace, Watch watch)
+            throws IOException {
+        Slow.work("taking a build out");
+        var archive = new JournalArchive(journal, watch);
+        for (var head : HEADS) {
+            archive.add(journal.folder().resolve(head));
+        }
+        archive.gather(journal.folder().resolve("schema"));
+        archive.gather(journal.folderOf(build));
+        archive.addPictures(build);
+        var id = UUID.nameUUIDFromBytes((journal.id() + "\n" + build.id()).getBytes(StandardCharsets.UTF_8));
+        var name = journal.journal().name() + ": " + build.name();
+        return archive.write(
+                zip,
+                replace,
+                Map.of(JournalFolder.HEAD, JournalFolder.head(id, name).getBytes(StandardCharsets.UTF_8)));
+    }
+
+    private void addPictures(BuildRecord build) {
+        for (var entry : journal.journal().log(build.id())) {
+            for (var picture : entry.pictures()) {
+                var file = journal.pictures().file(picture);
+                if (Files.isRegularFile(file)) {
+                    add(file);
+                } else {
+                    leftOut.add(new LeftOut(name(file), "it is missing"));
+                }
+            }
+        }
+    }
+
+    private void gather(Path place) throws IOException {
+        if (!Files.isDirectory(place)) {
+            return;
+        }
+        Files.walkFileTree(place, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+                if (!folder.equals(place) && folder.getFileName().toString().startsWith(".")) {
+                    leftOut.add(new LeftOut(name(folder), "it is hidden"));
+                    return FileVisitResult.SKIP_SUBTREE;
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                if (!attributes.isRegularFile()) {
+                    leftOut.add(new LeftOut(name(file), "it is a link or a device"));
+                } else if (!name(file).equals(".lock") && !SafeFile.isLeftOver(file)) {
+                    add(file);
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException failure) {
+                leftOut.add(new LeftOut(
+                        name(file), "it cannot be read (" + failure.getClass().getSimpleName() + ")"));
+                return FileVisitResult.CONTINUE;
+            }
+        });
+    }
+
+    /** What goes out must be able to come in again, on every system. */
+    private void add(Path file) {
+        var name = name(file);
+        var problem = ArchiveName.problem(name);
+        if (problem.isPresent()) {
+            leftOut.add(new LeftOut(name, problem.get()));
+        } else if (!files.containsKey(name) && !keys.add(ArchiveName.key(name))) {
+            leftOut.add(new LeftOut(name, "on some systems its name is that of another file"));
+        } else if (Files.isRegularFile(file)) {
+            files.put(name, file);
+        }
+    }
+
+    private Taken write(Path zip, boolean replace, Map<String, byte[]> instead) throws IOException {
+        var target = Target.file(zip, replace);
+        Target.outside(target, journal.folder());
+        SafeFile.write(target, out -> write(out, instead));
+        return new Taken(files.size(), tellPlace, leftOut);
+    }
+
+    private void write(OutputStream out, Map<String, byte[]> instead) throws IOException {
+        var zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
+        for (var file : files.entrySet()) {
+            watch.reached(file.getKey());
+            boolean picture = file.getKey().startsWith("photos/");
+            zip.setLevel(picture ? Deflater.NO_COMPRESSION : Deflater.DEFAULT_COMPRESSION);
+            var entry = new ZipEntry(file.getKey());
+            entry.setTimeLocal(TIME);
+            zip.putNextEntry(entry);
+            if (instead.containsKey(file.getKey())) {
+                zip.write(instead.get(file.getKey()));
+            } else {
+                Files.copy(file.getValue(), zip);
+            }
+            zip.closeEntry();
+            if (picture && journal.pictures().tellsPlace(file.getValue())) {
+                tellPlace++;
+            }
+        }
+        zip.finish();
+    }
+
+    private String name(Path file) {
+        var name = new StringBuilder();
+        for (var part : journal.folder().relativize(file)) {
+            name.append(name.isEmpty() ? "" : "/").append(part);
+        }
+        return name.toString();
+    }
+}

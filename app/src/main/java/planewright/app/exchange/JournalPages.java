@@ -1,0 +1,153 @@
+package planewright.app.exchange;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import planewright.app.files.SafeFile;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Ids;
+import planewright.app.journal.Slow;
+import planewright.app.store.JournalFolder;
+
+/**
+ * Builds as pages to read in any browser, from a disk or from a server, with a search that needs no network. They show
+ * everything of the logs, pictures without the place where they were taken.
+ */
+public final class JournalPages {
+    private static final String INDEX = "index.html";
+    private static final List<String> COPIED = List.of("pages.css", "pages.js");
+    private static final Set<String> OURS = Set.of(INDEX, "pages.css", "pages.js", "words.js", "builds", "pictures");
+
+    private final JournalFolder journal;
+    private final List<BuildRecord> builds;
+    private final Watch watch;
+    private final List<LeftOut> leftOut = new ArrayList<>();
+
+    private JournalPages(JournalFolder journal, List<BuildRecord> builds, Watch watch) {
+        this.journal = journal;
+        this.builds = builds;
+        this.watch = watch;
+    }
+
+    /**
+     * Writes the pages of these builds.
+     *
+     * @param folder empty, or not there yet
+     * @param replace whether pages that were written there before may be replaced, and nothing else
+     */
+    public static Taken take(JournalFolder journal, List<BuildRecord> builds, Path folder, boolean replace, Watch watch)
+            throws IOException {
+        Slow.work("writing pages");
+        return new JournalPages(journal, builds, watch)
+                .take(folder.toAbsolutePath().normalize(), replace);
+    }
+
+    private Taken take(Path target, boolean replace) throws IOException {
+        requireFree(target, replace);
+        Target.outside(target, journal.folder());
+        var part = target.resolveSibling("." + target.getFileName() + "." + Ids.small() + ".part");
+        var old = target.resolveSibling("." + target.getFileName() + "." + Ids.small() + ".old");
+        try {
+            var taken = write(part);
+            watch.reached(target.toString());
+            if (Files.exists(target)) {
+                Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
+            }
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+            SafeFile.force(target.getParent());
+            return taken;
+        } finally {
+            if (Files.exists(old) && !Files.exists(target)) {
+                Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
+            }
+            Tree.delete(old);
+            Tree.delete(part);
+        }
+    }
+
+    private Taken write(Path part) throws IOException {
+        var pictures = new PagePictures(journal.pictures(), part, leftOut);
+        for (var build : builds) {
+            watch.reached(build.name());
+            var html = new BuildPage(journal.journal(), build, pictures).html(watch);
+            SafeFile.write(part.resolve(BuildPage.place(build)), bytes(html));
+        }
+        SafeFile.write(part.resolve(INDEX), bytes(index(pictures)));
+        SafeFile.write(part.resolve("words.js"), out -> WordIndex.write(journal.journal(), builds, out));
+        for (var file : COPIED) {
+            try (var in = JournalPages.class.getResourceAsStream(file)) {
+                SafeFile.write(part.resolve(file), in.readAllBytes());
+            }
+        }
+        return new Taken(builds.size() + 1, pictures.tellPlace(), leftOut);
+    }
+
+    private String index(PagePictures pictures) throws IOException {
+        var name = journal.journal().name();
+        var page = new Page("", name, name).line("h1", "", name);
+        page.raw("<noscript><p class=\"quiet\">The search needs JavaScript; the pages do not.</p></noscript>\n");
+        page.raw("<ul class=\"builds\">\n");
+        for (var build : builds) {
+            var log = journal.journal().log(build.id());
+            page.raw("<li><a href=\"" + BuildPage.place(build) + "\">\n");
+            page.raw(picture(build, pictures)).raw("<div>\n");
+            page.line("h2", "", build.name()).line("p", "quiet", BuildPage.summary(build));
+            page.line(
+                    "p",
+                    "quiet",
+                    log.isEmpty()
+                            ? "no entries yet"
+                            : log.size()
+                                    + (log.size() == 1 ? " entry, " : " entries, the last ")
+                                    + log.get(log.size() - 1).at().toLocalDate());
+            page.raw("</div></a></li>\n");
+        }
+        return page.raw("</ul>\n").done();
+    }
+
+    /** The newest picture that can be shown. */
+    private String picture(BuildRecord build, PagePictures pictures) throws IOException {
+        var log = journal.journal().log(build.id());
+        for (int i = log.size() - 1; i >= 0; i--) {
+            for (var picture : log.get(i).pictures()) {
+                var shown = pictures.shown(picture);
+                if (shown.isPresent()) {
+                    return "<img src=\"" + shown.get().small() + "\" alt=\"\" loading=\"lazy\">\n";
+                }
+            }
+        }
+        return "<div class=\"blank\"></div>\n";
+    }
+
+    private static void requireFree(Path folder, boolean replace) throws IOException {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        if (!Files.isDirectory(folder)) {
+            throw new ExchangeRefused("'" + folder + "' is a file; accepted: a folder");
+        }
+        try (Stream<Path> files = Files.list(folder)) {
+            var names = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
+            if (!names.isEmpty() && !replace) {
+                throw new ExchangeRefused(
+                        "folder " + folder + " is not empty; name another one, or say to replace the pages in it");
+            }
+            names.removeAll(OURS);
+            if (!names.isEmpty()) {
+                throw new ExchangeRefused("folder " + folder + " holds what is no page of a journal: "
+                        + String.join(", ", names.stream().sorted().limit(3).toList()) + "; name another one");
+            }
+        }
+    }
+
+    private static byte[] bytes(String text) {
+        return text.getBytes(StandardCharsets.UTF_8);
+    }
+}

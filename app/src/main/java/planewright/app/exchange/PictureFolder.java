@@ -1,0 +1,201 @@
+package planewright.app.exchange;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.DayEntry;
+import planewright.app.journal.Edit;
+import planewright.app.journal.OpenJournal;
+import planewright.app.journal.PictureRecord;
+import planewright.app.journal.Slow;
+import planewright.app.pictures.PictureRefused;
+import planewright.app.pictures.PictureShelf;
+import planewright.app.store.JournalFolder;
+
+/** Brings a folder of pictures into a build's log, each into the entry of the day on which the camera took it. */
+public final class PictureFolder {
+    private final OpenJournal journal;
+    private final PictureShelf shelf;
+    private final BuildRecord build;
+    private final Optional<LocalDate> otherwise;
+    private final LocalDateTime now;
+    private final List<LeftOut> known = new ArrayList<>();
+    private final List<LeftOut> leftOut = new ArrayList<>();
+    private final Map<String, String> places = new HashMap<>();
+
+    private PictureFolder(
+            OpenJournal journal,
+            PictureShelf shelf,
+            BuildRecord build,
+            Optional<LocalDate> otherwise,
+            LocalDateTime now) {
+        this.journal = journal;
+        this.shelf = shelf;
+        this.build = build;
+        this.otherwise = otherwise;
+        this.now = now;
+    }
+
+    /** A picture to bring in. */
+    private record Found(Path file, LocalDateTime at, PictureRecord picture) {}
+
+    /**
+     * Brings in every picture below a folder that the log does not show yet.
+     *
+     * @param otherwise the day of pictures that do not say when they were taken; without one they are left out
+     * @param now pictures from after it are left out: the camera's clock was wrong
+     * @throws ExchangeRefused if there is no such folder, or the journal is open for reading only
+     */
+    public static Brought bring(
+            JournalFolder journal,
+            BuildRecord build,
+            Path folder,
+            Optional<LocalDate> otherwise,
+            LocalDateTime now,
+            Watch watch)
+            throws IOException {
+        Slow.work("bringing pictures in");
+        if (journal.readOnly().isPresent()) {
+            throw new ExchangeRefused("journal " + journal.folder() + " is open for reading only: "
+                    + journal.readOnly().get());
+        }
+        return new PictureFolder(journal.journal(), journal.pictures(), build, otherwise, now).bring(folder, watch);
+    }
+
+    private Brought bring(Path folder, Watch watch) throws IOException {
+        journal.log(build.id())
+                .forEach(entry -> entry.pictures()
+                        .forEach(picture -> places.putIfAbsent(
+                                picture.hash(),
+                                "is in the log already, on " + entry.at().toLocalDate())));
+        var found = new ArrayList<Found>();
+        for (var file : files(folder)) {
+            watch.reached(file.toString());
+            look(folder, file).ifPresent(found::add);
+        }
+        int entries = found.isEmpty() ? 0 : write(found, watch);
+        return new Brought(found.size(), entries, known, leftOut);
+    }
+
+    private Optional<Found> look(Path folder, Path file) {
+        var name = folder.relativize(file).toString();
+        try {
+            var picture = shelf.check(file);
+            var place = places.putIfAbsent(picture.hash(), "is the same picture as " + name);
+            if (place != null) {
+                known.add(new LeftOut(name, place));
+                return Optional.empty();
+            }
+            var at = shelf.taken(file).or(() -> otherwise.map(day -> day.atTime(DateText.NOON)));
+            if (at.isPresent() && !at.get().isAfter(now.plusDays(1))) {
+                return Optional.of(new Found(file, at.get(), picture));
+            }
+            places.remove(picture.hash());
+            leftOut.add(new LeftOut(
+                    name,
+                    at.map(time -> "was taken on " + time.toLocalDate()
+                                    + ", which is still to come: set the camera's clock, and the picture's date")
+                            .orElse("does not say when it was taken; name the day to put it into")));
+        } catch (PictureRefused refused) {
+            leftOut.add(new LeftOut(name, refused.getMessage().replace("picture " + file + " ", "")));
+        } catch (IOException unreadable) {
+            leftOut.add(
+                    new LeftOut(name, "cannot be read (" + unreadable.getClass().getSimpleName() + ")"));
+        }
+        return Optional.empty();
+    }
+
+    /** All of them or none: what was put on the shelf before something failed is taken off again. */
+    private int write(List<Found> found, Watch watch) throws IOException {
+        var added = new ArrayList<PictureRecord>();
+        try {
+            var days = new TreeMap<LocalDate, List<Found>>();
+            for (var each : found) {
+                watch.reached(each.file().toString());
+                boolean there = Files.exists(shelf.file(each.picture()));
+                var picture = shelf.add(each.file(), "");
+                if (!there) {
+                    added.add(picture);
+                }
+                days.computeIfAbsent(each.at().toLocalDate(), day -> new ArrayList<>())
+                        .add(new Found(each.file(), each.at(), picture));
+            }
+            var changes = days.values().stream()
+                    .flatMap(day -> edit(day).changes().stream())
+                    .toList();
+            journal.apply(new Edit("bring in pictures", changes));
+            return days.size();
+        } catch (IOException | RuntimeException failure) {
+            for (var picture : added) {
+                shelf.remove(picture);
+            }
+            throw failure;
+        }
+    }
+
+    private Edit edit(List<Found> day) {
+        day.sort(Comparator.comparing(Found::at).thenComparing(Found::file));
+        var pictures = day.stream().map(Found::picture).toList();
+        return DayEntry.writing(
+                journal,
+                build.id(),
+                day.get(0).at().truncatedTo(ChronoUnit.MINUTES),
+                "bring in pictures",
+                entry -> entry.withPictures(Stream.concat(entry.pictures().stream(), pictures.stream())
+                        .toList()));
+    }
+
+    private List<Path> files(Path folder) throws IOException {
+        if (!Files.isDirectory(folder)) {
+            throw new ExchangeRefused("folder " + folder + " is not there; accepted: a folder of JPEG or PNG pictures");
+        }
+        var files = new ArrayList<Path>();
+        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
+                return visited.equals(folder) || !isHidden(visited)
+                        ? FileVisitResult.CONTINUE
+                        : FileVisitResult.SKIP_SUBTREE;
+            }
+
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                if (attributes.isRegularFile() && !isHidden(file)) {
+                    files.add(file);
+                } else if (!attributes.isRegularFile()) {
+                    leftOut.add(new LeftOut(folder.relativize(file).toString(), "is a link or a device"));
+                }
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path file, IOException failure) {
+                leftOut.add(new LeftOut(
+                        folder.relativize(file).toString(),
+                        "cannot be read (" + failure.getClass().getSimpleName() + ")"));
+                return FileVisitResult.CONTINUE;
+            }
+        });
+        return files.stream().sorted().collect(Collectors.toList());
+    }
+
+    private static boolean isHidden(Path file) {
+        return file.getFileName().toString().startsWith(".");
+    }
+}

@@ -1,0 +1,33 @@
+package planewright.app.exchange;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+
+/** Folders with all that is in them. */
+final class Tree {
+    private Tree() {}
+
+    /** Deletes a folder that may be there. Links in it go, and not what they lead to. */
+    static void delete(Path folder) throws IOException {
+        if (!Files.exists(folder)) {
+            return;
+        }
+        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
+                Files.delete(file);
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult postVisitDirectory(Path left, IOException failure) throws IOException {
+                Files.delete(left);
+                return FileVisitResult.CONTINUE;
+            }
+        });
+    }
+}

@@ -1,0 +1,17 @@
+package planewright.app.exchange;
+
+import java.util.List;
+
+/**
+ * A journal that came out of an archive.
+ *
+ * @param name the journal's
+ * @param builds how many
+ * @param entries how many
+ * @param wrong files that came in as they are and cannot be used
+ */
+public record Unpacked(String name, int builds, int entries, List<LeftOut> wrong) {
+    public Unpacked {
+        wrong = List.copyOf(wrong);
+    }
+}

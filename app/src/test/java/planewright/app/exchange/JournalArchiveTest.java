@@ -1,0 +1,195 @@
+package planewright.app.exchange;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.HexFormat;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.concurrent.CancellationException;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import planewright.app.Bench;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.journal.EntryRecord;
+import planewright.app.store.JournalFolder;
+import planewright.app.store.UserFolders;
+
+/** What goes out comes in again to the byte. */
+class JournalArchiveTest {
+    @TempDir
+    private Path folder;
+
+    private JournalFolder opened;
+    private BuildRecord heron;
+    private BuildRecord grebe;
+
+    @BeforeEach
+    void journal() throws IOException {
+        opened = Bench.newJournal(folder.resolve("journal"));
+        heron = Bench.fullBuild();
+        grebe = Bench.build("Grebe").withLayout("Löwenzahn ½");
+        opened.journal().apply(Edit.add("build", heron));
+        opened.journal().apply(Edit.add("build", grebe));
+        picture(heron, 0xAA0000);
+        picture(grebe, 0x00AA00);
+    }
+
+    @AfterEach
+    void close() throws IOException {
+        opened.close();
+    }
+
+    @Test
+    void aWholeJournalGoesRound() throws Exception {
+        write("plans/fin.svg", "<svg/>");
+        write("builds/strange folder/notes.txt", "left by another program");
+        var taken = JournalArchive.take(opened, zip(), false, Watch.NONE);
+        assertThat(taken.leftOut()).isEmpty();
+        var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
+        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop", 2, 2, List.of()));
+        assertThat(bytes(folder.resolve("copy")))
+                .isEqualTo(bytes(folder.resolve("journal")))
+                .hasSize(taken.things());
+    }
+
+    @Test
+    void theCopyMakesTheSameArchive() throws Exception {
+        JournalArchive.take(opened, zip(), false, Watch.NONE);
+        ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
+        try (var copy = JournalFolder.open(folder.resolve("copy"), user())) {
+            JournalArchive.take(copy, folder.resolve("again.zip"), false, Watch.NONE);
+        }
+        assertThat(folder.resolve("again.zip")).hasSameBinaryContentAs(zip());
+    }
+
+    @Test
+    void oneBuildGoesOutWithItsPicturesAlone() throws Exception {
+        JournalArchive.take(opened, heron, zip(), false, Watch.NONE);
+        var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
+        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop: Grey heron", 1, 1, List.of()));
+        var all = bytes(folder.resolve("journal"));
+        var copied = bytes(folder.resolve("copy"));
+        assertThat(copied.keySet().stream().filter(name -> name.startsWith("photos/")))
+                .hasSize(1);
+        assertThat(copied.keySet()).noneMatch(name -> name.contains("grebe"));
+        copied.remove("journal.json");
+        assertThat(all).containsAllEntriesOf(copied);
+        try (var copy = JournalFolder.open(folder.resolve("copy"), user())) {
+            assertThat(copy.journal().log(heron.id()))
+                    .isEqualTo(opened.journal().log(heron.id()));
+            assertThat(copy.id()).isNotEqualTo(opened.id());
+        }
+    }
+
+    @Test
+    void whatCouldNotComeInAgainStaysBehindAndIsTold() throws Exception {
+        write(".git/config", "history");
+        write("builds/what?.txt", "x");
+        write("Fin.txt", "x");
+        write("fIN.txt", "x");
+        write(".journal.json.1-2.tmp", "an unfinished save");
+        Files.createSymbolicLink(folder.resolve("journal/link"), folder.resolve("outside"));
+        var left = JournalArchive.take(opened, zip(), false, Watch.NONE).leftOut().stream()
+                .map(LeftOut::what)
+                .toList();
+        assertThat(left).hasSize(4).contains(".git", "builds/what?.txt", "link").containsAnyOf("Fin.txt", "fIN.txt");
+        ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
+    }
+
+    @Test
+    void picturesThatTellWhereTheyWereTakenAreCounted() throws Exception {
+        var photo = Camera.write(folder.resolve("photo.jpg"), Camera.taken(0x0000AA, "2025:03:14 20:15:00"));
+        var entry = Bench.entry(heron, "On the field")
+                .withPictures(List.of(opened.pictures().add(photo, "")));
+        opened.journal().apply(Edit.add("entry", entry));
+        assertThat(JournalArchive.take(opened, zip(), false, Watch.NONE).tellPlace())
+                .isEqualTo(1);
+    }
+
+    @Test
+    void damagedAndMissingPicturesAreTold() throws Exception {
+        var pictures = opened.journal().log(heron.id()).get(0).pictures();
+        Files.delete(opened.pictures().file(pictures.get(0)));
+        var other = opened.journal().log(grebe.id()).get(0).pictures().get(0);
+        Files.writeString(opened.pictures().file(other), "scratched");
+        assertThat(JournalArchive.take(opened, heron, zip(), false, Watch.NONE).leftOut())
+                .extracting(LeftOut::reason)
+                .containsExactly("it is missing");
+        JournalArchive.take(opened, zip(), true, Watch.NONE);
+        assertThat(ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE)
+                        .wrong())
+                .extracting(LeftOut::reason)
+                .containsExactlyInAnyOrder("it is missing", "its content is not what its name says");
+    }
+
+    @Test
+    void aFileThatIsThereIsReplacedOnlyWhenThatIsSaid() throws Exception {
+        Files.writeString(zip(), "mine");
+        assertThatThrownBy(() -> JournalArchive.take(opened, zip(), false, Watch.NONE))
+                .isInstanceOf(ExchangeRefused.class)
+                .hasMessageContaining("is there already");
+        assertThat(zip()).hasContent("mine");
+        assertThatThrownBy(() -> JournalArchive.take(opened, zip(), true, what -> {
+                    throw new CancellationException("enough");
+                }))
+                .isInstanceOf(CancellationException.class);
+        assertThat(zip()).hasContent("mine");
+        JournalArchive.take(opened, zip(), true, Watch.NONE);
+        assertThat(Files.size(zip())).isGreaterThan(1000);
+        try (Stream<Path> files = Files.list(folder)) {
+            assertThat(files).noneMatch(file -> file.toString().endsWith(".tmp"));
+        }
+        assertThatThrownBy(() -> JournalArchive.take(opened, folder, true, Watch.NONE))
+                .hasMessageContaining("is a folder");
+        assertThatThrownBy(() -> JournalArchive.take(opened, folder.resolve("journal/plans/x.zip"), false, Watch.NONE))
+                .hasMessageContaining("lies in the journal");
+    }
+
+    private void picture(BuildRecord build, int colour) throws IOException {
+        var photo = Camera.write(folder.resolve("photo.jpg"), Camera.plain(colour));
+        EntryRecord entry =
+                Bench.entry(build, "Fin").withPictures(List.of(opened.pictures().add(photo, "the fin")));
+        opened.journal().apply(Edit.add("entry", entry));
+    }
+
+    private void write(String name, String text) throws IOException {
+        var file = folder.resolve("journal").resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private Path zip() {
+        return folder.resolve("out.zip");
+    }
+
+    private UserFolders user() {
+        return UserFolders.under(folder.resolve("user"));
+    }
+
+    private static TreeMap<String, String> bytes(Path journal) throws IOException {
+        var bytes = new TreeMap<String, String>();
+        try (Stream<Path> files = Files.walk(journal)) {
+            files.filter(Files::isRegularFile)
+                    .filter(file -> !file.getFileName().toString().equals(".lock"))
+                    .forEach(file -> bytes.put(journal.relativize(file).toString(), hex(file)));
+        }
+        return bytes;
+    }
+
+    private static String hex(Path file) {
+        try {
+            return HexFormat.of().formatHex(Files.readAllBytes(file));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+}
