@@ -60,7 +60,7 @@ class SchemasTest {
         "'\"kind\": \"flight\"', '\"kind\": \"FLIGHT\"'",
         "'\"at\": \"2025-03-14T20:15\"', '\"at\": \"2025-03-14\"'",
         "'\"title\":', '\"title\": 7, \"old\":'",
-        "'\"schema\": 1', '\"schema\": 2'",
+        "'\"schema\": 1', '\"schema\": 0'",
         "'\"unit\": \"[in_i]\"', '\"unit\": null'",
         "abab, ABAB"
     })
