@@ -1,6 +1,7 @@
 /**
  * Where an aircraft balances: from its parts ({@link planewright.balance.Ledger}) and from scales ({@link
- * planewright.balance.Weighing}). {@link planewright.balance.MassProperties} and {@link planewright.balance.Weighings} do the
- * computation in SI units and know no annotations.
+ * planewright.balance.Weighing}); and what brings it where it should ({@link planewright.balance.Ballast}). {@link
+ * planewright.balance.MassProperties}, {@link planewright.balance.Weighings} and {@link planewright.balance.LightestPieces} do
+ * the computation in SI units or whole numbers and know no annotations.
  */
 package planewright.balance;

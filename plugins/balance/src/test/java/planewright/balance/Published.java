@@ -36,6 +36,10 @@ record Published(JsonNode node) {
         return node.at("/expected/" + name + "/value").asDouble();
     }
 
+    double expected(String name, int position) {
+        return node.at("/expected/" + name + "/value/" + position).asDouble();
+    }
+
     /** The tolerance that the case states, never 0: adding doubles rounds. */
     double tolerance(String name) {
         return Math.max(1e-9, node.at("/expected/" + name + "/tol_abs").asDouble());
