@@ -27,7 +27,7 @@ record BallastSearch(How how, PieceProblem problem, Answer answer, Optional<Answ
     private static final double MICROMETRES = 1e6;
 
     private static final long WORK = 300_000_000;
-    private static final long LESS_WORK = 60_000_000;
+    private static final long LESS_WORK = 30_000_000;
     private static final int HALVINGS = 40;
     private static final double[] WIDER = {1.0001, 1.02, 1.1, 1.3, 2};
 

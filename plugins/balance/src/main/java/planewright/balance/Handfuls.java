@@ -15,7 +15,7 @@ import java.util.PriorityQueue;
  */
 final class Handfuls {
     /** More than so many in one half are not listed. */
-    private static final int MOST = 300_000;
+    static final int MOST = 300_000;
 
     private static final Comparator<Part> LIGHTEST =
             Comparator.comparingLong(Part::mass).thenComparingInt(Part::pieces);
@@ -64,6 +64,11 @@ final class Handfuls {
             handfuls.push(i, handfuls.atLeast(from - first.get(i).mass()));
         }
         return Optional.of(handfuls);
+    }
+
+    /** How many were listed in both halves. */
+    int listed() {
+        return first.size() + second.size();
     }
 
     /** The next one; empty after the last. */

@@ -27,8 +27,8 @@ final class LightestPieces {
     /** Steps of work for the next best. */
     private static final long WORK_FOR_OTHERS = 60_000_000;
 
-    /** What an untried handful costs at least. */
-    private static final long HANDFUL = 20;
+    /** Steps that listing and looking at one handful is worth. */
+    private static final long HANDFUL = 100;
 
     private final PieceProblem problem;
     private final MomentReach reach;
@@ -71,7 +71,7 @@ final class LightestPieces {
         var answer = new LightestPieces(sorted, new Effort(run, doing, work)).search();
         for (int kinds = order.size() - 1; answer.best().isEmpty() && !answer.proven() && kinds > 0; kinds--) {
             var fewer = sorted.with(sorted.kinds().subList(0, kinds));
-            var found = new LightestPieces(fewer, new Effort(run, doing, work)).search();
+            var found = new LightestPieces(fewer, new Effort(run, doing, work / order.size())).search();
             answer = new Answer(found.best(), found.others(), false, answer.least());
         }
         return new Answer(
@@ -110,6 +110,7 @@ final class LightestPieces {
         while (from < end && !done()) {
             long to = Math.min(end, from + width);
             var handfuls = Handfuls.between(problem.kinds(), from, to);
+            effort.spend(HANDFUL * handfuls.map(Handfuls::listed).orElse(Handfuls.MOST));
             if (handfuls.isEmpty()) {
                 complete = false;
                 return;

@@ -21,7 +21,7 @@ import planewright.api.quantity.Units;
 /** What a form, a command line and a schema are made of is there. */
 class MetadataTest {
     @ParameterizedTest
-    @ValueSource(classes = {Ledger.class, Weighing.class, Ballast.class})
+    @ValueSource(classes = {Ledger.class, Weighing.class, Ballast.class, Lean.class})
     void saysWhatItIs(Class<? extends Calculator<?, ?>> calculator) {
         var about = calculator.getAnnotation(About.class);
         assertThat(about.id()).startsWith("balance.");
@@ -41,13 +41,13 @@ class MetadataTest {
 
     /** Every input has a label, a help sentence and, if a quantity, a unit; labels within a record differ. */
     @ParameterizedTest
-    @ValueSource(classes = {Ledger.Inputs.class, Weighing.Inputs.class, Ballast.Inputs.class})
+    @ValueSource(classes = {Ledger.Inputs.class, Weighing.Inputs.class, Ballast.Inputs.class, Lean.Inputs.class})
     void everyInputIsDescribed(Class<? extends Record> inputs) {
         assertThat(described(inputs, true)).isGreaterThan(8);
     }
 
     @ParameterizedTest
-    @ValueSource(classes = {Ledger.Results.class, Weighing.Results.class, Ballast.Results.class})
+    @ValueSource(classes = {Ledger.Results.class, Weighing.Results.class, Ballast.Results.class, Lean.Results.class})
     void everyResultIsDescribed(Class<? extends Record> results) {
         assertThat(described(results, false)).isGreaterThan(20);
     }
@@ -95,9 +95,9 @@ class MetadataTest {
 
     /** Ids are those that scripts use. */
     @ParameterizedTest
-    @ValueSource(strings = {"balance.ledger", "balance.weighing", "balance.ballast"})
+    @ValueSource(strings = {"balance.ledger", "balance.weighing", "balance.ballast", "balance.lean"})
     void scriptsFindItByItsId(String id) {
-        assertThat(Arrays.asList(Ledger.class, Weighing.class, Ballast.class))
+        assertThat(Arrays.asList(Ledger.class, Weighing.class, Ballast.class, Lean.class))
                 .filteredOn(type -> type.getAnnotation(About.class).id().equals(id))
                 .hasSize(1);
     }
