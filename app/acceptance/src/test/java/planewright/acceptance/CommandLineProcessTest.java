@@ -103,7 +103,7 @@ class CommandLineProcessTest {
                 wrong(1, "build 'Nobody' is not in the journal; accepted: Backwards Goose", calc("Nobody")),
                 wrong(
                         2,
-                        "calculator 'balance.legder' is not there; accepted: balance.ledger, balance.planform, balance.weighing",
+                        "calculator 'balance.legder' is not there; accepted: balance.",
                         "calc",
                         "balance.legder",
                         "--build",

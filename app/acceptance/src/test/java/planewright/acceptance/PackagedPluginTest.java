@@ -139,7 +139,7 @@ class PackagedPluginTest {
                 .orElseThrow();
         assertThat(found(balance))
                 .extracting(Described::id)
-                .containsExactly("balance.ledger", "balance.planform", "balance.weighing");
+                .contains("balance.ledger", "balance.weighing", "balance.ballast", "balance.lean");
         for (var each : found(balance)) {
             assertThat(String.join(" ", each.about().cautions())).contains("propeller off", "pack disconnected");
         }
