@@ -36,6 +36,9 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
     /** Within this share of the lean a cause explains it; below the lesser share it is too small. Common practice. */
     private static final double NEAR = 0.25;
 
+    /** A place is told to a tenth of a millimetre. */
+    private static final double TENTHS = 1e4;
+
     /** Two standard uncertainties hold 95 of 100 readings: JCGM 100:2008, annex G. */
     static final double COVER = 2;
 
@@ -71,7 +74,7 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
                 moment(byParts),
                 moments.mass().map(mass -> offset(mass)),
                 levelMass(),
-                Measured.of(levelSide() * tip, METRE).to(MILLIMETRE),
+                Measured.of(levelSide() * Math.rint(TENTHS * tip) / TENTHS, METRE).to(MILLIMETRE),
                 new LeanFindings(this, causes).all(),
                 causes,
                 inputs.suspects().stream().map(this::suspect).toList(),
@@ -124,15 +127,17 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
     private Optional<Measured<Dimensionless>> share(Moment cause) {
         double share = cause.value() / lean.value();
         return lean.value() != 0 && Math.abs(share) < 1e6
-                ? Optional.of(Measured.of(100 * share, PERCENT))
+                ? Optional.of(Measured.of(Math.rint(100 * share), PERCENT))
                 : Optional.empty();
     }
 
     private String benchVerdict(Moment cause) {
-        if (Math.abs(cause.value()) <= COVER * cause.spread()) {
-            return "not certain: its ± is as large";
-        }
         double share = cause.value() / lean.value();
+        if (Math.abs(cause.value()) <= COVER * cause.spread()) {
+            return Math.abs(share - 1) <= NEAR
+                    ? "fits, but its ± is as large: weigh and measure again"
+                    : "not certain: its ± is as large";
+        }
         if (lean.value() == 0 || !Double.isFinite(share)) {
             return cause.value() > 0 ? "pulls right" : "pulls left";
         }

@@ -89,7 +89,11 @@ final class LeanFindings {
         findings.add(
                 within
                         ? Finding.fine("The weighed parts account for it: they add up to "
-                                + QuantityText.show(LeanAnswer.moment(answer.byParts())) + ".")
+                                + QuantityText.show(LeanAnswer.moment(answer.byParts())) + "."
+                                + (answer.byParts().spread() > Math.abs(answer.lean().value()) / 2
+                                        ? " Their ± is so large that they would account for much else as well: their"
+                                                + " stations y and masses deserve a finer measure."
+                                        : ""))
                         : Finding.lookAgain(
                                 "The weighed parts do not account for it: "
                                         + QuantityText.show(LeanAnswer.moment(left)) + " to the " + side(left)
@@ -129,7 +133,8 @@ final class LeanFindings {
                                         "It rolls to the side that is heavy on the bench: mass fits. Level it, then fly"
                                                 + " again before anything is bent.")
                                 : Finding.lookAgain("It rolls " + (right ? "right" : "left")
-                                        + ", and the bench does not show that wing heavy: look at twist, spans, hinge lines and"
+                                        + (answer.wasSeen() ? ", and the bench" : ", and the ledger")
+                                    + " does not show that wing heavy: look at twist, spans, hinge lines and"
                                         + " trims, not at ballast."));
         }
         if (inputs().flight() == Lean.InFlight.ROLLS_LEFT || right) {
