@@ -74,7 +74,8 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
                 moment(byParts),
                 moments.mass().map(mass -> offset(mass)),
                 levelMass(),
-                Measured.of(levelSide() * Math.rint(TENTHS * tip) / TENTHS, METRE).to(MILLIMETRE),
+                Measured.of(levelSide() * Math.rint(TENTHS * tip) / TENTHS, METRE)
+                        .to(MILLIMETRE),
                 new LeanFindings(this, causes).all(),
                 causes,
                 inputs.suspects().stream().map(this::suspect).toList(),

@@ -90,13 +90,16 @@ final class LeanFindings {
                 within
                         ? Finding.fine("The weighed parts account for it: they add up to "
                                 + QuantityText.show(LeanAnswer.moment(answer.byParts())) + "."
-                                + (answer.byParts().spread() > Math.abs(answer.lean().value()) / 2
+                                + (answer.byParts().spread()
+                                                > Math.abs(answer.lean().value()) / 2
                                         ? " Their ± is so large that they would account for much else as well: their"
                                                 + " stations y and masses deserve a finer measure."
                                         : ""))
                         : Finding.lookAgain(
                                 "The weighed parts do not account for it: "
-                                        + QuantityText.show(LeanAnswer.moment(left)) + " to the " + side(left)
+                                        + QuantityText.show(LeanAnswer.moment(
+                                                new Moment(left.name(), Math.abs(left.value()), left.spread())))
+                                        + " to the " + side(left)
                                         + " is left. Look at glue, paint, covering, and at where leads and servos really sit."));
     }
 
@@ -134,7 +137,7 @@ final class LeanFindings {
                                                 + " again before anything is bent.")
                                 : Finding.lookAgain("It rolls " + (right ? "right" : "left")
                                         + (answer.wasSeen() ? ", and the bench" : ", and the ledger")
-                                    + " does not show that wing heavy: look at twist, spans, hinge lines and"
+                                        + " does not show that wing heavy: look at twist, spans, hinge lines and"
                                         + " trims, not at ballast."));
         }
         if (inputs().flight() == Lean.InFlight.ROLLS_LEFT || right) {

@@ -60,6 +60,20 @@ class LeanTest {
                 .anyMatch(text -> text.contains("The weighed parts account for it"));
     }
 
+    /** u² = (365·1)² + (212·3)² + (365·1)² + (207·3)² = 1027.9², so twice that is more than the 1825 themselves. */
+    @Test
+    void aPairThatFitsWithALargeSpreadIsToBeMeasuredAgain() throws Exception {
+        var results = new LeanLines()
+                .levelled(2.6, 690)
+                .part("left wing panel", Measured.of(212, 1, GRAM), Measured.of(-365, 3, MILLIMETRE))
+                .part("right wing panel", Measured.of(207, 1, GRAM), Measured.of(365, 3, MILLIMETRE))
+                .answer();
+        var pair = results.causes().get(0);
+        assertThat(pair.moment().spreadIn(GRAM_MILLIMETRE)).isCloseTo(1027.9, within(0.05));
+        assertThat(pair.verdict()).isEqualTo("fits, but its ± is as large: weigh and measure again");
+        assertThat(texts(results)).anyMatch(text -> text.contains("deserve a finer measure"));
+    }
+
     @Test
     void theBallastInTheLedgerStandsInForAMeasurement() throws Exception {
         var results = new LeanLines()
