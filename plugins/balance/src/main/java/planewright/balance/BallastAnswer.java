@@ -57,11 +57,11 @@ record BallastAnswer(
         return new Ballast.Results(
                 added(search.plan()),
                 pieces(search.plan()),
-                length(before.balance().x(), before.balanceSpread().x()),
-                length(before.balance().y(), before.balanceSpread().y()),
-                length(after.balance().x(), after.balanceSpread().x()),
-                length(after.balance().y(), after.balanceSpread().y()),
-                WeighingAnswer.measured(after.mass(), after.massSpread(), KILOGRAM)
+                length(before.balance().x().value(), before.balance().x().spread()),
+                length(before.balance().y().value(), before.balance().y().spread()),
+                length(after.balance().x().value(), after.balance().x().spread()),
+                length(after.balance().y().value(), after.balance().y().spread()),
+                WeighingAnswer.measured(after.mass().value(), after.mass().spread(), KILOGRAM)
                         .to(GRAM),
                 new BallastFindings(this, after).all(),
                 placed,
@@ -86,6 +86,7 @@ record BallastAnswer(
                         spread(plan, p),
                         new Vector(line.x().in(METRE), line.y().in(METRE), 0),
                         new Vector(Refusals.spread(line.x(), METRE), Refusals.spread(line.y(), METRE), 0),
+                        Vector.ZERO,
                         Vector.ZERO));
             }
         }
@@ -184,8 +185,8 @@ record BallastAnswer(
                 told(plan),
                 added(plan),
                 pieces(plan),
-                length(after.balance().x(), after.balanceSpread().x()),
-                length(after.balance().y(), after.balanceSpread().y()));
+                length(after.balance().x().value(), after.balance().x().spread()),
+                length(after.balance().y().value(), after.balance().y().spread()));
     }
 
     List<Ballast.MovedLine> moves(Plan plan) {
@@ -260,7 +261,7 @@ record BallastAnswer(
         if (search.how() != How.NEAREST && inputs.targetX().isPresent()) {
             proposals.add(new Proposal.NewSetUpValue(
                     "balance point",
-                    length(after.balance().x(), after.balanceSpread().x())));
+                    length(after.balance().x().value(), after.balance().x().spread())));
         }
         return proposals;
     }
@@ -281,6 +282,7 @@ record BallastAnswer(
                 Refusals.spread(part.mass().orElseThrow(), KILOGRAM),
                 new Vector(x, part.y().in(METRE), 0),
                 new Vector(Refusals.spread(part.x().orElseThrow(), METRE), Refusals.spread(part.y(), METRE), 0),
+                Vector.ZERO,
                 Vector.ZERO);
     }
 

@@ -120,8 +120,8 @@ final class BallastFigures {
     private static Drawing.Mark balance(MassProperties properties, String label) {
         return new Drawing.Mark(
                 new Point(
-                        MM * properties.balance().y(),
-                        -MM * properties.balance().x()),
+                        MM * properties.balance().y().value(),
+                        -MM * properties.balance().x().value()),
                 Drawing.Sign.BALANCE_POINT,
                 label);
     }

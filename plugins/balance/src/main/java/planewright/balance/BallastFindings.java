@@ -82,7 +82,7 @@ final class BallastFindings {
     private String off() {
         var off = new ArrayList<String>();
         inputs.targetX().ifPresent(target -> {
-            double x = after.balance().x() - target.in(METRE);
+            double x = after.balance().x().value() - target.in(METRE);
             off.add(mm(Math.abs(x)) + (x > 0 ? " behind" : " ahead of") + " the target");
         });
         if (inputs.sideways()) {
@@ -92,7 +92,7 @@ final class BallastFindings {
     }
 
     private double offY() {
-        return after.balance().y() - inputs.targetY().in(METRE);
+        return after.balance().y().value() - inputs.targetY().in(METRE);
     }
 
     /** What would do instead. */
@@ -181,7 +181,7 @@ final class BallastFindings {
     }
 
     private void share() {
-        double share = added() / after.mass();
+        double share = added() / after.mass().value();
         if (share > MUCH) {
             findings.add(Finding.lookAgain(String.format(
                     Locale.ROOT,
@@ -192,12 +192,12 @@ final class BallastFindings {
     }
 
     private void doubt() {
-        double spread = after.balanceSpread().x();
+        double spread = after.balance().x().spread();
         if (inputs.targetX().isPresent() && spread > inputs.tolerance().in(METRE)) {
             findings.add(Finding.lookAgain("The balance point is only known to ± " + mm(spread)
                     + ", more than the tolerance: weigh and measure again before anything is glued in."));
         }
-        double sideways = after.balanceSpread().y();
+        double sideways = after.balance().y().spread();
         if (inputs.sideways() && sideways > inputs.toleranceY().in(METRE)) {
             findings.add(Finding.lookAgain("Sideways it is only known to ± " + mm(sideways)
                     + ", more than the tolerance: hang it up and look before anything is glued in."));
