@@ -49,7 +49,7 @@ public final class Tour {
         }
     }
 
-    /** On the build with the longest mass ledger, with the first calculator that reads one. */
+    /** On the build with the longest mass ledger, with the calculator that reads one and asks for least. */
     private List<List<String>> commands() throws IOException {
         try (var program = new Desk(settings, clock, out).open(Optional.empty())) {
             var build = program.journal().builds().stream()
@@ -62,7 +62,8 @@ public final class Tour {
             commands.add(List.of("show", build));
             program.plugins().join().calculators().stream()
                     .filter(Tour::readsLedger)
-                    .findFirst()
+                    .min(Comparator.comparingInt(
+                            calculator -> calculator.inputs().fields().size()))
                     .ifPresent(calculator -> addCalculation(commands, calculator, build));
             commands.add(List.of("check"));
             return commands;
