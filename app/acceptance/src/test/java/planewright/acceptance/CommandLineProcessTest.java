@@ -169,6 +169,7 @@ class CommandLineProcessTest {
         var command = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                 "-XX:+UseSerialGC",
+                "--enable-native-access=ALL-UNNAMED",
                 "-XX:TieredStopAtLevel=1",
                 "-Djava.awt.headless=true",
                 "-Dfile.encoding=UTF-8",

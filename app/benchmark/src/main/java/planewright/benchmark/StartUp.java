@@ -92,6 +92,7 @@ public final class StartUp {
     private List<String> options() throws IOException {
         return List.of(
                 "-XX:+UseSerialGC",
+                "--enable-native-access=ALL-UNNAMED",
                 "-Xlog:disable",
                 "-Xlog:all=warning:stderr",
                 "-Dfile.encoding=UTF-8",
