@@ -6,7 +6,7 @@ import java.util.function.Consumer;
 
 /**
  * Looks again and again at what the event thread is doing, and tells where our code makes it wait for a file, another
- * thread or a time. What the toolkit itself reads (fonts, classes, texts of a bundle) does not count.
+ * thread or a time. What the toolkit itself reads (fonts, classes, texts of a bundle, random numbers of the system, which never wait) does not count.
  */
 final class BlockingWatch {
     private static final List<String> WAITING = List.of(
@@ -28,7 +28,8 @@ final class BlockingWatch {
             "com.formdev.",
             "java.lang.ClassLoader",
             "jdk.internal.loader.",
-            "java.util.ResourceBundle");
+            "java.util.ResourceBundle",
+            "java.security.SecureRandom");
 
     private final Thread watcher;
     private volatile boolean stopped;
