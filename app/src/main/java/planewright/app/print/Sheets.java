@@ -11,6 +11,7 @@ import org.commonmark.parser.Parser;
 import org.commonmark.renderer.text.TextContentRenderer;
 import planewright.app.calc.Described;
 import planewright.app.calc.InputTexts;
+import planewright.app.calc.KeptFigures;
 import planewright.app.calc.Kind;
 import planewright.app.calc.Origin;
 import planewright.app.calc.Outcome;
@@ -117,6 +118,10 @@ public final class Sheets {
         }
         entry.joints().forEach(joint -> blocks.add(new Sheet.Remark("joint", joint(joint))));
         entry.flight().ifPresent(flight -> blocks.add(new Sheet.Remark("flight", flight(flight))));
+        entry.keptResult().ifPresent(kept -> {
+            KeptFigures.drawings(kept.results()).forEach(drawing -> blocks.add(new Sheet.DrawingBlock(drawing)));
+            KeptFigures.charts(kept.results()).forEach(chart -> blocks.add(new Sheet.ChartBlock(chart)));
+        });
         entry.pictures().forEach(picture -> blocks.add(new Sheet.Photo(pictures.file(picture), picture.caption())));
         return blocks;
     }

@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import planewright.api.figure.Chart;
 import planewright.app.Bench;
+import planewright.app.journal.KeptResult;
 import planewright.app.pictures.PictureShelf;
+import planewright.app.store.JsonFiles;
 
 /** What stands on a sheet. */
 class SheetsTest {
@@ -50,6 +53,29 @@ class SheetsTest {
                         "Cut the cores",
                         "work",
                         "Sanded the");
+    }
+
+    @Test
+    void keptResultIsPrintedWithItsFigures() throws Exception {
+        var build = Bench.fullBuild();
+        var results = JsonFiles.parse("""
+                {"chart": {"kind": "bars", "title": "Mass by group", "categories": "Group",
+                           "values": {"label": "Mass", "unit": "g"},
+                           "bars": [{"name": "radio", "value": 19, "plusMinus": 0.5}]},
+                 "drawing": {"kind": "drawing", "title": "From above", "unit": "mm",
+                             "layers": [{"use": "outline", "shapes": [
+                                 {"kind": "path", "closed": false, "points": [[0, 0], [10, 5]]}]}]},
+                 "mass": 19}""");
+        var entry = Bench.entry(build, "Ledger")
+                .withKeptResult(new KeptResult("balance.ledger", "1", JsonFiles.object(), JsonFiles.object(), results));
+        assertThat(Sheets.entry(build, entry, shelf()).blocks())
+                .contains(new Sheet.ChartBlock(new Chart.Bars(
+                        "Mass by group",
+                        "Group",
+                        new Chart.Axis("Mass", "g"),
+                        List.of(new Chart.Bar("radio", 19, 0.5)))))
+                .filteredOn(Sheet.DrawingBlock.class::isInstance)
+                .hasSize(1);
     }
 
     private PictureShelf shelf() {

@@ -102,7 +102,7 @@ final class InputForm extends JPanel {
         var label = new JLabel(field.label());
         label.setToolTipText(field.help().isEmpty() ? null : field.help());
         label.setLabelFor(input.component());
-        card.add(label, "wmin 0");
+        card.add(label);
         card.add(input.component(), "wmin 60");
         Look.sized(origin, 0.85, java.awt.Font.PLAIN).setName("origin-" + field.name());
         card.add(origin, "skip 1, hidemode 3, wmin 0");
