@@ -163,8 +163,8 @@ final class CureFindings {
             answer.curing()
                     .fact(property)
                     .filter(fact -> !isRead(fact))
-                    .ifPresent(fact -> findings.add(Finding.fine("The usual figure for " + property
-                            + " has no printed source (" + fact.known() + "): try it on a scrap.")));
+                    .ifPresent(fact -> findings.add(Finding.lookAgain(
+                            "The usual figure for " + property + " has no printed source: try it on a scrap first.")));
         }
     }
 
