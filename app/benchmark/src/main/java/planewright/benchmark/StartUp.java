@@ -106,7 +106,7 @@ public final class StartUp {
 
     private List<Path> classPath() throws IOException {
         var jars = new ArrayList<Path>();
-        jars.addAll(files(root.resolve("app/target"), "glob:planewright-app-*.jar"));
+        jars.addAll(files(root.resolve("app/target"), "glob:planewright-app-*[0-9].jar"));
         jars.addAll(files(root.resolve("app/target/lib"), "glob:*.jar"));
         jars.addAll(files(root.resolve("app/benchmark/target"), "glob:planewright-benchmark-*.jar"));
         return jars;

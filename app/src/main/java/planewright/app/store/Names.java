@@ -9,7 +9,7 @@ import java.util.regex.Pattern;
 import planewright.app.journal.BuildRecord;
 
 /** Names of files and folders that every file system takes. */
-final class Names {
+public final class Names {
     private static final Pattern ULID = Pattern.compile("[0-7][0-9A-HJKMNP-TV-Z]{25}");
     private static final Pattern FOLDER = Pattern.compile("[a-z0-9-]{1,40}-[0-9a-z]{6}");
     private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|com\\d|lpt\\d");
@@ -17,12 +17,12 @@ final class Names {
     private Names() {}
 
     /** The folder of a build that has none yet; it keeps it whatever its name becomes. */
-    static String folderOf(BuildRecord build) {
+    public static String folderOf(BuildRecord build) {
         return slug(build.name()) + "-" + build.id().substring(20).toLowerCase(Locale.ROOT);
     }
 
     /** Where an entry lies within its build's folder: by the year it was created in, which its ULID tells. */
-    static Path pathOf(String entryId) {
+    public static Path pathOf(String entryId) {
         var year = Ulid.from(entryId).getInstant().atZone(ZoneOffset.UTC).getYear();
         return Path.of("entries", Integer.toString(year), entryId + ".json");
     }
