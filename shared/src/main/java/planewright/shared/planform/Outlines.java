@@ -141,7 +141,7 @@ public final class Outlines {
 
     private static Drawing.Path body(
             Planform.Body body, Function<Planform.Section, Point> one, Function<Planform.Section, Point> other) {
-        var sections = SmoothLine.through(body.sections());
+        var sections = SmoothSections.through(body.sections());
         var points = new ArrayList<Point>();
         sections.forEach(section -> points.add(one.apply(section)));
         for (int i = sections.size() - 1; i >= 0; i--) {

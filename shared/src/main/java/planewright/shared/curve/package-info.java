@@ -1,0 +1,2 @@
+/** Curves through given points. */
+package planewright.shared.curve;
