@@ -93,7 +93,8 @@ class ArchitectureTest {
         "journal-samples, 30, planewright.samples.pictures.Main",
         "plugins/balance, 20, planewright.balance.Ledger",
         "plugins/balance, 20, planewright.balance.Weighing$SupportLine",
-        "plugins/cure, 20, planewright.cure.CureTime"
+        "plugins/cure, 20, planewright.cure.CureTime",
+        "plugins/ducts, 10, planewright.ducts.SubmergedInlet"
     })
     void classesWereLookedAt(String module, int least, String one) {
         assertThat(MODULES).containsKey(module);
