@@ -1,17 +1,18 @@
 package planewright.benchmark;
 
 import java.io.BufferedReader;
+import java.io.File;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 
 /**
  * A program whose start is measured.
@@ -25,11 +26,16 @@ import java.util.concurrent.TimeUnit;
 record Candidate(String name, List<String> options, String main, List<String> session, List<String> lines) {
     private static final int JDK_WITH_CACHE = 25;
 
-    /** Runs a session that ends normally, which writes the archive of its loaded classes to a folder. */
+    /**
+     * Runs a session that ends normally, which writes the archive of its loaded classes to a folder. Java archives classes of jars
+     * only; of a program that runs from class folders there is none.
+     */
     void makeArchive(Path folder) throws IOException, InterruptedException {
-        Files.deleteIfExists(archive(folder));
+        if (!runsFromJars()) {
+            return;
+        }
         var option = hasCache() ? "-XX:AOTCacheOutput=" : "-XX:ArchiveClassesAtExit=";
-        var process = command(option + archive(folder), session)
+        var process = command(List.of(option + archive(folder)), session)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .redirectError(ProcessBuilder.Redirect.DISCARD)
                 .start();
@@ -46,8 +52,8 @@ record Candidate(String name, List<String> options, String main, List<String> se
     /** Starts it once with the archive in the folder; milliseconds from before its start to each of its lines. */
     Map<String, Double> measure(Path folder) throws IOException, InterruptedException {
         var option = hasCache() ? "-XX:AOTCache=" : "-XX:SharedArchiveFile=";
-        long began = System.nanoTime();
-        var process = command(option + archive(folder), List.of(main))
+        var watch = new Stopwatch();
+        var process = command(runsFromJars() ? List.of(option + archive(folder)) : List.of(), List.of(main))
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
         try (var out = new BufferedReader(new InputStreamReader(process.getInputStream(), StandardCharsets.UTF_8))) {
@@ -58,7 +64,7 @@ record Candidate(String name, List<String> options, String main, List<String> se
                     throw new IOException(name + " ended before it said '" + lines.get(times.size()) + "'");
                 }
                 if (line.equals(lines.get(times.size()))) {
-                    times.put(line, (System.nanoTime() - began) / 1e6);
+                    times.put(line, watch.milliseconds());
                 }
             }
             return times;
@@ -68,25 +74,24 @@ record Candidate(String name, List<String> options, String main, List<String> se
         }
     }
 
-    /** The middle of some numbers. */
-    static double median(List<Double> values) {
-        var sorted = values.stream().mapToDouble(Double::doubleValue).toArray();
-        Arrays.sort(sorted);
-        int middle = sorted.length / 2;
-        return sorted.length % 2 == 1 ? sorted[middle] : (sorted[middle - 1] + sorted[middle]) / 2;
-    }
-
-    private ProcessBuilder command(String archive, List<String> program) {
+    private ProcessBuilder command(List<String> archive, List<String> program) {
         var words = new ArrayList<String>();
         words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         words.addAll(options);
-        words.add(archive);
+        words.addAll(archive);
         words.addAll(program);
-        return new ProcessBuilder(words);
+        var builder = new ProcessBuilder(words);
+        builder.environment().remove("PLANEWRIGHT_JOURNAL");
+        return builder;
     }
 
     private Path archive(Path folder) {
         return folder.resolve(name + (hasCache() ? ".aot" : ".jsa"));
+    }
+
+    private static boolean runsFromJars() {
+        return Stream.of(System.getProperty("java.class.path").split(File.pathSeparator))
+                .noneMatch(place -> Files.isDirectory(Path.of(place)));
     }
 
     private static boolean hasCache() {

@@ -5,23 +5,35 @@ import java.awt.Frame;
 import java.awt.event.WindowEvent;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.util.concurrent.CountDownLatch;
 import planewright.app.Main;
 
 /** Starts the program and closes its window once it is filled, as a builder would: class archives are made at such an end. */
 public final class OneSession {
     private OneSession() {}
 
-    public static void main(String[] words) {
+    /**
+     * Runs it.
+     *
+     * @param words {@code heap}: before the end, tells the heap in use with the window left alone, MiB
+     */
+    public static void main(String[] words) throws InterruptedException {
+        var filled = new CountDownLatch(1);
         System.setOut(new PrintStream(System.out, true, StandardCharsets.UTF_8) {
             @Override
             public void println(String line) {
                 super.println(line);
                 if (line.equals("filled")) {
-                    EventQueue.invokeLater(OneSession::close);
+                    filled.countDown();
                 }
             }
         });
-        Main.main(words);
+        Main.main(new String[0]);
+        filled.await();
+        if (words.length > 0 && words[0].equals("heap")) {
+            ChildJvm.tell("heap in use", IdleHeap.whenStill());
+        }
+        EventQueue.invokeLater(OneSession::close);
     }
 
     private static void close() {

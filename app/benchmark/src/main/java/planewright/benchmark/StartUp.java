@@ -1,58 +1,39 @@
 package planewright.benchmark;
 
-import java.io.File;
+import java.awt.GraphicsEnvironment;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
- * Measures the start-up: from before the process starts to its first painted frame, of the program with the sample journal and
- * of an empty window, by turns, so that a busy machine slows both. Run it in the project's folder, after packaging.
+ * The start-up: from before the process starts to its first painted frame, of the program with the sample journal and of an empty
+ * window, by turns, so that a busy machine slows both.
  */
-public final class StartUp {
-    private static final int ROUNDS = 9;
-    private static final double GOAL = 1.3;
+final class StartUp implements Section {
+    private static final double MOST = 1.3;
 
-    private final Path root;
-    private final Path temp;
-
-    private StartUp(Path root, Path temp) {
-        this.root = root;
-        this.temp = temp;
-    }
-
-    /**
-     * Measures and prints.
-     *
-     * @param words how many times each is started; 9 where nothing is said
-     */
-    public static void main(String[] words) throws IOException, InterruptedException {
-        int rounds = words.length > 0 ? Integer.parseInt(words[0]) : ROUNDS;
-        var temp = Files.createTempDirectory("planewright-start-up");
-        try {
-            new StartUp(Path.of("").toAbsolutePath(), temp).run(rounds);
-        } finally {
-            delete(temp);
+    @Override
+    public void measure(Run run) throws IOException, InterruptedException {
+        var sample = run.root().resolve("journal-samples/workshop");
+        if (GraphicsEnvironment.isHeadless() || !Files.isDirectory(sample)) {
+            run.report().leftOut("start-up", "there is no display, or no sample journal in " + sample);
+            return;
         }
-    }
-
-    private void run(int rounds) throws IOException, InterruptedException {
-        copy(root.resolve("journal-samples/workshop"), temp.resolve("workshop"));
+        var temp = Files.createTempDirectory(run.user().toAbsolutePath().getParent(), "start-up");
+        copy(sample, temp.resolve("workshop"));
+        var options = options(run.plugins(), temp);
         var empty = new Candidate(
                 "empty",
-                options(),
+                options,
                 EmptyWindow.class.getName(),
                 List.of(EmptyWindow.class.getName(), "once"),
                 List.of("painted"));
         var program = new Candidate(
                 "program",
-                options(),
+                options,
                 "planewright.app.Main",
                 List.of(OneSession.class.getName()),
                 List.of("painted", "filled"));
@@ -60,96 +41,46 @@ public final class StartUp {
             each.makeArchive(temp);
             each.measure(temp);
         }
+        byTurns(run, temp, empty, program);
+    }
+
+    private static void byTurns(Run run, Path temp, Candidate empty, Candidate program)
+            throws IOException, InterruptedException {
         var bare = new ArrayList<Double>();
         var painted = new ArrayList<Double>();
         var filled = new ArrayList<Double>();
-        for (int round = 0; round < rounds; round++) {
+        for (int round = 0; round < run.rounds(); round++) {
             bare.add(empty.measure(temp).get("painted"));
             var times = program.measure(temp);
             painted.add(times.get("painted"));
             filled.add(times.get("filled"));
         }
-        tell(rounds, Candidate.median(bare), Candidate.median(painted), Candidate.median(filled));
-    }
-
-    private static void tell(int rounds, double bare, double painted, double filled) {
-        System.out.printf(
-                Locale.ROOT,
-                "Java %s, medians of %d starts each, by turns%n",
-                Runtime.version().feature(),
-                rounds);
-        System.out.printf(Locale.ROOT, "empty window, painted    %6.0f ms%n", bare);
-        System.out.printf(
-                Locale.ROOT,
-                "program, painted         %6.0f ms  %.2f x (goal: %.1f or less)%n",
-                painted,
-                painted / bare,
-                GOAL);
-        System.out.printf(Locale.ROOT, "program, journal filled  %6.0f ms  %.2f x%n", filled, filled / bare);
+        run.report()
+                .goal(Goal.of("start to the first painted frame", "ms", Median.of(painted))
+                        .comparedWith("an empty window of the same size and look", Median.of(bare), MOST));
+        run.report().figure("start-up", "sample journal in the window, ms", Median.of(filled));
     }
 
     /** The launcher's own options; the archives go by the class path, so both get the same one. */
-    private List<String> options() throws IOException {
+    private static List<String> options(String plugins, Path temp) {
         return List.of(
                 "-XX:+UseSerialGC",
                 "--enable-native-access=ALL-UNNAMED",
                 "-Xlog:disable",
                 "-Xlog:all=warning:stderr",
                 "-Dfile.encoding=UTF-8",
-                "-Dplanewright.plugins=" + joined(plugins()),
+                "-Dplanewright.plugins=" + plugins,
                 "-Dplanewright.journal=" + temp.resolve("workshop"),
                 "-Dplanewright.user=" + temp.resolve("user"),
                 "-Dplanewright.announceFirstPaint=true",
                 "-cp",
-                joined(classPath()));
-    }
-
-    private List<Path> classPath() throws IOException {
-        var jars = new ArrayList<Path>();
-        jars.addAll(files(root.resolve("app/target"), "glob:planewright-app-*[0-9].jar"));
-        jars.addAll(files(root.resolve("app/target/lib"), "glob:*.jar"));
-        jars.addAll(files(root.resolve("app/benchmark/target"), "glob:planewright-benchmark-*.jar"));
-        return jars;
-    }
-
-    private List<Path> plugins() throws IOException {
-        var zips = new ArrayList<Path>();
-        for (var module : files(root.resolve("plugins"), "glob:*")) {
-            if (Files.isDirectory(module.resolve("target"))) {
-                zips.addAll(files(module.resolve("target"), "glob:*.zip"));
-            }
-        }
-        return zips;
-    }
-
-    private static List<Path> files(Path folder, String pattern) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            throw new IOException("folder " + folder + " is not there; package first, and run in the project's folder");
-        }
-        var matcher = folder.getFileSystem().getPathMatcher(pattern);
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(file -> matcher.matches(file.getFileName()))
-                    .sorted()
-                    .toList();
-        }
-    }
-
-    private static String joined(List<Path> paths) {
-        return paths.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
+                System.getProperty("java.class.path"));
     }
 
     private static void copy(Path from, Path to) throws IOException {
         try (Stream<Path> files = Files.walk(from)) {
             for (var file : files.toList()) {
                 Files.copy(file, to.resolve(from.relativize(file).toString()));
-            }
-        }
-    }
-
-    private static void delete(Path folder) throws IOException {
-        try (Stream<Path> files = Files.walk(folder)) {
-            for (var file : files.sorted(Comparator.reverseOrder()).toList()) {
-                Files.deleteIfExists(file);
             }
         }
     }

@@ -1,2 +1,5 @@
-/** How long the program takes to show itself, as a ratio to an empty window in the same run: whole processes, no tests. */
+/**
+ * The program measured against goals: numbers, yardsticks of the same run and their ratios as one JSON object. Start at {@link
+ * planewright.benchmark.Benchmark}. Whatever takes a program's time runs in a Java virtual machine of its own.
+ */
 package planewright.benchmark;

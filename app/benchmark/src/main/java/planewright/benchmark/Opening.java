@@ -1,0 +1,36 @@
+package planewright.benchmark;
+
+import java.io.IOException;
+import java.util.ArrayList;
+
+/** How soon an opened journal is there: whole processes, each timed from its {@code main}. */
+final class Opening implements Section {
+    private static final String PARSE = "one full parse: every file read and parsed on one thread, cold";
+
+    @Override
+    public void measure(Run run) throws IOException, InterruptedException {
+        var parses = new ArrayList<Double>();
+        var rebuilds = new ArrayList<Double>();
+        var screens = new ArrayList<Double>();
+        var searches = new ArrayList<Double>();
+        run.child().measure(FullParse.class);
+        for (int round = 0; round < run.rounds(); round++) {
+            parses.add(run.child().measure(FullParse.class));
+            if (round == 0 || round == run.rounds() - 1) {
+                Run.delete(run.user());
+                rebuilds.add(run.child().measure(SearchReady.class));
+            }
+            screens.add(run.child().measure(FirstScreen.class));
+            searches.add(run.child().measure(SearchReady.class));
+        }
+        double parse = Median.of(parses);
+        var report = run.report();
+        report.figure("opening", "full parse, ms", parse);
+        report.goal(Goal.under("first screen of a warm start", "ms", Median.of(screens), 600)
+                .comparedWith(PARSE, parse, 0.25));
+        report.goal(Goal.under("search ready at a warm start", "ms", Median.of(searches), 1_500)
+                .comparedWith(PARSE, parse, 0.4));
+        report.goal(Goal.under("index and catalogue made anew", "ms", Median.of(rebuilds), 20_000)
+                .comparedWith(PARSE, parse, 6));
+    }
+}

@@ -1,0 +1,50 @@
+package planewright.benchmark;
+
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * What the sections of a run share.
+ *
+ * @param root the project's folder, with its sample journal and packaged plugins
+ * @param journal a synthetic journal that may be written into
+ * @param user a folder for the program's cache
+ * @param rounds how often a whole process is measured
+ * @param report takes what was measured
+ */
+record Run(Path root, Path journal, Path user, int rounds, Report report) {
+    ChildJvm child() throws IOException {
+        return new ChildJvm(journal, user, plugins());
+    }
+
+    /** The zips of all plugins that are packaged, as the launcher names them. */
+    String plugins() throws IOException {
+        var zips = new ArrayList<Path>();
+        var folder = root.resolve("plugins");
+        if (Files.isDirectory(folder)) {
+            try (Stream<Path> files = Files.find(
+                    folder,
+                    3,
+                    (file, attributes) -> file.toString().matches(".*[/\\\\]target[/\\\\][^/\\\\]*[.]zip"))) {
+                files.sorted().forEach(zips::add);
+            }
+        }
+        return zips.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
+    }
+
+    static void delete(Path folder) throws IOException {
+        if (Files.exists(folder)) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                for (var file : files.sorted(Comparator.reverseOrder()).toList()) {
+                    Files.deleteIfExists(file);
+                }
+            }
+        }
+    }
+}

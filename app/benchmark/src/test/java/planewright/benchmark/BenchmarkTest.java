@@ -1,0 +1,65 @@
+package planewright.benchmark;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.StreamSupport;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import planewright.app.synthetic.SyntheticJournal;
+
+/** That everything is measured; how it comes out on a busy machine with a tiny journal says nothing. */
+class BenchmarkTest {
+    private static final Set<String> WHOLE = Set.of(
+            "start to the first painted frame",
+            "first screen of a warm start",
+            "search ready at a warm start",
+            "index and catalogue made anew",
+            "search as you type, median of the kinds",
+            "search, worst question of all kinds",
+            "heap in use, idle, no window",
+            "heap in use, idle, window open",
+            "durable save, median",
+            "saved entry found, median");
+
+    @TempDir
+    private Path temp;
+
+    @Test
+    void everyGoalIsMeasuredOrSaidToBeLeftOut() throws IOException, InterruptedException {
+        var report = new Report();
+        var root = Path.of(System.getProperty("planewright.root"));
+        Benchmark.measure(
+                new Run(root, temp.resolve("journal"), temp.resolve("user"), 1, report),
+                SyntheticJournal.of(4, 12, 3),
+                List.of());
+        var json = report.json();
+        var goals = json.get("goals");
+        assertThat(goals).allSatisfy(goal -> {
+            assertThat(goal.get("measured").asDouble()).isPositive().isFinite();
+            assertThat(goal.get("met").isBoolean()).isTrue();
+            assertThat(goal.has("ceiling") || goal.has("ratio")).isTrue();
+            if (goal.has("yardstick")) {
+                assertThat(goal.get("yardstickMeasured").asDouble())
+                        .isPositive()
+                        .isFinite();
+                assertThat(goal.get("ratio").asDouble()).isPositive().isFinite();
+            }
+        });
+        var names = StreamSupport.stream(goals.spliterator(), false)
+                .map(goal -> goal.get("goal").asText())
+                .collect(Collectors.toSet());
+        if (json.get("leftOut").isEmpty()) {
+            assertThat(names).isEqualTo(WHOLE);
+        } else {
+            assertThat(WHOLE).containsAll(names);
+            assertThat(json.get("leftOut"))
+                    .allSatisfy(left -> assertThat(left.get("why").asText()).isNotBlank());
+        }
+        assertThat(json.get("figures").findValues("one word, median")).hasSize(1);
+    }
+}
