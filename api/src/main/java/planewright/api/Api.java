@@ -3,7 +3,7 @@ package planewright.api;
 /** The API itself. */
 public final class Api {
     /** Its semantic version (2.0.0 of that scheme); a plugin asks for a range of it in {@code plugin.requires}. */
-    public static final String VERSION = "0.2.0";
+    public static final String VERSION = "0.3.0";
 
     private Api() {}
 }

@@ -5,27 +5,42 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import planewright.api.journal.BenchSession;
 import planewright.api.journal.Entry.Kind;
 import planewright.api.journal.Life;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
+import planewright.app.journal.BuildDayRecord;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.CalendarRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.FlightRecord;
 import planewright.app.journal.Ids;
 import planewright.app.journal.JointRecord;
+import planewright.app.journal.Kept;
 import planewright.app.journal.KeptResult;
+import planewright.app.journal.Lineage;
+import planewright.app.journal.MaterialRecord;
+import planewright.app.journal.MaterialsRecord;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.PartRecord;
 import planewright.app.journal.PictureRecord;
+import planewright.app.journal.RepairRecord;
 import planewright.app.journal.SetUpRecord;
+import planewright.app.journal.StepRecord;
+import planewright.app.journal.TaskRecord;
+import planewright.app.journal.TemplateContent;
+import planewright.app.journal.TemplateRecord;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.UserFolders;
@@ -35,6 +50,8 @@ import planewright.shared.quantity.Written;
 public final class Bench {
     /** When the entries of tests happened. */
     public static final LocalDateTime EVENING = LocalDateTime.of(2025, 3, 14, 20, 15);
+
+    private static final Pattern RECORD = Pattern.compile("(builds|templates)/.*|(calendar|materials)\\.json");
 
     private Bench() {}
 
@@ -119,7 +136,17 @@ public final class Bench {
                         Optional.of(EVENING.plusHours(12).plusSeconds(7)))),
                 List.of(new PictureRecord("ab".repeat(32), "jpg", "the launch")),
                 List.of(new SetUpRecord("balance point", new Written("0.850", Units.FOOT, Optional.empty()))),
-                Optional.of(new FlightRecord(Optional.of(Measured.of(7, Units.MINUTE)), "calm", "slow to roll")),
+                List.of(
+                        new FlightRecord(
+                                Ids.small(), Optional.of(Measured.of(7, Units.MINUTE)), "calm", "slow to roll"),
+                        new FlightRecord(Ids.small(), Optional.empty(), "", "nose up at power")),
+                List.of(new RepairRecord(
+                        Ids.small(),
+                        "fin at the root",
+                        "tall grass",
+                        "glued, a strip over it",
+                        Optional.of(Measured.of(1.5, Units.GRAM)))),
+                List.of(new TaskRecord(Ids.small(), "trim the linkage", Optional.of(Measured.of(25, Units.MINUTE)))),
                 Optional.of(new KeptResult(
                         "balance.ledger",
                         "1",
@@ -128,11 +155,78 @@ public final class Bench {
                         JsonFiles.object().put("mass", 1234.5678))));
     }
 
+    /** An outline, a procedure, a set-up, a calendar and materials in which every field says something. */
+    public static List<Kept> fullOthers(BuildRecord build) {
+        var flown = new BuildDayRecord(build.id(), build.name(), EVENING.toLocalDate());
+        var lineage = Lineage.NONE.from(flown).goneTo(flown).flownOn(flown);
+        var fin = TemplateRecord.of("Fin", EVENING.toLocalDate(), new TemplateContent.Outline("cd".repeat(32)))
+                .withNotes(List.of("Of 3 mm balsa, grain upright."))
+                .withTags(List.of("fin", "balsa"))
+                .withLineage(lineage);
+        var step = new StepRecord(
+                Ids.small(),
+                "Sand the core",
+                Optional.of(Measured.of(20, Units.MINUTE)),
+                Optional.of(Measured.of(12, 1, Units.HOUR)),
+                List.of("lightweight spackle"),
+                List.of("Dust: a mask."));
+        var fairing = TemplateRecord.of("Fairing", EVENING.toLocalDate(), new TemplateContent.Procedure(List.of(step)))
+                .withLineage(Lineage.NONE.derivedFrom(fin));
+        var value = new SetUpRecord("elevon, low rate", new Written("3 1/2", Units.MILLIMETRE, Optional.of("1/2")));
+        var setUp = TemplateRecord.of("Calm air", EVENING.toLocalDate(), new TemplateContent.SetUp(List.of(value)))
+                .withLineage(lineage);
+        return List.of(fin, fairing, setUp, fullCalendar(), fullMaterials());
+    }
+
+    private static CalendarRecord fullCalendar() {
+        var evening = new BenchSession(LocalTime.of(19, 0), LocalTime.of(21, 30));
+        return new CalendarRecord(
+                List.of(
+                        new CalendarRecord.WeeklyRecord(DayOfWeek.TUESDAY, evening),
+                        new CalendarRecord.WeeklyRecord(
+                                DayOfWeek.SATURDAY, new BenchSession(LocalTime.of(20, 0), LocalTime.MIDNIGHT))),
+                List.of(
+                        new CalendarRecord.OtherDayRecord(LocalDate.of(2025, 12, 24), List.of(), "away"),
+                        new CalendarRecord.OtherDayRecord(LocalDate.of(2025, 12, 27), List.of(evening), "")),
+                List.of(
+                        new CalendarRecord.ReadingRecord(LocalTime.of(15, 0), Measured.of(18, 1, Units.CELSIUS)),
+                        new CalendarRecord.ReadingRecord(LocalTime.of(5, 0), Measured.of(8.5, Units.CELSIUS))));
+    }
+
+    private static MaterialsRecord fullMaterials() {
+        return new MaterialsRecord(List.of(new MaterialRecord(
+                Ids.small(),
+                "epoxy from the tall tin",
+                "laminating epoxy",
+                Optional.of(Measured.of(35, Units.MINUTE)),
+                Optional.of(Measured.of(1, Units.MINUTE)),
+                Optional.of(Measured.of(10, 1, Units.HOUR)),
+                Optional.of(Measured.of(2, Units.DAY)),
+                Optional.of(Measured.of(17, Units.CELSIUS)),
+                "slower than its sheet says")));
+    }
+
+    /** A record in which every field says something: {@code build}, {@code entry}, {@code outline} and so on. */
+    public static Kept full(String which) {
+        var build = fullBuild();
+        var others = fullOthers(build);
+        return switch (which) {
+            case "build" -> build;
+            case "entry" -> fullEntry(build);
+            default ->
+                others.get(List.of("outline", "procedure", "set-up", "calendar", "materials")
+                        .indexOf(which));
+        };
+    }
+
     /** The content of every record file below a journal, by its path within. */
     public static TreeMap<String, String> records(Path journal) throws IOException {
         var records = new TreeMap<String, String>();
-        try (Stream<Path> files = Files.walk(journal.resolve("builds"))) {
+        try (Stream<Path> files = Files.walk(journal)) {
             files.filter(Files::isRegularFile)
+                    .filter(file -> RECORD.matcher(
+                                    journal.relativize(file).toString().replace('\\', '/'))
+                            .matches())
                     .forEach(file -> records.put(journal.relativize(file).toString(), text(file)));
         }
         return records;

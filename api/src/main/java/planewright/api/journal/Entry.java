@@ -2,7 +2,6 @@ package planewright.api.journal;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Optional;
 
 /** One dated record in a build's log. */
 public interface Entry {
@@ -36,8 +35,20 @@ public interface Entry {
     /** Values of the set-up that changed here. */
     List<? extends SetUpValue> setUp();
 
-    /** Of an entry that tells of a flight. */
-    Optional<? extends Flight> flight();
+    /** Flights of that day, in their order. */
+    default List<? extends Flight> flights() {
+        return List.of();
+    }
+
+    /** What broke and how it was mended. */
+    default List<? extends Repair> repairs() {
+        return List.of();
+    }
+
+    /** Work that was done. */
+    default List<? extends DoneTask> tasks() {
+        return List.of();
+    }
 
     /** What an entry tells of. */
     enum Kind {

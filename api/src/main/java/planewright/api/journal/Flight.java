@@ -6,6 +6,9 @@ import planewright.api.quantity.Measured;
 
 /** A flight or a run of flights on one pack. */
 public interface Flight {
+    /** Short and stable within its entry. */
+    String id();
+
     /** In the air, where somebody looked at the clock. */
     Optional<Measured<Time>> duration();
 

@@ -39,6 +39,21 @@ public interface JournalReader {
                 .max(Comparator.comparing(dated -> dated.entry().at()));
     }
 
+    /** All templates, by name. */
+    default List<? extends Template> templates() {
+        return List.of();
+    }
+
+    /** When its owner is at the bench, and how warm it is there; empty where nobody has said. */
+    default Optional<? extends BenchCalendar> calendar() {
+        return Optional.empty();
+    }
+
+    /** The owner's own experience with materials, which goes before any table; in the owner's order. */
+    default List<? extends OwnMaterial> materials() {
+        return List.of();
+    }
+
     /** Whether two names mean the same thing: letter case and outer spaces aside. */
     static boolean sameName(String one, String other) {
         return one.strip().equalsIgnoreCase(other.strip());

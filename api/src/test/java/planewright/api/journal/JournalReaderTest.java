@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDateTime;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -124,11 +123,6 @@ class JournalReaderTest {
         @Override
         public List<Picture> pictures() {
             return List.of();
-        }
-
-        @Override
-        public Optional<Flight> flight() {
-            return Optional.empty();
         }
     }
 }

@@ -12,12 +12,13 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import planewright.app.Program;
 import planewright.app.journal.Edit;
-import planewright.app.journal.EntryRecord;
 import planewright.app.store.Binned;
 import planewright.app.store.JsonFiles;
 
-@Command(name = "bin", description = "List deleted entries and builds, bring one back, or throw one away for good.")
+@Command(name = "bin", description = "List what was deleted, bring one back, or throw one away for good.")
 final class BinCommand implements Callable<Integer> {
+    private static final int ENDING = 8;
+
     private final Desk desk;
 
     @Mixin
@@ -61,7 +62,7 @@ final class BinCommand implements Callable<Integer> {
             var array = node.putArray("deleted");
             deleted.forEach(each -> array.addObject()
                     .put("id", each.record().id())
-                    .put("kind", kind(each))
+                    .put("kind", each.kind())
                     .put("title", each.title())
                     .put("deleted", day(program, each)));
             desk.json(node);
@@ -71,8 +72,7 @@ final class BinCommand implements Callable<Integer> {
         desk.table(
                 List.of(false, false, false, false),
                 deleted.stream()
-                        .map(each ->
-                                List.of(each.record().id().substring(18), day(program, each), kind(each), each.title()))
+                        .map(each -> List.of(ending(each.record().id()), day(program, each), each.kind(), each.title()))
                         .toList());
     }
 
@@ -80,16 +80,19 @@ final class BinCommand implements Callable<Integer> {
         if (common.json()) {
             desk.json(JsonFiles.object()
                     .put("id", wanted.record().id())
-                    .put("kind", kind(wanted))
+                    .put("kind", wanted.kind())
                     .put("title", wanted.title()));
         } else {
-            desk.out().println(done + ": " + kind(wanted) + " '" + wanted.title() + "'");
+            desk.out().println(done + ": " + wanted.kind() + " '" + wanted.title() + "'");
         }
     }
 
     private static Binned find(List<Binned> deleted, String id) {
         var found = deleted.stream()
-                .filter(each -> each.record().id().endsWith(id.strip().toUpperCase(Locale.ROOT)))
+                .filter(each -> each.record()
+                        .id()
+                        .toUpperCase(Locale.ROOT)
+                        .endsWith(id.strip().toUpperCase(Locale.ROOT)))
                 .toList();
         if (found.size() != 1 || id.isBlank()) {
             throw CommandFailed.work("'" + id + "' is "
@@ -99,8 +102,8 @@ final class BinCommand implements Callable<Integer> {
         return found.get(0);
     }
 
-    private static String kind(Binned deleted) {
-        return deleted.record() instanceof EntryRecord ? "entry" : "build";
+    private static String ending(String id) {
+        return id.substring(Math.max(0, id.length() - ENDING));
     }
 
     private static String day(Program program, Binned deleted) {

@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
-import planewright.app.print.Sheets;
+import planewright.app.journal.EntryWords;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.RecordFiles;
 
@@ -117,7 +117,9 @@ final class ShowCommand implements Callable<Integer> {
                         + each.fullyCured()
                                 .map(cured -> ", cured " + Desk.time(cured))
                                 .orElse("")));
-        shown.flight().ifPresent(flight -> out.println("  flight: " + Sheets.flight(flight)));
+        shown.flights().forEach(each -> out.println("  flight: " + EntryWords.flight(each)));
+        shown.repairs().forEach(each -> out.println("  repair: " + EntryWords.repair(each)));
+        shown.tasks().forEach(each -> out.println("  done: " + EntryWords.task(each)));
         shown.pictures()
                 .forEach(each -> out.println("  picture " + each.hash().substring(0, 12) + ": " + each.caption()));
     }

@@ -12,7 +12,7 @@ import planewright.api.quantity.Measured;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
-import planewright.app.journal.FlightRecord;
+import planewright.app.journal.EntryWords;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.PictureRecord;
@@ -109,7 +109,9 @@ final class BuildPage {
                         .map(each -> List.of(each.name(), each.quantity().text()))
                         .toList());
         entry.joints().forEach(joint -> page.line("p", "", joint(joint)));
-        entry.flight().ifPresent(flight -> page.line("p", "", flight(flight)));
+        entry.flights().forEach(flight -> page.line("p", "", "Flight: " + EntryWords.flight(flight)));
+        entry.repairs().forEach(repair -> page.line("p", "", "Repair: " + EntryWords.repair(repair)));
+        entry.tasks().forEach(task -> page.line("p", "", "Done: " + EntryWords.task(task)));
         entry.keptResult()
                 .ifPresent(kept ->
                         page.line("p", "quiet", "Computed by " + kept.calculator() + ", version " + kept.version()));
@@ -149,13 +151,6 @@ final class BuildPage {
                         .map(until -> ", hands off until " + time(until))
                         .orElse("")
                 + joint.fullyCured().map(cured -> ", cured " + time(cured)).orElse("");
-    }
-
-    private static String flight(FlightRecord flight) {
-        return "Flight: "
-                + Stream.of(text(flight.duration()), flight.conditions(), flight.behaviour())
-                        .filter(words -> !words.isBlank())
-                        .collect(Collectors.joining("; "));
     }
 
     private static String text(Optional<? extends Measured<?>> value) {

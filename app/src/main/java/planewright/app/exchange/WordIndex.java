@@ -14,6 +14,7 @@ import org.commonmark.parser.Parser;
 import org.commonmark.renderer.text.TextContentRenderer;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.EntryWords;
 import planewright.app.journal.OpenJournal;
 
 /**
@@ -61,7 +62,9 @@ final class WordIndex {
                         entry.setUp().stream()
                                 .map(each -> each.name() + " " + each.quantity().text()),
                         entry.joints().stream().map(each -> each.name() + " " + each.material()),
-                        entry.flight().stream().map(each -> each.conditions() + " " + each.behaviour()),
+                        entry.flights().stream().map(EntryWords::flight),
+                        entry.repairs().stream().map(EntryWords::repair),
+                        entry.tasks().stream().map(EntryWords::task),
                         entry.pictures().stream().map(each -> each.caption()),
                         entry.tags().stream(),
                         Stream.of(entry.kind().word()))

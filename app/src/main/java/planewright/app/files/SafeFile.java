@@ -11,6 +11,7 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
 
@@ -66,7 +67,16 @@ public final class SafeFile {
 
     /** Removes what killed saves have left beside their targets, where folders can be read. */
     public static void sweep(Path folder) throws IOException {
-        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+        sweep(folder, Integer.MAX_VALUE);
+    }
+
+    /** The same beside files that lie in the folder itself. */
+    public static void sweepFlat(Path folder) throws IOException {
+        sweep(folder, 1);
+    }
+
+    private static void sweep(Path folder, int depth) throws IOException {
+        Files.walkFileTree(folder, Set.of(), depth, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
                 if (isLeftOver(file)) {

@@ -13,7 +13,6 @@ import org.apache.lucene.search.ConstantScoreQuery;
 import org.apache.lucene.search.MatchNoDocsQuery;
 import org.apache.lucene.search.Query;
 import planewright.app.journal.EntryRecord;
-import planewright.app.journal.FlightRecord;
 import planewright.shared.quantity.Written;
 
 /** A measured range as the index knows it: the keys of the values that bear the name, and bounds in their system unit. */
@@ -52,7 +51,7 @@ final class Measuring {
     /**
      * A value of an entry.
      *
-     * @param where {@code measurement}, {@code set-up} or {@code flight}
+     * @param where {@code measurement}, {@code set-up}, {@code flight}, {@code repair} or {@code task}
      * @param key its name and kind, as {@link Documents#key} makes it
      * @param value in the system unit
      * @param text the value with its name, for people
@@ -87,10 +86,15 @@ final class Measuring {
         var values = new ArrayList<Value>();
         entry.measurements().forEach(each -> values.add(value("measurement", each.name(), each.quantity())));
         entry.setUp().forEach(each -> values.add(value("set-up", each.name(), each.quantity())));
-        entry.flight()
-                .flatMap(FlightRecord::duration)
-                .map(Written::of)
-                .ifPresent(duration -> values.add(value("flight", "flight", duration)));
+        for (var flight : entry.flights()) {
+            flight.duration().ifPresent(duration -> values.add(value("flight", "flight", Written.of(duration))));
+        }
+        for (var repair : entry.repairs()) {
+            repair.massAdded().ifPresent(mass -> values.add(value("repair", repair.broke(), Written.of(mass))));
+        }
+        for (var task : entry.tasks()) {
+            task.handsOn().ifPresent(time -> values.add(value("task", task.name(), Written.of(time))));
+        }
         return values;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.EntryWords;
 
 /** What of an entry can be searched. */
 final class Pieces {
@@ -30,7 +31,9 @@ final class Pieces {
         entry.setUp()
                 .forEach(value -> add(
                         pieces, "set-up", value.name() + " " + value.quantity().text()));
-        entry.flight().ifPresent(flight -> add(pieces, "flight", flight.conditions() + " " + flight.behaviour()));
+        entry.flights().forEach(flight -> add(pieces, "flight", flight.conditions() + " " + flight.behaviour()));
+        entry.repairs().forEach(repair -> add(pieces, "repair", EntryWords.repair(repair)));
+        entry.tasks().forEach(task -> add(pieces, "task", EntryWords.task(task)));
         entry.pictures().forEach(picture -> add(pieces, "picture", picture.caption()));
         add(pieces, "tag", String.join(" ", entry.tags()));
         add(pieces, "kind", entry.kind().word());

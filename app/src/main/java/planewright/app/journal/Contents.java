@@ -15,14 +15,18 @@ import planewright.api.journal.JournalReader;
  *
  * @param byId builds by their ids
  * @param logs entries in order of time, by the id of their build
+ * @param others all other records
  */
-record Contents(Map<String, BuildRecord> byId, Map<String, List<EntryRecord>> logs) implements JournalReader {
-    static Contents of(Collection<BuildRecord> builds, Collection<EntryRecord> entries) {
+record Contents(Map<String, BuildRecord> byId, Map<String, List<EntryRecord>> logs, Others others)
+        implements JournalReader {
+    static Contents of(
+            Collection<BuildRecord> builds, Collection<EntryRecord> entries, Collection<? extends Kept> others) {
         var logs = new HashMap<String, List<EntryRecord>>();
         entries.stream()
                 .collect(Collectors.groupingBy(EntryRecord::build))
                 .forEach((build, log) -> logs.put(build, sorted(log.stream())));
-        return new Contents(builds.stream().collect(Collectors.toMap(BuildRecord::id, build -> build)), logs);
+        return new Contents(
+                builds.stream().collect(Collectors.toMap(BuildRecord::id, build -> build)), logs, Others.of(others));
     }
 
     @Override
@@ -44,6 +48,29 @@ record Contents(Map<String, BuildRecord> byId, Map<String, List<EntryRecord>> lo
         return Optional.ofNullable(byId.get(id));
     }
 
+    @Override
+    public List<TemplateRecord> templates() {
+        return others.templates();
+    }
+
+    @Override
+    public Optional<CalendarRecord> calendar() {
+        return others.calendar();
+    }
+
+    @Override
+    public List<MaterialRecord> materials() {
+        return others.materials().map(MaterialsRecord::materials).orElse(List.of());
+    }
+
+    /** The record of the same kind and id as another one. */
+    Optional<? extends Kept> current(Kept like) {
+        if (like instanceof BuildRecord) {
+            return build(like.id());
+        }
+        return like instanceof EntryRecord ? entry(like.id()) : others.record(like.id());
+    }
+
     Optional<EntryRecord> entry(String id) {
         return logs.values().stream()
                 .flatMap(List::stream)
@@ -53,9 +80,9 @@ record Contents(Map<String, BuildRecord> byId, Map<String, List<EntryRecord>> lo
 
     /** What the journal holds once an edit is made. */
     Contents with(Edit edit) {
-        var changed = new Contents(new HashMap<>(byId), new HashMap<>(logs));
+        var changed = new Contents(new HashMap<>(byId), new HashMap<>(logs), others);
         edit.changes().forEach(changed::take);
-        return changed;
+        return new Contents(changed.byId, changed.logs, others.with(edit));
     }
 
     private void take(Edit.Change change) {

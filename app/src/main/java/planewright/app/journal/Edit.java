@@ -68,6 +68,11 @@ public record Edit(String what, List<Change> changes) {
         return new Edit(what, List.of(new Change(Optional.of(before), Optional.of(after))));
     }
 
+    /** Changes a record, or adds it where there was none. */
+    public static Edit put(String what, Optional<? extends Kept> before, Kept after) {
+        return new Edit(what, List.of(new Change(before.map(known -> known), Optional.of(after))));
+    }
+
     /** Removes a record as it was when it was read. */
     public static Edit remove(String what, Kept removed) {
         return new Edit(what, List.of(new Change(Optional.of(removed), Optional.empty())));

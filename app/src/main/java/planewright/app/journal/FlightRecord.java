@@ -6,4 +6,5 @@ import planewright.api.journal.Flight;
 import planewright.api.quantity.Measured;
 
 /** A flight as the journal holds it. */
-public record FlightRecord(Optional<Measured<Time>> duration, String conditions, String behaviour) implements Flight {}
+public record FlightRecord(String id, Optional<Measured<Time>> duration, String conditions, String behaviour)
+        implements Flight {}

@@ -26,9 +26,21 @@ public final class OpenJournal implements JournalReader {
     private volatile Contents contents;
 
     public OpenJournal(String name, Collection<BuildRecord> builds, Collection<EntryRecord> entries, Storage storage) {
+        this(name, builds, entries, List.of(), storage);
+    }
+
+    /**
+     * @param others templates, and the calendar and the materials where there are any
+     */
+    public OpenJournal(
+            String name,
+            Collection<BuildRecord> builds,
+            Collection<EntryRecord> entries,
+            Collection<? extends Kept> others,
+            Storage storage) {
         this.name = name;
         this.storage = storage;
-        this.contents = Contents.of(builds, entries);
+        this.contents = Contents.of(builds, entries, others);
     }
 
     /** What its owner calls it. */
@@ -49,6 +61,26 @@ public final class OpenJournal implements JournalReader {
     @Override
     public Optional<BuildRecord> build(String id) {
         return contents.build(id);
+    }
+
+    @Override
+    public List<TemplateRecord> templates() {
+        return contents.templates();
+    }
+
+    @Override
+    public Optional<CalendarRecord> calendar() {
+        return contents.calendar();
+    }
+
+    @Override
+    public List<MaterialRecord> materials() {
+        return contents.materials();
+    }
+
+    /** The list of materials as a record, which an edit begins from. */
+    public Optional<MaterialsRecord> materialsRecord() {
+        return contents.others().materials();
     }
 
     /** The entry of that id, or empty. */
@@ -146,10 +178,7 @@ public final class OpenJournal implements JournalReader {
 
     /** An edit was made on what somebody saw; if that is no longer so, somebody else's edit would be lost. */
     private void requireCurrent(Edit.Change change) {
-        Optional<? extends Kept> current = change.subject() instanceof BuildRecord
-                ? build(change.subject().id())
-                : entry(change.subject().id());
-        if (!current.equals(change.before())) {
+        if (!contents.current(change.subject()).equals(change.before())) {
             throw new IllegalStateException("record " + change.subject().id()
                     + " has changed since it was read; read it again and repeat the edit");
         }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.text.TextContentRenderer;
@@ -18,10 +17,9 @@ import planewright.app.calc.Outcome;
 import planewright.app.calc.ResultView;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
-import planewright.app.journal.FlightRecord;
+import planewright.app.journal.EntryWords;
 import planewright.app.journal.JointRecord;
 import planewright.app.pictures.PictureShelf;
-import planewright.shared.quantity.QuantityText;
 
 /** Puts together what is printed. */
 public final class Sheets {
@@ -117,7 +115,9 @@ public final class Sheets {
                             .toList()));
         }
         entry.joints().forEach(joint -> blocks.add(new Sheet.Remark("joint", joint(joint))));
-        entry.flight().ifPresent(flight -> blocks.add(new Sheet.Remark("flight", flight(flight))));
+        entry.flights().forEach(flight -> blocks.add(new Sheet.Remark("flight", EntryWords.flight(flight))));
+        entry.repairs().forEach(repair -> blocks.add(new Sheet.Remark("repair", EntryWords.repair(repair))));
+        entry.tasks().forEach(task -> blocks.add(new Sheet.Remark("done", EntryWords.task(task))));
         entry.keptResult().ifPresent(kept -> {
             KeptFigures.drawings(kept.results()).forEach(drawing -> blocks.add(new Sheet.DrawingBlock(drawing)));
             KeptFigures.charts(kept.results()).forEach(chart -> blocks.add(new Sheet.ChartBlock(chart)));
@@ -134,13 +134,6 @@ public final class Sheets {
                         .map(end -> ", hands off until " + WHEN.format(end))
                         .orElse("")
                 + joint.fullyCured().map(end -> ", cured " + WHEN.format(end)).orElse("");
-    }
-
-    /** A flight in a line: how long, in what weather, how it went. */
-    public static String flight(FlightRecord flight) {
-        return Stream.of(flight.duration().map(QuantityText::show).orElse(""), flight.conditions(), flight.behaviour())
-                .filter(words -> !words.isBlank())
-                .collect(Collectors.joining("; "));
     }
 
     private static void lines(String heading, List<String> lines, List<Sheet.Block> blocks) {

@@ -63,7 +63,7 @@ final class Bin {
     private Optional<Binned> record(Path file) throws IOException {
         try {
             var tree = JsonFiles.read(file);
-            Kept record = tree.has("build") ? EntryFile.read(tree) : BuildFile.read(tree);
+            Kept record = RecordFiles.read(tree, file.getFileName().toString().replaceFirst("\\.json$", ""));
             return file(record.id()).equals(file)
                     ? Optional.of(new Binned(
                             file, record, Files.getLastModifiedTime(file).toInstant()))

@@ -12,39 +12,33 @@ import planewright.app.journal.PartRecord;
 final class BuildFile {
     private BuildFile() {}
 
-    static BuildRecord read(ObjectNode tree) throws Unreadable {
-        var fields = new Fields(tree);
-        Schema.require(fields);
-        return fields.checked(
-                "",
-                () -> new BuildRecord(
-                        fields.text("id"),
-                        fields.text("name"),
-                        fields.word("life", Life.values(), Life::word),
-                        fields.textOr("layout", ""),
-                        fields.textOr("datum", ""),
-                        fields.date("begun"),
-                        fields.texts("notes"),
-                        fields.rows("parts", BuildFile::part),
-                        fields.tree("planform").isPresent()
-                                ? Optional.of(PlanformJson.read(
-                                        fields.tree("planform").get()))
-                                : Optional.empty()));
+    static BuildRecord read(Fields fields) throws Unreadable {
+        var planform = fields.tree("planform");
+        return new BuildRecord(
+                fields.text("id"),
+                fields.text("name"),
+                fields.word("life", Life.values(), Life::word),
+                fields.textOr("layout", ""),
+                fields.textOr("datum", ""),
+                fields.date("begun"),
+                fields.texts("notes"),
+                fields.rows("parts", BuildFile::part),
+                planform.isPresent() ? Optional.of(PlanformJson.read(planform.get())) : Optional.empty());
     }
 
-    /** The units of the planform in a build's tree. */
-    static PlanformJson.UnitCodes units(ObjectNode tree) throws Unreadable {
+    /** What a build's file holds, its planform in the units that a tree of it has. */
+    static ObjectNode inUnitsOf(ObjectNode tree, BuildRecord build) throws Unreadable {
+        var written = FileKind.BUILD.write(build);
         var planform = new Fields(tree).tree("planform");
-        return planform.isPresent() ? PlanformJson.units(new Fields(planform.get())) : PlanformJson.OURS;
+        if (planform.isPresent() && build.planform().isPresent()) {
+            var units = PlanformJson.units(new Fields(planform.get()));
+            written.set("planform", PlanformJson.write(build.planform().get(), units));
+        }
+        return written;
     }
 
     static ObjectNode write(BuildRecord build) {
-        return write(build, PlanformJson.OURS);
-    }
-
-    static ObjectNode write(BuildRecord build, PlanformJson.UnitCodes units) {
         var writing = new Writing()
-                .whole("schema", Schema.CURRENT)
                 .text("id", build.id())
                 .text("name", build.name())
                 .text("life", build.life().word())
@@ -53,7 +47,7 @@ final class BuildFile {
                 .text("begun", build.begun().toString())
                 .texts("notes", build.notes())
                 .rows("parts", build.parts(), BuildFile::part);
-        build.planform().ifPresent(planform -> writing.tree("planform", PlanformJson.write(planform, units)));
+        build.planform().ifPresent(planform -> writing.tree("planform", PlanformJson.write(planform)));
         return writing.done();
     }
 

@@ -1,6 +1,7 @@
 package planewright.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import javax.measure.quantity.Mass;
 import javax.measure.quantity.Time;
 import planewright.api.journal.Entry;
 import planewright.app.journal.EntryRecord;
@@ -9,39 +10,37 @@ import planewright.app.journal.JointRecord;
 import planewright.app.journal.KeptResult;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.PictureRecord;
+import planewright.app.journal.RepairRecord;
 import planewright.app.journal.SetUpRecord;
+import planewright.app.journal.TaskRecord;
 
 /** An entry as a file says it. */
 final class EntryFile {
     private EntryFile() {}
 
-    static EntryRecord read(ObjectNode tree) throws Unreadable {
-        var fields = new Fields(tree);
-        Schema.require(fields);
-        return fields.checked(
-                "",
-                () -> new EntryRecord(
-                        fields.text("id"),
-                        fields.text("build"),
-                        fields.time("at"),
-                        fields.word("kind", Entry.Kind.values(), Entry.Kind::word),
-                        fields.textOr("title", ""),
-                        fields.texts("text"),
-                        fields.texts("tags"),
-                        fields.rows("measurements", EntryFile::measurement),
-                        fields.rows("joints", EntryFile::joint),
-                        fields.rows(
-                                "pictures",
-                                row -> new PictureRecord(
-                                        row.text("hash"), row.text("type"), row.textOr("caption", ""))),
-                        fields.rows("setUp", row -> new SetUpRecord(row.text("name"), row.written())),
-                        fields.nested("flight", EntryFile::flight),
-                        fields.nested("keptResult", EntryFile::keptResult)));
+    static EntryRecord read(Fields fields) throws Unreadable {
+        return new EntryRecord(
+                fields.text("id"),
+                fields.text("build"),
+                fields.time("at"),
+                fields.word("kind", Entry.Kind.values(), Entry.Kind::word),
+                fields.textOr("title", ""),
+                fields.texts("text"),
+                fields.texts("tags"),
+                fields.rows("measurements", EntryFile::measurement),
+                fields.rows("joints", EntryFile::joint),
+                fields.rows(
+                        "pictures",
+                        row -> new PictureRecord(row.text("hash"), row.text("type"), row.textOr("caption", ""))),
+                fields.rows("setUp", EntryFile::setUp),
+                fields.rows("flights", EntryFile::flight),
+                fields.rows("repairs", EntryFile::repair),
+                fields.rows("tasks", EntryFile::task),
+                fields.nested("keptResult", EntryFile::keptResult));
     }
 
     static ObjectNode write(EntryRecord entry) {
         var writing = new Writing()
-                .whole("schema", Schema.CURRENT)
                 .text("id", entry.id())
                 .text("build", entry.build())
                 .time("at", entry.at())
@@ -58,17 +57,10 @@ final class EntryFile {
                                 .text("hash", picture.hash())
                                 .text("type", picture.type())
                                 .text("caption", picture.caption()))
-                .rows(
-                        "setUp",
-                        entry.setUp(),
-                        value -> new Writing().text("name", value.name()).written(value.quantity()));
-        entry.flight()
-                .ifPresent(flight -> writing.nested(
-                        "flight",
-                        new Writing()
-                                .measured("duration", flight.duration())
-                                .text("conditions", flight.conditions())
-                                .text("behaviour", flight.behaviour())));
+                .rows("setUp", entry.setUp(), EntryFile::setUp)
+                .rows("flights", entry.flights(), EntryFile::flight)
+                .rows("repairs", entry.repairs(), EntryFile::repair)
+                .rows("tasks", entry.tasks(), EntryFile::task);
         entry.keptResult()
                 .ifPresent(kept -> writing.nested(
                         "keptResult",
@@ -113,11 +105,54 @@ final class EntryFile {
                 .time("fullyCured", joint.fullyCured());
     }
 
-    private static FlightRecord flight(Fields flight) throws Unreadable {
+    static SetUpRecord setUp(Fields row) throws Unreadable {
+        return new SetUpRecord(row.text("name"), row.written());
+    }
+
+    static Writing setUp(SetUpRecord value) {
+        return new Writing().text("name", value.name()).written(value.quantity());
+    }
+
+    private static FlightRecord flight(Fields row) throws Unreadable {
         return new FlightRecord(
-                flight.measured("duration", Time.class),
-                flight.textOr("conditions", ""),
-                flight.textOr("behaviour", ""));
+                row.text("id"),
+                row.measured("duration", Time.class),
+                row.textOr("conditions", ""),
+                row.textOr("behaviour", ""));
+    }
+
+    private static Writing flight(FlightRecord flight) {
+        return new Writing()
+                .text("id", flight.id())
+                .measured("duration", flight.duration())
+                .text("conditions", flight.conditions())
+                .text("behaviour", flight.behaviour());
+    }
+
+    private static RepairRecord repair(Fields row) throws Unreadable {
+        return new RepairRecord(
+                row.text("id"),
+                row.text("broke"),
+                row.textOr("cause", ""),
+                row.textOr("mended", ""),
+                row.measured("massAdded", Mass.class));
+    }
+
+    private static Writing repair(RepairRecord repair) {
+        return new Writing()
+                .text("id", repair.id())
+                .text("broke", repair.broke())
+                .text("cause", repair.cause())
+                .text("mended", repair.mended())
+                .measured("massAdded", repair.massAdded());
+    }
+
+    private static TaskRecord task(Fields row) throws Unreadable {
+        return new TaskRecord(row.text("id"), row.text("name"), row.measured("handsOn", Time.class));
+    }
+
+    private static Writing task(TaskRecord task) {
+        return new Writing().text("id", task.id()).text("name", task.name()).measured("handsOn", task.handsOn());
     }
 
     private static KeptResult keptResult(Fields kept) throws Unreadable {

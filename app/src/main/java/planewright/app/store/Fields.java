@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -34,6 +35,14 @@ final class Fields {
 
     String textOr(String name, String otherwise) throws Unreadable {
         return optionalText(name).orElse(otherwise);
+    }
+
+    Optional<String> optionalText(String name) throws Unreadable {
+        var node = object.get(name);
+        if (node != null && !node.isTextual()) {
+            throw problem(name, shown(node), "a text");
+        }
+        return Optional.ofNullable(node).map(JsonNode::textValue);
     }
 
     int whole(String name) throws Unreadable {
@@ -70,6 +79,10 @@ final class Fields {
 
     LocalDateTime time(String name) throws Unreadable {
         return parsed(name, LocalDateTime::parse, "a date and time such as 2025-03-14T20:15");
+    }
+
+    LocalTime clock(String name) throws Unreadable {
+        return parsed(name, LocalTime::parse, "a time of day such as 20:15");
     }
 
     Optional<LocalDateTime> optionalTime(String name) throws Unreadable {
@@ -112,6 +125,10 @@ final class Fields {
     <T> Optional<T> nested(String name, Reader<T> reader) throws Unreadable {
         var node = object.get(name);
         return node == null ? Optional.empty() : Optional.of(read(path + name, node, reader));
+    }
+
+    <T> T required(String name, Reader<T> reader) throws Unreadable {
+        return nested(name, reader).orElseThrow(() -> problem(name, "missing", "an object"));
     }
 
     Optional<ObjectNode> tree(String name) throws Unreadable {
@@ -162,14 +179,6 @@ final class Fields {
         }
         var fields = new Fields(place + ".", nested);
         return fields.checked("", () -> reader.read(fields));
-    }
-
-    private Optional<String> optionalText(String name) throws Unreadable {
-        var node = object.get(name);
-        if (node != null && !node.isTextual()) {
-            throw problem(name, shown(node), "a text");
-        }
-        return Optional.ofNullable(node).map(JsonNode::textValue);
     }
 
     private Iterable<JsonNode> array(String name) throws Unreadable {

@@ -1,7 +1,6 @@
 package planewright.app.store;
 
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -16,7 +15,6 @@ import java.util.stream.Stream;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
-import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.Slow;
@@ -28,10 +26,8 @@ public final class JournalFolder implements Storage, AutoCloseable {
     /** The file that makes a folder a journal. */
     public static final String HEAD = "journal.json";
 
-    private static final String FORMAT = "planewright journal";
-
     private final Path folder;
-    private final String id;
+    private final JournalHead head;
     private final Optional<JournalLock> lock;
     private final Optional<String> readOnly;
     private final PictureShelf pictures;
@@ -45,19 +41,19 @@ public final class JournalFolder implements Storage, AutoCloseable {
         this.folder = folder;
         this.lock = lock;
         this.bin = new Bin(folder.resolve("bin"));
-        var head = head(folder);
-        this.id = head.text("id");
-        this.readOnly = readOnly(head, lock);
+        this.head = JournalHead.read(folder);
+        this.readOnly = head.refusal().or(() -> unwritable(lock));
         if (readOnly.isEmpty()) {
-            for (var ours : List.of("builds", "photos", "schema", "bin")) {
+            SafeFile.sweepFlat(folder);
+            for (var ours : List.of("builds", RecordFiles.TEMPLATES, "photos", "schema", "bin")) {
                 SafeFile.sweep(folder.resolve(ours));
             }
         }
         var loaded = new JournalLoader(folder, files).load();
         this.setAside = loaded.setAside();
         this.pictures = new PictureShelf(
-                folder.resolve("photos"), user.cacheOf(id, folder).resolve("thumbnails"), this::requireWritable);
-        this.journal = new OpenJournal(head.text("name"), loaded.builds(), loaded.entries(), this);
+                folder.resolve("photos"), user.cacheOf(id(), folder).resolve("thumbnails"), this::requireWritable);
+        this.journal = new OpenJournal(head.name(), loaded.builds(), loaded.entries(), loaded.others(), this);
     }
 
     /**
@@ -73,24 +69,12 @@ public final class JournalFolder implements Storage, AutoCloseable {
             throw new JournalRefused("folder " + folder
                     + " is not empty; a new journal needs an empty folder or one that does not exist yet");
         }
-        for (var file : List.of("README.md", "gitignore", "gitattributes")) {
-            copy(file, folder.resolve(file.startsWith("git") ? "." + file : file));
-        }
-        for (var schema : List.of("journal-1.json", "build-1.json", "entry-1.json")) {
-            copy("schema/" + schema, folder.resolve("schema").resolve(schema));
-        }
-        write(folder.resolve(HEAD), head(UUID.randomUUID(), name));
+        JournalHead.create(folder, name);
     }
 
     /** What the file {@value #HEAD} of a journal says. */
     public static String head(UUID id, String name) {
-        return JsonFiles.text(new Writing()
-                .text("format", FORMAT)
-                .whole("schema", Schema.CURRENT)
-                .whole("minReader", Schema.CURRENT)
-                .text("id", id.toString())
-                .text("name", name.strip())
-                .done());
+        return JournalHead.text(id, name);
     }
 
     /** Whether a folder is a journal's. */
@@ -128,7 +112,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
 
     /** The journal's UUID. */
     public String id() {
-        return id;
+        return head.id();
     }
 
     public OpenJournal journal() {
@@ -212,12 +196,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         }
     }
 
-    private static Optional<String> readOnly(Fields head, Optional<JournalLock> lock) throws Unreadable {
-        int needed = head.whole("minReader");
-        if (needed > Schema.CURRENT) {
-            return Optional.of("it was written by a newer version of the program (minReader is " + needed
-                    + "; this one writes up to " + Schema.CURRENT + "); use that version to change it");
-        }
+    private static Optional<String> unwritable(Optional<JournalLock> lock) {
         return lock.isPresent()
                 ? Optional.empty()
                 : Optional.of("its folder cannot be written in; make it writable, or copy the journal to one that is");
@@ -242,8 +221,9 @@ public final class JournalFolder implements Storage, AutoCloseable {
         if (isSame(before, after) || restored(file, after, text)) {
             return;
         }
-        var tree = JsonFiles.parse(text);
-        Schema.requireOurs(file, tree);
+        var kind = FileKind.of(after);
+        kind.requireOurs(file, JsonFiles.parse(text));
+        var tree = kind.migrated(JsonFiles.parse(text));
         Patch.apply(tree, RecordFiles.json(before, tree), RecordFiles.json(after, tree));
         var patched = JsonFiles.text(tree);
         writeRecord(file, patched, after);
@@ -292,21 +272,11 @@ public final class JournalFolder implements Storage, AutoCloseable {
         if (known != null) {
             return known;
         }
-        if (record instanceof EntryRecord entry) {
-            var build = files.get(entry.build());
-            if (build == null) {
-                throw new IOException("entry " + entry.id() + " belongs to build " + entry.build()
-                        + ", which is not in the journal; make the build first");
-            }
-            return build.resolveSibling(Names.pathOf(entry.id()));
-        }
-        return folder.resolve("builds")
-                .resolve(Names.folderOf((BuildRecord) record))
-                .resolve("build.json");
+        return RecordFiles.place(folder, record, files::get);
     }
 
     /** Writes nothing that could not be read again. */
-    private static void writeRecord(Path file, String text, Kept record) throws IOException {
+    private void writeRecord(Path file, String text, Kept record) throws IOException {
         int size = bytes(text).length;
         if (size > JsonFiles.MOST_BYTES) {
             throw new IOException("file " + file + " would have " + size + " bytes; accepted: up to "
@@ -317,6 +287,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         } catch (Unreadable reason) {
             throw new IOException("file " + file + " could not be read again: " + reason.getMessage(), reason);
         }
+        head.require(FileKind.of(record).format());
         write(file, text);
     }
 
@@ -328,23 +299,9 @@ public final class JournalFolder implements Storage, AutoCloseable {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 
-    private static Fields head(Path folder) throws IOException {
-        var head = new Fields(JsonFiles.read(folder.resolve(HEAD)));
-        if (!head.text("format").equals(FORMAT)) {
-            throw new Unreadable("field 'format' is '" + head.text("format") + "'; accepted: '" + FORMAT + "'");
-        }
-        return head;
-    }
-
     private static boolean isEmptyFolder(Path folder) throws IOException {
         try (Stream<Path> files = Files.list(folder)) {
             return files.findAny().isEmpty();
-        }
-    }
-
-    private static void copy(String resource, Path to) throws IOException {
-        try (InputStream in = JournalFolder.class.getResourceAsStream(resource)) {
-            SafeFile.write(to, in.readAllBytes());
         }
     }
 }

@@ -17,12 +17,13 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
 
-/** Reads every build and entry below a journal's folder, and notes what cannot be read. */
+/** Reads every record below a journal's folder, and notes what cannot be read. */
 final class JournalLoader {
     private final Path folder;
     private final Map<String, Path> files;
     private final List<BuildRecord> builds = new ArrayList<>();
     private final List<EntryRecord> entries = new ArrayList<>();
+    private final List<Kept> others = new ArrayList<>();
     private final List<SetAside> setAside = new ArrayList<>();
 
     /**
@@ -35,7 +36,7 @@ final class JournalLoader {
     }
 
     /** What was read and what was not. */
-    record Loaded(List<BuildRecord> builds, List<EntryRecord> entries, List<SetAside> setAside) {}
+    record Loaded(List<BuildRecord> builds, List<EntryRecord> entries, List<Kept> others, List<SetAside> setAside) {}
 
     Loaded load() throws IOException {
         var root = folder.resolve("builds");
@@ -44,18 +45,39 @@ final class JournalLoader {
                 load(build);
             }
         }
-        return new Loaded(builds, entries, List.copyOf(setAside));
+        for (var file : jsonFiles(folder.resolve(RecordFiles.TEMPLATES), Names::isOurs)) {
+            loadOther(file, FileKind.TEMPLATE);
+        }
+        loadOther(folder.resolve(RecordFiles.CALENDAR), FileKind.CALENDAR);
+        loadOther(folder.resolve(RecordFiles.MATERIALS), FileKind.MATERIALS);
+        return new Loaded(builds, entries, others, List.copyOf(setAside));
+    }
+
+    private void loadOther(Path file, FileKind<?> kind) {
+        if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            return;
+        }
+        try {
+            var record = kind.read(JsonFiles.read(plain(file)));
+            if (kind == FileKind.TEMPLATE) {
+                requireUlid(record);
+            }
+            claim(file, record);
+            others.add(record);
+        } catch (IOException unreadable) {
+            setAside(file, unreadable);
+        }
     }
 
     private void load(Path build) throws IOException {
         var head = build.resolve("build.json");
-        var entryFiles = jsonFiles(build.resolve("entries"));
+        var entryFiles = jsonFiles(build.resolve("entries"), Names::isUlid);
         if (entryFiles.isEmpty() && !Files.exists(head, LinkOption.NOFOLLOW_LINKS)) {
             return;
         }
         BuildRecord record = null;
         try {
-            record = BuildFile.read(JsonFiles.read(plain(head)));
+            record = FileKind.BUILD.read(JsonFiles.read(plain(head)));
             keep(head, record);
             builds.add(record);
         } catch (IOException unreadable) {
@@ -69,7 +91,7 @@ final class JournalLoader {
 
     private void loadEntry(Path file, BuildRecord build) {
         try {
-            var entry = EntryFile.read(JsonFiles.read(plain(file)));
+            var entry = FileKind.ENTRY.read(JsonFiles.read(plain(file)));
             if (build == null) {
                 throw new Unreadable("its build cannot be read");
             }
@@ -85,10 +107,18 @@ final class JournalLoader {
     }
 
     private void keep(Path file, Kept record) throws Unreadable {
+        requireUlid(record);
+        claim(file, record);
+    }
+
+    private static void requireUlid(Kept record) throws Unreadable {
         if (!Names.isUlid(record.id())) {
             throw new Unreadable(
                     "field 'id' is '" + record.id() + "'; accepted: a ULID of 26 capital letters and digits");
         }
+    }
+
+    private void claim(Path file, Kept record) throws Unreadable {
         var first = files.putIfAbsent(record.id(), file);
         if (first != null) {
             throw new Unreadable("its id " + record.id() + " is also that of " + folder.relativize(first));
@@ -126,11 +156,11 @@ final class JournalLoader {
                 }
             }
         }
-        found.sort(ownNamesFirst(Names::isFolder));
+        found.sort(ownNamesFirst(Names::isOurs));
         return found;
     }
 
-    private List<Path> jsonFiles(Path folder) throws IOException {
+    private List<Path> jsonFiles(Path folder, Predicate<String> ours) throws IOException {
         var found = new ArrayList<Path>();
         if (Files.exists(folder, LinkOption.NOFOLLOW_LINKS)) {
             Files.walkFileTree(folder, new SimpleFileVisitor<>() {
@@ -149,7 +179,7 @@ final class JournalLoader {
                 }
             });
         }
-        found.sort(ownNamesFirst(name -> Names.isUlid(name.replaceFirst("\\.json$", ""))));
+        found.sort(ownNamesFirst(name -> ours.test(name.replaceFirst("\\.json$", ""))));
         return found;
     }
 

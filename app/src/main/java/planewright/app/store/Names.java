@@ -7,6 +7,7 @@ import java.time.ZoneOffset;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.TemplateRecord;
 
 /** Names of files and folders that every file system takes. */
 public final class Names {
@@ -18,7 +19,12 @@ public final class Names {
 
     /** The folder of a build that has none yet; it keeps it whatever its name becomes. */
     public static String folderOf(BuildRecord build) {
-        return slug(build.name()) + "-" + build.id().substring(20).toLowerCase(Locale.ROOT);
+        return slug(build.name(), "build") + "-" + ending(build.id());
+    }
+
+    /** The file of a template that has none yet; it keeps it likewise. */
+    static String fileOf(TemplateRecord template) {
+        return slug(template.name(), "template") + "-" + ending(template.id()) + ".json";
     }
 
     /** Where an entry lies within its build's folder: by the year it was created in, which its ULID tells. */
@@ -27,8 +33,8 @@ public final class Names {
         return Path.of("entries", Integer.toString(year), entryId + ".json");
     }
 
-    /** Whether a folder of a build could bear this name. */
-    static boolean isFolder(String name) {
+    /** Whether a folder of a build, or without its ending the file of a template, could bear this name. */
+    static boolean isOurs(String name) {
         return FOLDER.matcher(name).matches();
     }
 
@@ -36,13 +42,17 @@ public final class Names {
         return ULID.matcher(id).matches();
     }
 
-    private static String slug(String name) {
+    private static String ending(String id) {
+        return id.substring(20).toLowerCase(Locale.ROOT);
+    }
+
+    private static String slug(String name, String otherwise) {
         var plain = Normalizer.normalize(name, Normalizer.Form.NFKD)
                 .toLowerCase(Locale.ROOT)
                 .replaceAll("\\p{M}", "")
                 .replaceAll("[^a-z0-9]+", "-")
                 .replaceAll("^-+|-+$", "");
         var cut = plain.substring(0, Math.min(40, plain.length())).replaceAll("-+$", "");
-        return cut.isEmpty() || DEVICE.matcher(cut).matches() ? "build" : cut;
+        return cut.isEmpty() || DEVICE.matcher(cut).matches() ? otherwise : cut;
     }
 }

@@ -14,7 +14,7 @@ import java.util.Map;
  * tree, spelling and place included.
  */
 final class Patch {
-    private static final List<String> KEYS = List.of("id", "hash", "name");
+    private static final List<String> KEYS = List.of("id", "hash", "build", "date", "day", "at", "name");
 
     private Patch() {}
 

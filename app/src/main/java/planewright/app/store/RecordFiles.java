@@ -1,22 +1,32 @@
 package planewright.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.function.Function;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.CalendarRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
+import planewright.app.journal.MaterialsRecord;
+import planewright.app.journal.TemplateRecord;
 
-/** Records as the JSON that their files hold. */
+/** Records as the JSON that their files hold, and where those files lie. */
 public final class RecordFiles {
+    static final String TEMPLATES = "templates";
+    static final String CALENDAR = CalendarRecord.ID + ".json";
+    static final String MATERIALS = MaterialsRecord.ID + ".json";
+
     private RecordFiles() {}
 
     /** The object that the record's file holds, as far as this program knows it. */
     public static ObjectNode json(Kept record) {
-        return record instanceof BuildRecord build ? BuildFile.write(build) : EntryFile.write((EntryRecord) record);
+        return FileKind.of(record).write(record);
     }
 
     /** The same, its planform in the units that a tree of it already has. */
     static ObjectNode json(Kept record, ObjectNode tree) throws Unreadable {
-        return record instanceof BuildRecord build ? BuildFile.write(build, BuildFile.units(tree)) : json(record);
+        return record instanceof BuildRecord build ? BuildFile.inUnitsOf(tree, build) : json(record);
     }
 
     /**
@@ -25,6 +35,43 @@ public final class RecordFiles {
      * @param like a record of the same kind
      */
     static Kept read(ObjectNode tree, Kept like) throws Unreadable {
-        return like instanceof BuildRecord ? BuildFile.read(tree) : EntryFile.read(tree);
+        return FileKind.of(like).read(tree);
+    }
+
+    /** The record of a tree that lies where its kind cannot be told from the place. */
+    static Kept read(ObjectNode tree, String id) throws Unreadable {
+        if (id.equals(CalendarRecord.ID)) {
+            return FileKind.CALENDAR.read(tree);
+        }
+        if (id.equals(MaterialsRecord.ID)) {
+            return FileKind.MATERIALS.read(tree);
+        }
+        if (tree.has("build")) {
+            return FileKind.ENTRY.read(tree);
+        }
+        return tree.has("life") ? FileKind.BUILD.read(tree) : FileKind.TEMPLATE.read(tree);
+    }
+
+    /**
+     * Where a record that has no file yet shall have it.
+     *
+     * @param folder the journal's
+     * @param known the file of a record by its id, or null
+     */
+    static Path place(Path folder, Kept record, Function<String, Path> known) throws IOException {
+        if (record instanceof EntryRecord entry) {
+            var build = known.apply(entry.build());
+            if (build == null) {
+                throw new IOException("entry " + entry.id() + " belongs to build " + entry.build()
+                        + ", which is not in the journal; make the build first");
+            }
+            return build.resolveSibling(Names.pathOf(entry.id()));
+        }
+        if (record instanceof BuildRecord build) {
+            return folder.resolve("builds").resolve(Names.folderOf(build)).resolve("build.json");
+        }
+        return record instanceof TemplateRecord template
+                ? folder.resolve(TEMPLATES).resolve(Names.fileOf(template))
+                : folder.resolve(record.id() + ".json");
     }
 }

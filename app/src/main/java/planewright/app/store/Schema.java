@@ -1,38 +1,47 @@
 package planewright.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
 
-/** The version of the file format. */
+/** Versions of the files. Each kind of file counts its own schemas; a journal as a whole has a format. */
 final class Schema {
-    /** What this program writes. Of a newer file it shows what it knows, and changes nothing. */
-    static final int CURRENT = 1;
+    /**
+     * The newest format of a journal that this program writes in. A journal's {@code minReader} is the format that its files
+     * need; a program that knows only older ones reads the journal and does not write in it.
+     */
+    static final int FORMAT = 2;
+
+    /** Where a file tells its schema. */
+    static final String FIELD = "schema";
+
+    private static final int HEAD = 1;
 
     private Schema() {}
 
-    /**
-     * Refuses a file that tells no version.
-     *
-     * @throws Unreadable where the field is missing or no whole number above 0
-     */
-    static void require(Fields fields) throws Unreadable {
-        int schema = fields.whole("schema");
-        if (schema < 1) {
-            throw new Unreadable("field 'schema' is " + schema + "; accepted: 1 or more");
-        }
+    /** The schema of the file {@value JournalFolder#HEAD}. */
+    static int ofHead() {
+        return HEAD;
+    }
+
+    /** The names of all schemas that are published, of older files too. */
+    static List<String> files() {
+        return Stream.concat(
+                        Stream.of("journal-" + HEAD + ".json"),
+                        FileKind.ALL.stream().flatMap(kind -> kind.schemaFiles().stream()))
+                .toList();
     }
 
     /**
-     * Refuses to change a file of a newer format.
+     * The schema that a file tells.
      *
-     * @throws JournalRefused if it is one
+     * @throws Unreadable where the field is missing or no whole number above 0
      */
-    static void requireOurs(Path file, ObjectNode tree) throws IOException {
-        int schema = new Fields(tree).whole("schema");
-        if (schema > CURRENT) {
-            throw new JournalRefused("file " + file + " was written by a newer version of the program: its schema is "
-                    + schema + "; this one changes files up to " + CURRENT);
+    static int of(ObjectNode tree) throws Unreadable {
+        int schema = new Fields(tree).whole(FIELD);
+        if (schema < 1) {
+            throw new Unreadable("field '" + FIELD + "' is " + schema + "; accepted: 1 or more");
         }
+        return schema;
     }
 }

@@ -98,6 +98,11 @@ final class Writing {
         return this;
     }
 
+    /** The quantity itself as the fields of this object. */
+    Writing measured(Measured<?> value) {
+        return written(exact(value));
+    }
+
     /** To 15 digits: every number that somebody typed comes back as it was (IEEE 754, 5.12.2). */
     private static <Q extends Quantity<Q>> Written exact(Measured<Q> value) {
         var unit = value.value().getUnit();

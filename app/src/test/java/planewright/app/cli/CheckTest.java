@@ -50,7 +50,7 @@ class CheckTest {
         var files = files("builds");
         assertThat(files).hasSize(6);
         for (var file : files) {
-            var kind = file.getFileName().toString().equals("build.json") ? "build-1" : "entry-1";
+            var kind = file.getFileName().toString().equals("build.json") ? "build-1" : "entry-2";
             assertThat(faults(kind, JsonFiles.read(file))).as(file.toString()).isEmpty();
         }
         assertThat(faults("journal-1", JsonFiles.read(bench.journal().resolve("journal.json"))))
@@ -78,7 +78,13 @@ class CheckTest {
             /joints/0/start       |
             /joints/0/fullyCured  | "soon"
             /setUp/0/value        |
-            /flight/duration      | "7 min"
+            /flights              | {}
+            /flights/0/id         |
+            /flights/0/duration   | "7 min"
+            /repairs/0/broke      | " "
+            /repairs/0/massAdded  | 7
+            /tasks/0/name         |
+            /tasks/0/handsOn      | "25 min"
             /keptResult/inputs    | []
             /keptResult/calculator|
             """)
@@ -87,14 +93,16 @@ class CheckTest {
         var said = bench.run("check");
         assertThat(said.out()).contains("1 file wrong", "full-");
         assertThat(said.code()).isEqualTo(1);
-        assertThat(faults("entry-1", tree)).isNotEmpty();
+        assertThat(faults("entry-2", tree)).isNotEmpty();
     }
 
     @ParameterizedTest
     @CsvSource({
         "entries, /measurements/0/value, heavy",
         "entries, /measurements/0/unit, stone",
-        "entries, /flight/duration/unit, mm",
+        "entries, /flights/0/duration/unit, mm",
+        "entries, /repairs/0/massAdded/unit, min",
+        "entries, /tasks/0/handsOn/unit, g",
         "build.json, /parts/0/mass/unit, stone",
         "build.json, /parts/0/x/unit, g",
         "build.json, /planform/unit, stone"

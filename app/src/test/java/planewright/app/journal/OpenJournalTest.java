@@ -191,7 +191,9 @@ class OpenJournalTest {
                 cut.joints(),
                 cut.pictures(),
                 cut.setUp(),
-                cut.flight(),
+                cut.flights(),
+                cut.repairs(),
+                cut.tasks(),
                 cut.keptResult());
     }
 

@@ -39,7 +39,7 @@ class ReadOnlyTest {
     @Test
     void aJournalOfANewerFormatIsReadButNotWritten() throws IOException {
         var head = folder.resolve("journal.json");
-        Files.writeString(head, Files.readString(head).replace("\"minReader\": 1", "\"minReader\": 7"));
+        Files.writeString(head, Files.readString(head).replace("\"minReader\": 2", "\"minReader\": 7"));
         assertReadButNotWritten("newer version", "7");
     }
 
@@ -59,7 +59,7 @@ class ReadOnlyTest {
     void aRecordOfANewerFormatIsShownAndCannotBeChanged() throws IOException {
         var file = Bench.only(folder, entry.id() + ".json");
         Files.writeString(
-                file, Files.readString(file).replace("\"schema\": 1", "\"schema\": 2,\n  \"mood\": \"cheerful\""));
+                file, Files.readString(file).replace("\"schema\": 2", "\"schema\": 3,\n  \"mood\": \"cheerful\""));
         var before = Bench.records(folder);
         try (var open = Bench.open(folder)) {
             assertThat(open.setAside()).isEmpty();
@@ -67,7 +67,7 @@ class ReadOnlyTest {
             assertThat(shown.title()).isEqualTo("Fin glued");
             assertThatExceptionOfType(JournalRefused.class)
                     .isThrownBy(() -> open.journal().apply(Edit.change("title", shown, shown.withTitle("x"))))
-                    .withMessageContainingAll(entry.id(), "newer version", "schema is 2");
+                    .withMessageContainingAll(entry.id(), "newer version", "schema is 3");
             assertThat(open.journal().entry(entry.id())).contains(shown);
         }
         assertThat(Bench.records(folder)).isEqualTo(before);

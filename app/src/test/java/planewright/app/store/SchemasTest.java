@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import planewright.api.journal.Entry;
 import planewright.api.journal.Life;
 import planewright.app.Bench;
@@ -34,6 +35,9 @@ class SchemasTest {
         var journal = temp.resolve("journal");
         try (var open = Bench.newJournal(journal)) {
             var full = Bench.fullBuild();
+            for (var record : Bench.fullOthers(full)) {
+                open.journal().apply(Edit.add("other", record));
+            }
             open.journal().apply(Edit.add("build", full));
             open.journal().apply(Edit.add("entry", Bench.fullEntry(full)));
             for (var life : Life.values()) {
@@ -47,37 +51,73 @@ class SchemasTest {
         assertMeets(journal.resolve("journal.json"), journal.resolve("schema/journal-1.json"));
         int checked = 0;
         for (var file : Bench.records(journal).keySet()) {
-            var schema = file.endsWith("build.json") ? "build-1.json" : "entry-1.json";
-            assertMeets(journal.resolve(file), journal.resolve("schema").resolve(schema));
+            assertMeets(journal.resolve(file), journal.resolve("schema").resolve(schemaOf(file)));
             checked++;
         }
-        assertThat(checked).isEqualTo(2 + Life.values().length * (1 + Entry.Kind.values().length));
+        assertThat(checked).isEqualTo(7 + Life.values().length * (1 + Entry.Kind.values().length));
     }
 
     @ParameterizedTest
     @CsvSource({
-        "'\"3 1/2\"', 3.5",
-        "'\"kind\": \"flight\"', '\"kind\": \"FLIGHT\"'",
-        "'\"at\": \"2025-03-14T20:15\"', '\"at\": \"2025-03-14\"'",
-        "'\"title\":', '\"title\": 7, \"old\":'",
-        "'\"schema\": 1', '\"schema\": 0'",
-        "'\"unit\": \"[in_i]\"', '\"unit\": null'",
-        "abab, ABAB"
+        "entry, '\"3 1/2\"', 3.5",
+        "entry, '\"kind\": \"flight\"', '\"kind\": \"FLIGHT\"'",
+        "entry, '\"at\": \"2025-03-14T20:15\"', '\"at\": \"2025-03-14\"'",
+        "entry, '\"title\":', '\"title\": 7, \"old\":'",
+        "entry, '\"schema\": 2', '\"schema\": 0'",
+        "entry, '\"unit\": \"[in_i]\"', '\"unit\": null'",
+        "entry, abab, ABAB",
+        "entry, '\"broke\": \"fin at the root\"', '\"broke\": \" \"'",
+        "entry, '\"massAdded\": {', '\"massAdded\": 7, \"old\": {'",
+        "entry, '\"tasks\": [', '\"tasks\": {}, \"old\": ['",
+        "build, '\"life\": \"flying\"', '\"life\": \"flown\"'",
+        "build, '\"begun\": \"2024-10-05\"', '\"begun\": \"5 October\"'",
+        "outline, '\"outline\": {', '\"outline\": \"fin.svg\", \"old\": {'",
+        "outline, cdcd, CDCD",
+        "outline, '\"kind\": \"outline\"', '\"kind\": \"procedure\"'",
+        "procedure, '\"steps\":', '\"old\":'",
+        "procedure, '\"text\": \"Sand', '\"old\": \"Sand'",
+        "procedure, '\"made\": \"2025-03-14\"', '\"made\": \"spring\"'",
+        "set-up, '\"values\": [', '\"values\": [], \"old\": ['",
+        "set-up, '\"name\": \"Grey heron\"', '\"name\": 7'",
+        "calendar, '\"day\": \"tuesday\"', '\"day\": \"2\"'",
+        "calendar, '\"from\": \"19:00\"', '\"from\": \"7 pm\"'",
+        "calendar, '\"date\": \"2025-12-24\"', '\"old\": 1'",
+        "materials, '\"material\": \"laminating epoxy\"', '\"material\": \" \"'",
+        "materials, '\"fullyCured\": {', '\"fullyCured\": \"a day\", \"old\": {'"
     })
-    void theSchemaRefusesWhatTheReaderRefuses(String part, String instead) throws IOException {
-        var text = JsonFiles.text(RecordFiles.json(Bench.fullEntry(Bench.fullBuild())));
+    void theSchemaRefusesWhatTheReaderRefuses(String which, String part, String instead) throws IOException {
+        var record = Bench.full(which);
+        var kind = FileKind.of(record);
+        var text = JsonFiles.text(RecordFiles.json(record));
+        var newest = kind.schemaFiles().get(kind.schema() - 1);
+        assertThat(errors(text, schema(newest))).isEmpty();
         assertThat(text).contains(part);
         var spoilt = text.replaceFirst(Pattern.quote(part), instead);
-        assertThat(errors(spoilt, schema("entry-1.json"))).isNotEmpty();
-        Assertions.assertThatExceptionOfType(Unreadable.class)
-                .isThrownBy(() -> EntryFile.read(JsonFiles.parse(spoilt)));
+        assertThat(errors(spoilt, schema(newest))).isNotEmpty();
+        Assertions.assertThatExceptionOfType(Unreadable.class).isThrownBy(() -> kind.read(JsonFiles.parse(spoilt)));
     }
 
-    @Test
-    void unknownFieldsAreAllowed() throws IOException {
-        var tree = RecordFiles.json(Bench.fullEntry(Bench.fullBuild()));
+    @ParameterizedTest
+    @ValueSource(strings = {"entry", "build", "outline", "procedure", "set-up", "calendar", "materials"})
+    void unknownFieldsAreAllowed(String which) throws IOException {
+        var record = Bench.full(which);
+        var kind = FileKind.of(record);
+        var tree = RecordFiles.json(record);
         tree.put("weather", "fine");
-        assertThat(errors(JsonFiles.text(tree), schema("entry-1.json"))).isEmpty();
+        assertThat(errors(JsonFiles.text(tree), schema(kind.schemaFiles().get(kind.schema() - 1))))
+                .isEmpty();
+        assertThat(RecordFiles.json(kind.read(tree))).isEqualTo(RecordFiles.json(record));
+    }
+
+    private static String schemaOf(String file) {
+        var name = file.substring(file.lastIndexOf('/') + 1);
+        if (file.startsWith(RecordFiles.TEMPLATES)) {
+            return "template-1.json";
+        }
+        return switch (name) {
+            case "build.json", "calendar.json", "materials.json" -> name.replace(".json", "-1.json");
+            default -> "entry-2.json";
+        };
     }
 
     private void assertMeets(Path file, Path schema) throws IOException {
@@ -87,7 +127,13 @@ class SchemasTest {
     }
 
     private List<String> errors(String text, String schema) {
-        return registry.getSchema(schema, InputFormat.JSON).validate(text, InputFormat.JSON).stream()
+        return registry
+                .getSchema(schema, InputFormat.JSON)
+                .validate(
+                        text,
+                        InputFormat.JSON,
+                        run -> run.executionConfig(config -> config.formatAssertionsEnabled(true)))
+                .stream()
                 .map(Object::toString)
                 .toList();
     }

@@ -68,7 +68,7 @@ class UnknownFieldsTest {
             """;
     private static final String ENTRY = """
             {
-              "schema": 1,
+              "schema": 2,
               "weather": {
                 "wind": 0.850,
                 "gusts": []

@@ -13,6 +13,8 @@ import planewright.app.journal.FlightRecord;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.KeptResult;
 import planewright.app.journal.PictureRecord;
+import planewright.app.journal.RepairRecord;
+import planewright.app.journal.TaskRecord;
 
 /** Makes entries of a log. */
 final class SyntheticEntry {
@@ -88,7 +90,9 @@ final class SyntheticEntry {
                 kind == Kind.WORK || kind == Kind.REPAIR ? some(2, () -> joint(at)) : List.of(),
                 pictures,
                 kind == Kind.SET_UP ? some(4, figures::setting) : List.of(),
-                kind == Kind.FLIGHT ? Optional.of(flight()) : Optional.empty(),
+                kind == Kind.FLIGHT ? List.of(flight()) : List.of(),
+                kind == Kind.REPAIR ? List.of(repair()) : List.of(),
+                kind == Kind.WORK ? some(2, this::task) : List.of(),
                 kept);
     }
 
@@ -118,8 +122,23 @@ final class SyntheticEntry {
 
     private FlightRecord flight() {
         return new FlightRecord(
+                ids.small(),
                 Optional.of(Figures.exactly(figures.between(2, 20), Units.MINUTE)),
                 figures.between(-2, 30) + " °C, wind " + figures.between(0, 8) + " m/s",
                 prose.sentence());
+    }
+
+    private RepairRecord repair() {
+        return new RepairRecord(
+                ids.small(),
+                figures.piece(),
+                prose.title(),
+                prose.sentence(),
+                Optional.of(Figures.exactly(figures.between(1, 12), Units.GRAM)));
+    }
+
+    private TaskRecord task() {
+        return new TaskRecord(
+                ids.small(), prose.title(), Optional.of(Figures.exactly(figures.between(5, 90), Units.MINUTE)));
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import planewright.api.journal.Build;
 import planewright.api.journal.Entry;
-import planewright.api.journal.Flight;
 import planewright.api.journal.Joint;
 import planewright.api.journal.Life;
 import planewright.api.journal.Measurement;
@@ -65,11 +64,6 @@ record Logged(String build, LocalDateTime at, String what, Measured<?> value) im
     @Override
     public List<SetUpValue> setUp() {
         return List.of();
-    }
-
-    @Override
-    public Optional<Flight> flight() {
-        return Optional.empty();
     }
 
     @Override

@@ -80,7 +80,7 @@ public final class BinPage extends JPanel {
                     room.journal().build(entry.build()).map(BuildRecord::name).orElse("");
             return Texts.BINNED_ENTRY.text(build, WHEN.format(entry.at()), when);
         }
-        return Texts.BINNED_BUILD.text(when);
+        return Texts.BINNED_RECORD.text(deleted.kind(), when);
     }
 
     private void restore(Binned deleted) {

@@ -10,7 +10,7 @@ import java.util.StringJoiner;
 import javax.swing.JPanel;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
-import planewright.app.journal.FlightRecord;
+import planewright.app.journal.EntryWords;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.PictureRecord;
 import planewright.app.print.Sheets;
@@ -27,7 +27,6 @@ import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.common.Wrapping;
-import planewright.shared.quantity.QuantityText;
 
 /** An entry to read. */
 final class EntryCard extends Card {
@@ -56,7 +55,9 @@ final class EntryCard extends Card {
         entry.keptResult().ifPresent(kept -> add(new KeptPanel(room, entry, kept)));
         facts();
         entry.joints().forEach(joint -> add(Words.of(joint(joint))));
-        entry.flight().ifPresent(flight -> add(Words.of(flight(flight))));
+        entry.flights().forEach(each -> add(Words.of(Texts.FLIGHT.text(EntryWords.flight(each)))));
+        entry.repairs().forEach(each -> add(Words.of(Texts.REPAIR.text(EntryWords.repair(each)))));
+        entry.tasks().forEach(each -> add(Words.of(Texts.TASK.text(EntryWords.task(each)))));
         if (!entry.pictures().isEmpty()) {
             add(pictures(entry.pictures()));
         }
@@ -139,16 +140,6 @@ final class EntryCard extends Card {
 
     private static String words(Duration left) {
         return left.toHours() < 1 ? left.toMinutes() + " min" : left.toHours() + " h " + left.toMinutesPart() + " min";
-    }
-
-    private static String flight(FlightRecord flight) {
-        var words = new StringJoiner(" · ");
-        words.add(Texts.FLIGHT.text());
-        flight.duration().ifPresent(duration -> words.add(QuantityText.show(duration)));
-        List.of(flight.conditions(), flight.behaviour()).stream()
-                .filter(text -> !text.isBlank())
-                .forEach(words::add);
-        return words.toString();
     }
 
     private JPanel pictures(List<PictureRecord> pictures) {

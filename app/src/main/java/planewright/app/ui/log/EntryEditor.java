@@ -49,10 +49,9 @@ public final class EntryEditor extends Card {
     private final RowFields measurements;
     private final RowFields joints;
     private final RowFields setUp;
-    private final JTextField duration = new JTextField();
-    private final JTextField conditions = new JTextField();
-    private final JTextField behaviour = new JTextField();
-    private final JPanel flight = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][grow,fill][][grow 200,fill]"));
+    private final RowFields flights;
+    private final RowFields repairs;
+    private final RowFields tasks;
     private final PictureRows pictures;
     private final JTextArea problem = Words.problem();
     private final JPanel actions = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
@@ -96,6 +95,30 @@ public final class EntryEditor extends Card {
                 List.of(
                         new RowFields.Column("name", Texts.SET_UP_NAME.text()),
                         new RowFields.Column("quantity", Texts.QUANTITY.text())),
+                this::judge);
+        flights = new RowFields(
+                "flights",
+                Texts.FLIGHTS.text(),
+                List.of(
+                        new RowFields.Column("duration", Texts.FLIGHT_DURATION.text()),
+                        new RowFields.Column("conditions", Texts.FLIGHT_CONDITIONS.text()),
+                        new RowFields.Column("behaviour", Texts.FLIGHT_BEHAVIOUR.text())),
+                this::judge);
+        repairs = new RowFields(
+                "repairs",
+                Texts.REPAIRS.text(),
+                List.of(
+                        new RowFields.Column("broke", Texts.REPAIR_BROKE.text()),
+                        new RowFields.Column("cause", Texts.REPAIR_CAUSE.text()),
+                        new RowFields.Column("mended", Texts.REPAIR_MENDED.text()),
+                        new RowFields.Column("massAdded", Texts.REPAIR_MASS.text())),
+                this::judge);
+        tasks = new RowFields(
+                "tasks",
+                Texts.TASKS.text(),
+                List.of(
+                        new RowFields.Column("name", Texts.TASK_NAME.text()),
+                        new RowFields.Column("handsOn", Texts.TASK_HANDS_ON.text())),
                 this::judge);
         pictures = new PictureRows(room);
         var draft = EntryDraft.of(begun);
@@ -194,9 +217,12 @@ public final class EntryEditor extends Card {
                         row.id(), List.of(row.name(), row.material(), row.start(), row.handsOff(), row.cured())));
         draft.setUp().forEach(row -> setUp.add("", List.of(row.name(), row.quantity())));
         draft.pictures().forEach(pictures::add);
-        duration.setText(draft.flight().duration());
-        conditions.setText(draft.flight().conditions());
-        behaviour.setText(draft.flight().behaviour());
+        draft.flights()
+                .forEach(row -> flights.add(row.id(), List.of(row.duration(), row.conditions(), row.behaviour())));
+        draft.repairs()
+                .forEach(
+                        row -> repairs.add(row.id(), List.of(row.broke(), row.cause(), row.mended(), row.massAdded())));
+        draft.tasks().forEach(row -> tasks.add(row.id(), List.of(row.name(), row.handsOn())));
     }
 
     private void layOut() {
@@ -219,21 +245,16 @@ public final class EntryEditor extends Card {
         add(measurements);
         add(joints);
         add(setUp);
-        flight.setOpaque(false);
-        flight.add(Look.heading(Texts.FLIGHT.text(), 0.95), "span, wrap");
-        Words.labelled(flight, Texts.FLIGHT_DURATION.text(), duration, "flight-duration");
-        Words.labelled(flight, Texts.FLIGHT_CONDITIONS.text(), conditions, "flight-conditions");
-        Words.labelled(flight, Texts.FLIGHT_BEHAVIOUR.text(), behaviour, "flight-behaviour");
-        add(flight);
+        add(flights);
+        add(repairs);
+        add(tasks);
         add(pictures);
         fillActions();
         add(problem);
         add(actions);
-        kind.addActionListener(event -> showFlight());
-        showFlight();
-        for (var field : List.of(when, duration)) {
-            Buttons.onEdit(field, this::judge);
-        }
+        kind.addActionListener(event -> offerRow());
+        offerRow();
+        Buttons.onEdit(when, this::judge);
     }
 
     /** The text is as high as its words, within reason. */
@@ -242,10 +263,13 @@ public final class EntryEditor extends Card {
         text.setRows(Math.max(TEXT_LINES, Math.min(MOST_TEXT_LINES, lines + 1)));
     }
 
-    private void showFlight() {
-        flight.setVisible(
-                kind.getSelectedItem() == Entry.Kind.FLIGHT || begun.flight().isPresent());
-        revalidate();
+    /** An entry of a flight or repair has room for one at once. */
+    private void offerRow() {
+        if (kind.getSelectedItem() == Entry.Kind.FLIGHT) {
+            flights.offer();
+        } else if (kind.getSelectedItem() == Entry.Kind.REPAIR) {
+            repairs.offer();
+        }
     }
 
     private void fillActions() {
@@ -276,7 +300,16 @@ public final class EntryEditor extends Card {
                         .map(row -> new EntryDraft.Setting(row.text(0), row.text(1)))
                         .toList(),
                 pictures.records(),
-                new EntryDraft.Flying(duration.getText(), conditions.getText(), behaviour.getText()));
+                flights.rows().stream()
+                        .map(row -> new EntryDraft.Flying(row.id(), row.text(0), row.text(1), row.text(2)))
+                        .toList(),
+                repairs.rows().stream()
+                        .map(row ->
+                                new EntryDraft.Mending(row.id(), row.text(0), row.text(1), row.text(2), row.text(3)))
+                        .toList(),
+                tasks.rows().stream()
+                        .map(row -> new EntryDraft.Doing(row.id(), row.text(0), row.text(1)))
+                        .toList());
     }
 
     /** After a first attempt to save, what is wrong is shown as it changes. */
@@ -289,10 +322,12 @@ public final class EntryEditor extends Card {
     private void show(EntryDraft.Checked checked) {
         Map<String, String> problems = checked.problems();
         Words.mark(when, problems.getOrDefault("when", ""));
-        Words.mark(duration, problems.getOrDefault("flight.quantity", ""));
         measurements.mark(problems);
         joints.mark(problems);
         setUp.mark(problems);
+        flights.mark(problems);
+        repairs.mark(problems);
+        tasks.mark(problems);
         Words.show(problem, EntryDraft.lines(checked));
     }
 }

@@ -66,6 +66,13 @@ final class RowFields extends JPanel {
         edited.run();
     }
 
+    /** Has a row to write in: an empty one where there is none. */
+    void offer() {
+        if (rows.isEmpty()) {
+            add("", columns.stream().map(column -> "").toList());
+        }
+    }
+
     /** Adds a row; Enter in it begins the next. */
     void add(String id, List<String> texts) {
         var made = new ArrayList<JTextField>();
