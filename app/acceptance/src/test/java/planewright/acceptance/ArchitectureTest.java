@@ -67,17 +67,18 @@ class ArchitectureTest {
     private static final JavaClasses APPLICATION = MODULES.get("app");
 
     /** What each package of the program may use of the others; what is not listed uses none. */
-    private static final Map<String, List<String>> MAY_USE = Map.of(
-            "pictures", List.of("files", "journal"),
-            "store", List.of("files", "journal", "pictures"),
-            "index", List.of("journal"),
-            "calc", List.of("journal", "store"),
-            "print", List.of("calc", "figure", "files", "journal", "pictures"),
-            "exchange", List.of("files", "journal", "pictures", "store"),
-            "program", List.of("calc", "index", "journal", "pictures", "store"),
-            "cli", List.of("calc", "exchange", "index", "journal", "pictures", "print", "program", "store"),
-            "ui", List.of("calc", "figure", "index", "journal", "pictures", "print", "program", "store"),
-            "main", List.of("cli", "program", "ui"));
+    private static final Map<String, List<String>> MAY_USE = Map.ofEntries(
+            Map.entry("pictures", List.of("files", "journal")),
+            Map.entry("outline", List.of("files", "journal", "pictures")),
+            Map.entry("store", List.of("files", "journal", "outline", "pictures")),
+            Map.entry("index", List.of("journal")),
+            Map.entry("calc", List.of("journal", "store")),
+            Map.entry("print", List.of("calc", "figure", "files", "journal", "pictures")),
+            Map.entry("exchange", List.of("files", "journal", "pictures", "store")),
+            Map.entry("program", List.of("calc", "index", "journal", "pictures", "store")),
+            Map.entry("cli", List.of("calc", "exchange", "index", "journal", "pictures", "print", "program", "store")),
+            Map.entry("ui", List.of("calc", "figure", "index", "journal", "pictures", "print", "program", "store")),
+            Map.entry("main", List.of("cli", "program", "ui")));
 
     @ParameterizedTest
     @CsvSource({

@@ -19,6 +19,7 @@ import planewright.app.journal.Kept;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.Slow;
 import planewright.app.journal.Storage;
+import planewright.app.outline.OutlineShelf;
 import planewright.app.pictures.PictureShelf;
 
 /** A journal on disk: one folder, opened by one program at a time. Its layout stands in {@code README.md} of each journal. */
@@ -31,6 +32,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private final Optional<JournalLock> lock;
     private final Optional<String> readOnly;
     private final PictureShelf pictures;
+    private final OutlineShelf outlines;
     private final OpenJournal journal;
     private final List<SetAside> setAside;
     private final Map<String, Path> files = new ConcurrentHashMap<>();
@@ -45,7 +47,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         this.readOnly = head.refusal().or(() -> unwritable(lock));
         if (readOnly.isEmpty()) {
             SafeFile.sweepFlat(folder);
-            for (var ours : List.of("builds", RecordFiles.TEMPLATES, "photos", "schema", "bin")) {
+            for (var ours : List.of("builds", RecordFiles.TEMPLATES, "outlines", "photos", "schema", "bin")) {
                 SafeFile.sweep(folder.resolve(ours));
             }
         }
@@ -53,6 +55,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         this.setAside = loaded.setAside();
         this.pictures = new PictureShelf(
                 folder.resolve("photos"), user.cacheOf(id(), folder).resolve("thumbnails"), this::requireWritable);
+        this.outlines = new OutlineShelf(folder.resolve("outlines"), this::requireWritable);
         this.journal = new OpenJournal(head.name(), loaded.builds(), loaded.entries(), loaded.others(), this);
     }
 
@@ -121,6 +124,10 @@ public final class JournalFolder implements Storage, AutoCloseable {
 
     public PictureShelf pictures() {
         return pictures;
+    }
+
+    public OutlineShelf outlines() {
+        return outlines;
     }
 
     /** Where a build's files lie. */
