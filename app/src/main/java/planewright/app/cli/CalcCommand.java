@@ -30,9 +30,6 @@ import planewright.app.calc.ResultView;
 import planewright.app.calc.Runs;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
-import planewright.app.print.Paper;
-import planewright.app.print.SheetPdf;
-import planewright.app.print.Sheets;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.Unreadable;
 
@@ -69,8 +66,8 @@ final class CalcCommand implements Callable<Integer> {
     @Option(names = "--keep", description = "Keep the answer in the build's log, its proposals as measurements.")
     private boolean keep;
 
-    @Option(names = "--print", paramLabel = "FILE.pdf", description = "Print the answer as well.")
-    private Optional<Path> print = Optional.empty();
+    @Mixin
+    private ResultFiles files;
 
     @Unmatched
     private List<String> more = new ArrayList<>();
@@ -81,6 +78,7 @@ final class CalcCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
+        files.check();
         if (id.isEmpty() || describe || build.isEmpty()) {
             return withoutJournal();
         }
@@ -97,7 +95,7 @@ final class CalcCommand implements Callable<Integer> {
             throw CommandFailed.words("--keep needs --build NAME, in whose log the answer is kept");
         }
         if (id.isEmpty()
-                && (describe || build.isPresent() || inputs.isPresent() || print.isPresent() || !more.isEmpty())) {
+                && (describe || build.isPresent() || inputs.isPresent() || files.wanted() || !more.isEmpty())) {
             throw CommandFailed.words("no calculator is named; accepted: an id that 'calc' alone lists");
         }
         try (var plugins = PluginHost.open(
@@ -145,9 +143,7 @@ final class CalcCommand implements Callable<Integer> {
             Optional<BuildRecord> log)
             throws IOException {
         var name = log.map(BuildRecord::name).orElse("");
-        if (print.isPresent()) {
-            SheetPdf.write(Sheets.result(described, name, answered, origins), Paper.A4, print.get());
-        }
+        files.write(described, name, answered, origins);
         var view = ResultView.of(described, answered);
         if (keep) {
             program.orElseThrow()
@@ -173,7 +169,7 @@ final class CalcCommand implements Callable<Integer> {
             desk.json(node);
         } else {
             new ResultText(desk).write(described, name, view);
-            print.ifPresent(file -> desk.out().println("\nPrinted to " + file));
+            files.written().forEach(line -> desk.out().println("\n" + line));
             if (keep) {
                 desk.out().println("\nKept in the log of '" + name + "'");
             }

@@ -22,18 +22,29 @@ import planewright.api.figure.Point;
 public final class DrawingPicture {
     private static final double SIGN = 7;
     private static final double MARGIN = 26;
+    private static final double MM_PER_POINT = 25.4 / 72;
+
+    /** A line to cut along, mm. */
+    private static final double TRUE_SIZE_PEN = 0.2;
 
     private final Graphics2D g;
     private final AffineTransform place;
     private final FigureColours colours;
     private final double unit;
+    private final double pen;
     private final Labels labels;
 
-    private DrawingPicture(Graphics2D g, AffineTransform place, FigureColours colours, double unit, Rectangle2D area) {
+    /**
+     * @param unit a pixel of the screen, a point on paper
+     * @param pen how wide a line is; finer where one cuts along it
+     */
+    private DrawingPicture(
+            Graphics2D g, AffineTransform place, FigureColours colours, double unit, double pen, Rectangle2D area) {
         this.g = g;
         this.place = place;
         this.colours = colours;
         this.unit = unit;
+        this.pen = pen;
         this.labels = new Labels(g, colours, unit, area);
     }
 
@@ -54,7 +65,7 @@ public final class DrawingPicture {
         place.translate(inner.getCenterX(), inner.getCenterY());
         place.scale(scale, -scale);
         place.translate(-bounds.getCenterX(), -bounds.getCenterY());
-        var picture = new DrawingPicture(own, place, colours, 1, area);
+        var picture = new DrawingPicture(own, place, colours, 1, 1.1, area);
         picture.layers(drawing);
         picture.scaleBar(area, scale);
         own.dispose();
@@ -65,13 +76,14 @@ public final class DrawingPicture {
      *
      * @param left where the drawing's least x goes
      * @param top where its greatest y goes
+     * @param words where its words may stand
      */
-    public static void paintTrueSize(Drawing drawing, Graphics2D g, double left, double top, FigureColours colours) {
+    public static void paintTrueSize(
+            Drawing drawing, Graphics2D g, double left, double top, Rectangle2D words, FigureColours colours) {
         var bounds = bounds(drawing).orElseThrow(() -> new IllegalArgumentException("an empty drawing has no size"));
         var own = (Graphics2D) g.create();
         var place = new AffineTransform(1, 0, 0, -1, left - bounds.getMinX(), top + bounds.getMaxY());
-        var area = new Rectangle2D.Double(left, top, bounds.getWidth(), bounds.getHeight());
-        new DrawingPicture(own, place, colours, 25.4 / 72, area).layers(drawing);
+        new DrawingPicture(own, place, colours, MM_PER_POINT, TRUE_SIZE_PEN, words).layers(drawing);
         own.dispose();
     }
 
@@ -117,27 +129,37 @@ public final class DrawingPicture {
 
     private void path(Drawing.Path path, Drawing.Use use) {
         var line = new Path2D.Double();
+        Point2D before = null;
         for (var point : path.points()) {
             var at = at(point);
-            if (line.getCurrentPoint() == null) {
+            if (before == null) {
                 line.moveTo(at.getX(), at.getY());
             } else {
                 line.lineTo(at.getX(), at.getY());
+                labels.avoid(new Line2D.Double(before, at));
             }
+            before = at;
         }
         if (path.closed()) {
             line.closePath();
+            labels.avoid(new Line2D.Double(before, at(path.points().get(0))));
             fill(use).ifPresent(colour -> {
                 g.setColor(colour);
                 g.fill(line);
             });
         }
-        g.setColor(
-                use == Drawing.Use.OUTLINE
-                        ? colours.quiet()
-                        : use == Drawing.Use.PART ? colours.accent() : colours.ink());
+        g.setColor(colour(use));
         g.setStroke(stroke(use));
         g.draw(line);
+    }
+
+    private Color colour(Drawing.Use use) {
+        return switch (use) {
+            case OUTLINE, MARK -> colours.quiet();
+            case PART -> colours.accent();
+            case FOLD -> colours.second();
+            default -> colours.ink();
+        };
     }
 
     private Optional<Color> fill(Drawing.Use use) {
@@ -149,12 +171,14 @@ public final class DrawingPicture {
     }
 
     private Stroke stroke(Drawing.Use use) {
-        float width = (float) (1.1 * unit);
+        float width = (float) pen;
         float dash = (float) (4 * unit);
         return switch (use) {
+            case CUT -> new BasicStroke(1.4f * width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
             case FOLD ->
-                new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, dash}, 0);
-            case MARK, DIMENSION, NOTE -> new BasicStroke((float) (0.8 * unit));
+                new BasicStroke(
+                        1.4f * width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {dash, dash / 2}, 0);
+            case MARK, DIMENSION, NOTE -> new BasicStroke(0.7f * width);
             default -> new BasicStroke(width, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND);
         };
     }
@@ -221,6 +245,7 @@ public final class DrawingPicture {
         g.setColor(colours.ink());
         g.setStroke(stroke(Drawing.Use.DIMENSION));
         g.draw(new Line2D.Double(from, to));
+        labels.avoid(new Line2D.Double(from, to));
         tick(from, to);
         tick(to, from);
         labels.add(

@@ -27,7 +27,8 @@ public record FigureColours(Color paper, Color ink, Color quiet, Color accent, C
                 SANS);
     }
 
-    Color faint(Color colour, int alpha) {
+    /** A colour that lets through what lies below; 255 lets nothing through. */
+    public Color faint(Color colour, int alpha) {
         return new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), alpha);
     }
 }

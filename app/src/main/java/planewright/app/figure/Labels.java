@@ -10,8 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * Words beside things. Each takes the first place around its thing that is free, nearest first; where none is near, a thin
- * line leads to it. A label that finds no place at all is left out.
+ * Words beside things. Each takes the first place around its thing that is free of words and lines, nearest first; where none
+ * is near, a thin line leads to it. Where lines are everywhere it stands on one; a label that finds no place at all is left
+ * out.
  */
 final class Labels {
     private static final int DIRECTIONS = 16;
@@ -23,6 +24,7 @@ final class Labels {
     private final Rectangle2D area;
     private final List<Label> wanted = new ArrayList<>();
     private final List<Rectangle2D> taken = new ArrayList<>();
+    private final List<Line2D> lines = new ArrayList<>();
 
     Labels(Graphics2D g, FigureColours colours, double unit, Rectangle2D area) {
         this.g = g;
@@ -42,6 +44,11 @@ final class Labels {
         }
     }
 
+    /** A line that words should not cover. */
+    void avoid(Line2D line) {
+        lines.add(line);
+    }
+
     /** Later labels belong to more important things and choose first. */
     void paint() {
         g.setFont(colours.font().deriveFont((float) (10.5 * unit)));
@@ -54,16 +61,25 @@ final class Labels {
         var metrics = g.getFontMetrics();
         double width = metrics.getStringBounds(label.text(), g).getWidth() + 4 * unit;
         double height = 13 * unit;
+        if (!place(label, width, height, lines)) {
+            place(label, width, height, List.of());
+        }
+    }
+
+    private boolean place(Label label, double width, double height, List<Line2D> avoided) {
         for (int ring = 0; ring < RINGS; ring++) {
             for (int direction = 0; direction < DIRECTIONS; direction++) {
                 var box = box(label, ring, direction, width, height);
-                if (area.contains(box) && taken.stream().noneMatch(box::intersects)) {
+                if (area.contains(box)
+                        && taken.stream().noneMatch(box::intersects)
+                        && avoided.stream().noneMatch(box::intersectsLine)) {
                     taken.add(box);
                     paint(label, box, ring > 0);
-                    return;
+                    return true;
                 }
             }
         }
+        return false;
     }
 
     private Rectangle2D box(Label label, int ring, int direction, double width, double height) {

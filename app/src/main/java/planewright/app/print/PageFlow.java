@@ -5,6 +5,8 @@ import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawerDefaultFonts;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.io.IOException;
+import java.util.HashSet;
+import java.util.Set;
 import java.util.function.Consumer;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
@@ -13,7 +15,10 @@ import org.apache.pdfbox.pdmodel.common.PDRectangle;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImageXObject;
 import org.apache.pdfbox.util.Matrix;
 
-/** Fills pages from the top; what does not fit goes to the next. Lengths are points, 1/72 inch. */
+/**
+ * Fills pages from the top; what does not fit goes to the next. A page is begun when something {@linkplain #need needs} room on
+ * it. Lengths are points, 1/72 inch.
+ */
 final class PageFlow implements AutoCloseable {
     static final double MARGIN = 54;
     private static final double HEAD = 26;
@@ -23,14 +28,14 @@ final class PageFlow implements AutoCloseable {
     private final PDDocument document;
     private final PDRectangle size;
     private final String title;
+    private final Set<PDPage> pages = new HashSet<>();
     private PDPageContentStream page;
     private double y;
 
-    PageFlow(PDDocument document, Paper paper, String title) throws IOException {
+    PageFlow(PDDocument document, Paper paper, String title) {
         this.document = document;
         this.size = paper.size();
         this.title = title;
-        turn();
     }
 
     double width() {
@@ -44,8 +49,16 @@ final class PageFlow implements AutoCloseable {
 
     /** Begins a new page unless so much height is left. */
     void need(double height) throws IOException {
-        if (y - height < MARGIN) {
+        if (page == null || y - height < MARGIN) {
             turn();
+        }
+    }
+
+    /** Ends the page, so that what comes next begins another. */
+    void endPage() throws IOException {
+        if (page != null) {
+            page.close();
+            page = null;
         }
     }
 
@@ -91,13 +104,19 @@ final class PageFlow implements AutoCloseable {
         space(height);
     }
 
-    /** Ends the last page and writes page numbers under all of them. */
+    /** Ends the last page and writes page numbers under its own; a sheet without anything has one page. */
     @Override
     public void close() throws IOException {
-        page.close();
+        if (document.getNumberOfPages() == 0) {
+            turn();
+        }
+        endPage();
         int number = 0;
         for (var each : document.getPages()) {
             number++;
+            if (!pages.contains(each)) {
+                continue;
+            }
             try (var foot =
                     new PDPageContentStream(document, each, PDPageContentStream.AppendMode.APPEND, true, true)) {
                 var text = number + " / " + document.getNumberOfPages();
@@ -113,11 +132,10 @@ final class PageFlow implements AutoCloseable {
     }
 
     private void turn() throws IOException {
-        if (page != null) {
-            page.close();
-        }
+        endPage();
         var next = new PDPage(size);
         document.addPage(next);
+        pages.add(next);
         page = new PDPageContentStream(document, next);
         y = size.getHeight() - MARGIN;
         var lines = Lettering.PLAIN.lines(title, 8, width() - 8);

@@ -40,6 +40,6 @@ public record Sheet(String title, List<Block> blocks) {
     /** A drawing, fitted to the page. */
     public record DrawingBlock(Drawing drawing) implements Block {}
 
-    /** A drawing at true size, with a line of 100 mm to check the printer by; fitted where the page is too small. */
+    /** A drawing at true size on pages of its own, as many as it needs; fitted where that would be too many. */
     public record TrueSize(Drawing drawing) implements Block {}
 }

@@ -1,8 +1,5 @@
 package planewright.app.print;
 
-import java.awt.BasicStroke;
-import java.awt.Graphics2D;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
@@ -34,15 +31,16 @@ public final class SheetPdf {
     private static final double CHART_FRAME = 80;
 
     private static final double BAR = 20;
-    private static final double POINTS_PER_MM = 72 / 25.4;
     private static final int PHOTO_PIXELS = 1400;
 
     private final PDDocument document;
     private final PageFlow flow;
+    private final TrueSizePages trueSize;
 
-    private SheetPdf(PDDocument document, PageFlow flow) {
+    private SheetPdf(PDDocument document, PageFlow flow, TrueSizePages trueSize) {
         this.document = document;
         this.flow = flow;
+        this.trueSize = trueSize;
     }
 
     /**
@@ -63,7 +61,7 @@ public final class SheetPdf {
             preferences.setPrintScaling(PDViewerPreferences.PRINT_SCALING.None);
             document.getDocumentCatalog().setViewerPreferences(preferences);
             try (var flow = new PageFlow(document, paper, sheet.title())) {
-                var setter = new SheetPdf(document, flow);
+                var setter = new SheetPdf(document, flow, new TrueSizePages(document, paper, sheet.title()));
                 for (var block : sheet.blocks()) {
                     setter.set(block);
                 }
@@ -216,35 +214,11 @@ public final class SheetPdf {
     }
 
     private void trueSize(Drawing drawing) throws IOException {
-        var covered = DrawingPicture.bounds(drawing);
-        if (covered.isEmpty()) {
+        flow.endPage();
+        if (!trueSize.add(drawing)) {
+            set(new Sheet.Paragraph(drawing.title() + " would need more than " + TrueSizePages.MOST
+                    + " pages of this paper at true size; it is shown smaller."));
             fitted(drawing);
-            return;
         }
-        var bounds = covered.get();
-        double width = bounds.getWidth() * POINTS_PER_MM;
-        double height = bounds.getHeight() * POINTS_PER_MM;
-        double check = 16 * POINTS_PER_MM;
-        if (width > flow.width() || height + check > flow.height()) {
-            set(new Sheet.Paragraph(
-                    drawing.title() + " does not fit on this paper at true size; it is shown smaller."));
-            fitted(drawing);
-            return;
-        }
-        flow.figure(height + check, g -> {
-            g.scale(POINTS_PER_MM, POINTS_PER_MM);
-            DrawingPicture.paintTrueSize(drawing, g, 0, 0, FigureColours.onPaper());
-            checkLine(g, bounds.getHeight() + 8);
-        });
-    }
-
-    private static void checkLine(Graphics2D g, double y) {
-        g.setColor(FigureColours.onPaper().ink());
-        g.setStroke(new BasicStroke(0.2f));
-        g.draw(new Line2D.Double(0, y, 100, y));
-        g.draw(new Line2D.Double(0, y - 2, 0, y + 2));
-        g.draw(new Line2D.Double(100, y - 2, 100, y + 2));
-        g.setFont(FigureColours.onPaper().font().deriveFont(3.2f));
-        g.drawString("This line is 100 mm long when printed at true size.", 1, (float) y + 5);
     }
 }

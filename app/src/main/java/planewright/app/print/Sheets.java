@@ -72,7 +72,21 @@ public final class Sheets {
                 "Computed by",
                 List.of(described.id() + " version " + described.about().version() + ", plugin " + described.plugin()),
                 blocks);
-        return new Sheet(described.about().title() + (build.isEmpty() ? "" : " · " + build), blocks);
+        return new Sheet(title(described, build), blocks);
+    }
+
+    /** The drawings of an answer that are to be cut from, at true size; no blocks where there are none. */
+    public static Sheet trueSize(Described described, String build, Outcome.Answered answered) {
+        return new Sheet(
+                title(described, build),
+                ResultView.of(described, answered).drawings().stream()
+                        .filter(CutLines::in)
+                        .<Sheet.Block>map(Sheet.TrueSize::new)
+                        .toList());
+    }
+
+    private static String title(Described described, String build) {
+        return described.about().title() + (build.isEmpty() ? "" : " · " + build);
     }
 
     private static void inputs(

@@ -118,7 +118,15 @@ class WrongWordsTest {
                 calc(2, "list.json: it holds no JSON object", heron("--inputs", "@list.json")),
                 calc(2, "input 'partz' is unknown; accepted: parts, targetX", heron("--inputs", "@unknown.json")),
                 calc(2, "--keep needs --build", "bench.station", "--keep"),
-                calc(1, "is a folder", heron("--keep", "--print", "@plugins")));
+                calc(1, "is a folder", heron("--keep", "--print", "@plugins")),
+                calc(2, "--true-size needs --print FILE.pdf", heron("--keep", "--true-size")),
+                calc(2, "--paper needs --print FILE.pdf", heron("--paper", "letter")),
+                calc(
+                        2,
+                        "--true-size: 'bench.station' draws nothing to cut from",
+                        heron("--keep", "--true-size", "--print", "@x.pdf")),
+                calc(2, "--svg: 'bench.station' draws nothing to cut from", heron("--keep", "--svg", "@x.svg")),
+                calc(2, "no calculator is named", "--svg", "@x.svg"));
     }
 
     @ParameterizedTest(name = "{2}")

@@ -93,10 +93,10 @@ class FiguresTest {
         g.setColor(Color.WHITE);
         g.fillRect(0, 0, 1400, 900);
         g.scale(perMillimetre, perMillimetre);
-        DrawingPicture.paintTrueSize(Figures.rectangle(100, 50), g, 15, 12, COLOURS);
+        DrawingPicture.paintTrueSize(Figures.rectangle(100, 50), g, 15, 12, AREA, COLOURS);
         g.dispose();
         var ink = inked(image);
-        double line = 1.1 * 25.4 / 72 * perMillimetre;
+        double line = 0.28 * perMillimetre;
         assertThat(ink.getX() + line / 2).isCloseTo(150, within(1.0));
         assertThat(ink.getY() + line / 2).isCloseTo(120, within(1.0));
         assertThat(ink.getWidth() - line).isCloseTo(1000, within(1.5));
@@ -106,7 +106,7 @@ class FiguresTest {
     @Test
     void emptyDrawingHasNoTrueSize() {
         var g = new BufferedImage(9, 9, BufferedImage.TYPE_INT_RGB).createGraphics();
-        assertThatThrownBy(() -> DrawingPicture.paintTrueSize(new Drawing("n", List.of()), g, 0, 0, COLOURS))
+        assertThatThrownBy(() -> DrawingPicture.paintTrueSize(new Drawing("n", List.of()), g, 0, 0, AREA, COLOURS))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("empty drawing");
         g.dispose();

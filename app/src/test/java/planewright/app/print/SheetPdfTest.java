@@ -10,11 +10,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
-import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -25,10 +23,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import planewright.api.figure.Chart;
 import planewright.app.figure.Figures;
 
-/** Sheets as PDF, read back with the library's own reader. A point is 1/72 in and an inch 25.4 mm. */
+/** Sheets as PDF, read back with the library's own reader. */
 class SheetPdfTest {
-    private static final double POINTS_PER_MM = 72 / 25.4;
-
     @TempDir
     private Path folder;
 
@@ -122,35 +118,6 @@ class SheetPdfTest {
         }
     }
 
-    @Test
-    void trueSizeIsTrueOnPaper() throws Exception {
-        var pdf = write(new Sheet("s", List.of(new Sheet.TrueSize(Figures.rectangle(100, 50)))));
-        try (var document = Loader.loadPDF(pdf.toFile())) {
-            var lengths = Pages.lines(document.getPage(0)).stream()
-                    .map(Pages.Line::length)
-                    .toList();
-            assertThat(lengths.stream().filter(near(100 * POINTS_PER_MM))).hasSize(3);
-            assertThat(lengths.stream().filter(near(50 * POINTS_PER_MM))).hasSize(2);
-            assertThat(document.getDocumentCatalog().getViewerPreferences().getPrintScaling())
-                    .isEqualTo(COSName.NONE.getName());
-        }
-        assertThat(textOf(pdf)).contains("This line is 100 mm long");
-    }
-
-    @Test
-    void drawingTooLargeForThePaperIsSaidToBeSmaller() throws Exception {
-        var pdf = write(new Sheet("s", List.of(new Sheet.TrueSize(Figures.rectangle(400, 50)))));
-        assertThat(textOf(pdf))
-                .contains("Former does not fit on this paper at true size")
-                .doesNotContain("100 mm long");
-        try (var document = Loader.loadPDF(pdf.toFile())) {
-            assertThat(Pages.lines(document.getPage(0)).stream()
-                            .map(Pages.Line::length)
-                            .filter(near(400 * POINTS_PER_MM)))
-                    .isEmpty();
-        }
-    }
-
     @ParameterizedTest
     @ValueSource(ints = {5, 12, 20, 26})
     void labelsOfACrowdedDrawingDoNotCoverEachOther(int parts) throws Exception {
@@ -214,10 +181,6 @@ class SheetPdfTest {
                     .as("on page %d: %s", page, words)
                     .isTrue();
         }
-    }
-
-    private static Predicate<Double> near(double points) {
-        return length -> Math.abs(length - points) < 0.05;
     }
 
     private Path write(Sheet sheet) throws IOException {

@@ -51,7 +51,7 @@ final class InletFigures {
     Drawing planAndSection() {
         var section = new Section();
         return new Drawing(
-                "Submerged inlet, plan and section",
+                "Plan and section",
                 List.of(
                         new Layer(Use.OUTLINE, section.body()),
                         new Layer(Use.MARK, planMarks()),
@@ -117,6 +117,8 @@ final class InletFigures {
             }
         }
         notes.add(new Drawing.Note(new Point(-BEYOND, paperHalf + 4), "depth, mm"));
+        notes.add(new Drawing.Note(
+                new Point(0, -paperHalf - 2 * ASIDE), "full line: cut   dashed: here the ramp begins, score it"));
         notes.addAll(section.notes());
         return notes;
     }

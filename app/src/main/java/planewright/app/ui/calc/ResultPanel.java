@@ -5,12 +5,14 @@ import java.awt.Font;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
+import planewright.api.figure.Drawing;
 import planewright.app.calc.ClockText;
 import planewright.app.calc.Described;
 import planewright.app.calc.Keeping;
@@ -19,6 +21,7 @@ import planewright.app.calc.Outcome;
 import planewright.app.calc.ResultView;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
+import planewright.app.print.CutLines;
 import planewright.app.print.Sheets;
 import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
@@ -78,6 +81,14 @@ final class ResultPanel extends JPanel {
         actions.setOpaque(false);
         actions.add(Buttons.of("keep", Texts.KEEP.text(), this::keep));
         actions.add(Buttons.of("print-result", Texts.PRINT.text(), this::print));
+        if (view.drawings().stream().anyMatch(CutLines::in)) {
+            actions.add(told(
+                    Buttons.of("print-true-size", Texts.PRINT_TRUE_SIZE.text(), this::printTrueSize),
+                    Texts.TRUE_SIZE_HINT));
+            actions.add(told(
+                    Buttons.of("save-cut-lines", Texts.CUT_LINES.text(), () -> saveCutLines(view.drawings())),
+                    Texts.CUT_LINES_HINT));
+        }
         card.add(actions);
         return card;
     }
@@ -150,12 +161,25 @@ final class ResultPanel extends JPanel {
                 () -> room.say(Texts.KEPT.text(build.name())));
     }
 
+    private static JButton told(JButton button, Texts hint) {
+        button.setToolTipText(hint.text());
+        return button;
+    }
+
     private void print() {
-        Files.print(
-                this,
-                room,
-                described.about().title() + " " + build.name(),
-                () -> Sheets.result(described, build.name(), answered, origins));
+        Files.print(this, room, fileName(), () -> Sheets.result(described, build.name(), answered, origins));
+    }
+
+    private void printTrueSize() {
+        Files.print(this, room, fileName(), () -> Sheets.trueSize(described, build.name(), answered));
+    }
+
+    private void saveCutLines(List<Drawing> drawings) {
+        Files.saveCutLines(this, room, fileName(), drawings);
+    }
+
+    private String fileName() {
+        return described.about().title() + " " + build.name();
     }
 
     private static Card framed(FigureView figure) {

@@ -2,6 +2,7 @@ package planewright.app.ui.common;
 
 import java.awt.Component;
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -11,11 +12,13 @@ import javax.swing.JFileChooser;
 import javax.swing.JOptionPane;
 import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
+import planewright.api.figure.Drawing;
+import planewright.app.print.CutLines;
 import planewright.app.print.Paper;
 import planewright.app.print.Sheet;
 import planewright.app.print.SheetPdf;
 
-/** Choosing files, and printing into one. */
+/** Choosing files, and printing or drawing into one. */
 public final class Files {
     private Files() {}
 
@@ -37,31 +40,40 @@ public final class Files {
      * @param sheet put together in the background
      */
     public static void print(Component over, Workroom room, String name, Supplier<Sheet> sheet) {
-        choosePdf(over, name)
-                .ifPresent(pdf -> room.background().run(() -> java.nio.file.Files.exists(pdf), exists -> {
-                    if (!exists || mayReplace(over, pdf)) {
-                        write(room, sheet, pdf);
+        save(over, room, name, Kind.PDF, pdf -> SheetPdf.write(sheet.get(), paper(), pdf));
+    }
+
+    /** Asks for a file, then writes what is cut of drawings into it in the background. */
+    public static void saveCutLines(Component over, Workroom room, String name, List<Drawing> drawings) {
+        save(over, room, name, Kind.SVG, svg -> CutLines.write(drawings, svg));
+    }
+
+    private static void save(Component over, Workroom room, String name, Kind kind, Writer writer) {
+        choose(over, name, kind)
+                .ifPresent(file -> room.background().run(() -> java.nio.file.Files.exists(file), exists -> {
+                    if (!exists || mayReplace(over, file, kind)) {
+                        write(room, writer, file, kind);
                     }
                 }));
     }
 
-    private static void write(Workroom room, Supplier<Sheet> sheet, Path pdf) {
-        room.say(Texts.PRINTING.text(pdf.getFileName()));
+    private static void write(Workroom room, Writer writer, Path file, Kind kind) {
+        room.say(Texts.PRINTING.text(file.getFileName()));
         room.background()
                 .run(
                         () -> {
-                            SheetPdf.write(sheet.get(), paper(), pdf);
-                            return pdf;
+                            writer.write(file);
+                            return file;
                         },
-                        written -> room.say(Texts.PRINTED.text(written)));
+                        written -> room.say(kind.done.text(written)));
     }
 
-    private static boolean mayReplace(Component over, Path pdf) {
+    private static boolean mayReplace(Component over, Path file, Kind kind) {
         Object[] choices = {Texts.BACK.text(), Texts.REPLACE.text()};
         return JOptionPane.showOptionDialog(
                         windowOf(over),
-                        Texts.REPLACE_FILE.text(pdf.getFileName()),
-                        Texts.PRINT_AS.text(),
+                        Texts.REPLACE_FILE.text(file.getFileName()),
+                        kind.title.text(),
                         JOptionPane.DEFAULT_OPTION,
                         JOptionPane.WARNING_MESSAGE,
                         null,
@@ -75,20 +87,20 @@ public final class Files {
         return SwingUtilities.getWindowAncestor(component);
     }
 
-    private static Optional<Path> choosePdf(Component over, String name) {
+    private static Optional<Path> choose(Component over, String name, Kind kind) {
         var chooser = new JFileChooser();
         chooser.setName("print-chooser");
-        chooser.setFileFilter(new FileNameExtensionFilter("PDF", "pdf"));
-        chooser.setSelectedFile(new File(name.replaceAll("[^\\p{L}\\p{N} ._-]", "_") + ".pdf"));
-        chooser.setDialogTitle(Texts.PRINT_AS.text());
+        chooser.setFileFilter(new FileNameExtensionFilter(kind.name(), kind.ending()));
+        chooser.setSelectedFile(new File(name.replaceAll("[^\\p{L}\\p{N} ._-]", "_") + "." + kind.ending()));
+        chooser.setDialogTitle(kind.title.text());
         if (chooser.showSaveDialog(windowOf(over)) != JFileChooser.APPROVE_OPTION) {
             return Optional.empty();
         }
         var chosen = chooser.getSelectedFile();
         return Optional.of(
-                chosen.getName().toLowerCase(Locale.ROOT).endsWith(".pdf")
+                chosen.getName().toLowerCase(Locale.ROOT).endsWith("." + kind.ending())
                         ? chosen.toPath()
-                        : Path.of(chosen.getPath() + ".pdf"));
+                        : Path.of(chosen.getPath() + "." + kind.ending()));
     }
 
     /** Letter where it is the custom (CLDR), A4 elsewhere. */
@@ -97,5 +109,27 @@ public final class Files {
                         .contains(Locale.getDefault().getCountry())
                 ? Paper.LETTER
                 : Paper.A4;
+    }
+
+    /** Kinds of files, by the names that builders know them by. */
+    private enum Kind {
+        PDF(Texts.PRINT_AS, Texts.PRINTED),
+        SVG(Texts.CUT_LINES_AS, Texts.CUT_LINES_SAVED);
+
+        private final Texts title;
+        private final Texts done;
+
+        Kind(Texts title, Texts done) {
+            this.title = title;
+            this.done = done;
+        }
+
+        private String ending() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    private interface Writer {
+        void write(Path file) throws IOException;
     }
 }
