@@ -21,7 +21,7 @@ public @interface From {
         NOWHERE,
         /** The newest measurement called {@link From#name()}; within {@link #MEASUREMENT_ROWS} see there. */
         MEASUREMENT,
-        /** The set-up value called {@link From#name()} that the build flies with now. */
+        /** The set-up value called {@link From#name()} that the build flies with now; within {@link #SET_UP_ROWS} see there. */
         SET_UP,
         /** The build's {@code name}, {@code layout}, {@code datum} or {@code planform}. */
         BUILD,
@@ -40,8 +40,15 @@ public @interface From {
          * {@code scale nose x}.
          */
         MEASUREMENT_ROWS,
-        /** Within {@link #MEASUREMENT_ROWS}: the row's own name, {@code nose}. */
+        /** Within {@link #MEASUREMENT_ROWS} and {@link #SET_UP_ROWS}: the row's own name, {@code nose}. */
         ROW_NAME,
+        /**
+         * For a list: a row for each set-up value that the build flies with and whose name holds the word {@link
+         * From#name()}, except where a comma tells a variant, as in {@code elevator throw, low rate}. With {@code throw},
+         * {@code aileron throw up} gives a row: its {@link #ROW_NAME} is the whole name, a {@link #SET_UP} without name the
+         * value, where that is of the same kind, and a {@link #MEASUREMENT} named {@code chord} is {@code aileron chord}.
+         */
+        SET_UP_ROWS,
         /** For a list: a row for each joint of the log, the newest first; of joints that share a name, the newest. */
         JOINT_ROWS,
         /**

@@ -66,7 +66,8 @@ class PackagedPluginTest {
         assertThat(entries).allMatch(name -> name.equals("plugin.properties") || name.matches("lib/[^/]+\\.jar"));
         var classes = new TreeSet<String>();
         content(zip).forEach((jar, names) -> classes.addAll(names));
-        assertThat(classes).anyMatch(name -> name.startsWith("planewright/" + module(zip) + "/"));
+        var own = Workplace.packageOf(module(zip)).replace('.', '/') + "/";
+        assertThat(classes).anyMatch(name -> name.startsWith(own));
         assertThat(classes)
                 .noneMatch(name -> name.startsWith("planewright/api/"))
                 .noneMatch(name -> name.startsWith("planewright/app/"))

@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.stream.Stream;
+import javax.lang.model.SourceVersion;
 import planewright.app.pictures.PictureShelf;
 
 /** Where the built program, its packaged plugins and the sample journal lie while the tests run. */
@@ -35,6 +36,14 @@ public final class Workplace {
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
+    }
+
+    /**
+     * The package of a plugin's classes: its module's name, with an underscore where that is a word of the language, as the
+     * Java Language Specification, 6.1, advises.
+     */
+    public static String packageOf(String module) {
+        return "planewright." + module + (SourceVersion.isKeyword(module) ? "_" : "");
     }
 
     /** Every packaged plugin. Never empty. */

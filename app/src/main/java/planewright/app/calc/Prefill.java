@@ -3,6 +3,7 @@ package planewright.app.calc;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.format.DateTimeFormatter;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -71,6 +72,7 @@ public final class Prefill {
             case BUILD -> ofBuild(from.name(), path);
             case PART_ROWS -> partRows(field, path);
             case MEASUREMENT_ROWS -> measurementRows(field, from.name(), path);
+            case SET_UP_ROWS -> setUpRows(field, from.name(), path);
             case JOINT_ROWS -> jointRows(field, path);
             case JOINT -> joints.unfinished().flatMap(joint -> ofJoint(joint, from.name(), path));
             case MATERIAL -> joints.newest().flatMap(joint -> ofJoint(joint, "material", path));
@@ -203,6 +205,47 @@ public final class Prefill {
                 .filter(name -> own.stream().noneMatch(name::endsWith))
                 .forEach(subjects::add);
         return subjects;
+    }
+
+    private Optional<JsonNode> setUpRows(Field field, String word, String path) {
+        var rows = JsonFiles.object().putArray("rows");
+        for (var name : setUpNames(word)) {
+            var row = JsonFiles.object();
+            for (var cell : field.row().orElseThrow().fields()) {
+                ofSetUp(cell, name, word, path + "[" + rows.size() + "]." + cell.name())
+                        .ifPresent(node -> row.set(cell.name(), node));
+            }
+            rows.add(row);
+        }
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows);
+    }
+
+    private Optional<JsonNode> ofSetUp(Field cell, String name, String word, String path) {
+        if (cell.from().isEmpty()) {
+            return Optional.empty();
+        }
+        var from = cell.from().get();
+        return switch (from.value()) {
+            case ROW_NAME -> text(name);
+            case SET_UP -> setUp(cell, name, path);
+            case MEASUREMENT -> {
+                var thing = name.substring(0, name.toLowerCase(Locale.ROOT).indexOf(" " + word) + 1);
+                yield thing.isEmpty() ? Optional.empty() : measurement(cell, thing + from.name(), path);
+            }
+            default -> Optional.empty();
+        };
+    }
+
+    /** Each name once, as it was last cased, in the order of the log. */
+    private Collection<String> setUpNames(String word) {
+        var names = new LinkedHashMap<String, String>();
+        journal.log(build.id()).stream()
+                .flatMap(entry -> entry.setUp().stream())
+                .map(value -> value.name().strip())
+                .filter(name -> !name.contains(",")
+                        && List.of(name.toLowerCase(Locale.ROOT).split("\\s+")).contains(word))
+                .forEach(name -> names.put(name.toLowerCase(Locale.ROOT), name));
+        return names.values();
     }
 
     private Optional<JsonNode> jointRows(Field field, String path) {

@@ -4,6 +4,7 @@ import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
@@ -93,6 +94,19 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             @Input(label = "Cured", from = @From(value = Place.JOINT, name = "fullyCured"))
             Optional<LocalDateTime> cured) {}
 
+    record Throw(
+            @Input(label = "Name", from = @From(Place.ROW_NAME))
+            String name,
+
+            @Input(label = "Angle", unit = "deg", from = @From(Place.SET_UP))
+            Optional<Measured<Angle>> angle,
+
+            @Input(label = "Distance", unit = "mm", from = @From(Place.SET_UP))
+            Optional<Measured<Length>> distance,
+
+            @Input(label = "Chord", unit = "mm", from = @From(value = Place.MEASUREMENT, name = "chord"))
+            Optional<Measured<Length>> chord) {}
+
     record Inputs(
             @Input(label = "Parts", from = @From(Place.PART_ROWS))
             List<Row> parts,
@@ -142,7 +156,10 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             String filler,
 
             @Input(label = "Shape", from = @From(value = Place.BUILD, name = "planform"))
-            Optional<Planform> shape) {}
+            Optional<Planform> shape,
+
+            @Input(label = "Throws", from = @From(value = Place.SET_UP_ROWS, name = "throw"))
+            List<Throw> travels) {}
 
     record Line(
             @Result(label = "Name") String name,

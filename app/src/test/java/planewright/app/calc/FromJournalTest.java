@@ -94,6 +94,27 @@ class FromJournalTest {
     }
 
     @Test
+    void throwsMakeARowEachInTheUnitThatTheyFlyWith() throws Exception {
+        fliesWith("Aileron throw up", "14 mm");
+        fliesWith("rudder throw", "30 deg");
+        fliesWith("rudder throw, low rate", "18 deg");
+        fliesWith("throwing arm", "2 mm");
+        fliesWith("balance point", "92 mm");
+        measure(APRIL, "aileron chord", "38 mm", "rule");
+        var filled = filled();
+        var rows = filled.inputs().path("travels");
+        assertThat(rows).hasSize(2);
+        assertThat(rows.get(0).path("name").asText()).isEqualTo("Aileron throw up");
+        assertThat(rows.get(0).at("/distance/value").asText()).isEqualTo("14");
+        assertThat(rows.get(0).has("angle")).isFalse();
+        assertThat(rows.get(0).at("/chord/value").asText()).isEqualTo("38");
+        assertThat(rows.get(1).at("/angle/value").asText()).isEqualTo("30");
+        assertThat(rows.get(1).has("chord")).isFalse();
+        assertThat(filled.origins().get("travels[0].distance").said()).isEqualTo("set-up of 14 Mar 2025");
+        assertThat(filled.origins().get("travels[0].chord").said()).isEqualTo("measured 14 Apr 2025, rule");
+    }
+
+    @Test
     void setUpBuildAndShapeAreTaken() throws Exception {
         fliesWith("balance point", "92 mm");
         var filled = filled();

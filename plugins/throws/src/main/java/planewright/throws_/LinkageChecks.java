@@ -1,0 +1,145 @@
+package planewright.throws_;
+
+import static planewright.api.quantity.Units.DEGREE;
+import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.MILLIMETRE;
+
+import java.util.ArrayList;
+import java.util.List;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.UnsuitableInput;
+import planewright.api.quantity.Measured;
+import planewright.shared.quantity.QuantityText;
+
+/** Refuses what cannot be built, beyond the bounds that stand with the inputs themselves. */
+final class LinkageChecks {
+    /** A smaller ± is none: no rule resolves a picometre and no protractor a billionth of a degree. In m or rad. */
+    static final double LEAST_SPREAD = 1e-12;
+
+    private static final int MOST_HOLES = 20;
+
+    /** The nearest that the arm's hole may come to the hinge line, m. */
+    private static final double CLEARANCE = 0.5e-3;
+
+    /** The shortest pushrod, m. */
+    private static final double SHORTEST = 1e-3;
+
+    private final ServoLinkage.Inputs inputs;
+    private final Geometry geometry;
+    private final List<InputProblem> problems = new ArrayList<>();
+
+    private LinkageChecks(ServoLinkage.Inputs inputs, Geometry geometry) {
+        this.inputs = inputs;
+        this.geometry = geometry;
+    }
+
+    static void require(ServoLinkage.Inputs inputs, Geometry geometry) throws UnsuitableInput {
+        var checks = new LinkageChecks(inputs, geometry);
+        checks.spreads();
+        checks.holes();
+        checks.reach();
+        checks.throwIfAny();
+        checks.closure();
+        checks.throwIfAny();
+    }
+
+    private void spreads() {
+        spread("armLength", "Servo arm", inputs.armLength(), 10, MILLIMETRE);
+        spread("clocking", "Arm leans", inputs.clocking(), 20, DEGREE);
+        spread("travel", "Travel", inputs.travel(), 20, DEGREE);
+        spread("hornLength", "Horn", inputs.hornLength(), 10, MILLIMETRE);
+        spread("hornOffset", "Horn hole aft of hinge", inputs.hornOffset(), 10, MILLIMETRE);
+        spread("hingeDistance", "Shaft to hinge", inputs.hingeDistance(), 20, MILLIMETRE);
+        spread("hingeRise", "Hinge over shaft", inputs.hingeRise(), 10, MILLIMETRE);
+        inputs.pushrodLength().ifPresent(length -> spread("pushrodLength", "Pushrod", length, 20, MILLIMETRE));
+        inputs.chord().ifPresent(chord -> spread("chord", "Measuring point", chord, 20, MILLIMETRE));
+    }
+
+    private <Q extends Quantity<Q>> void spread(
+            String input, String name, Measured<Q> value, double limit, Unit<Q> unit) {
+        if (value.spreadIn(unit) > limit) {
+            add(
+                    input,
+                    "± of " + name,
+                    QuantityText.show(Measured.of(value.spreadIn(unit), unit)),
+                    "up to " + QuantityText.show(Measured.of(limit, unit)),
+                    "Measure it again");
+        }
+    }
+
+    private void holes() {
+        holes("armHoles", "Holes in the arm", inputs.armHoles());
+        holes("hornHoles", "Holes in the horn", inputs.hornHoles());
+        for (int i = 0; i < inputs.armHoles().size(); i++) {
+            arm(
+                    "armHoles[" + i + "].distance",
+                    "Hole " + (i + 1) + " in the arm",
+                    inputs.armHoles().get(i).distance());
+        }
+    }
+
+    private void holes(String input, String name, List<ServoLinkage.HoleLine> holes) {
+        if (holes.size() > MOST_HOLES) {
+            add(input, name, holes.size() + " rows", "up to " + MOST_HOLES, "Leave out holes that nobody would use");
+        }
+    }
+
+    private void reach() {
+        arm("armLength", "Servo arm", inputs.armLength());
+    }
+
+    private void arm(String input, String name, Measured<javax.measure.quantity.Length> arm) {
+        if (geometry.ground() < arm.in(METRE) + CLEARANCE) {
+            add(
+                    input,
+                    name,
+                    QuantityText.show(arm),
+                    "shorter than the " + Words.mm(geometry.ground()) + " from shaft to hinge line",
+                    "The arm would strike the surface: measure both again");
+        }
+    }
+
+    private void closure() {
+        double neutral = geometry.neutralPushrod();
+        double toHinge = geometry.armHoleToHinge();
+        double shortest = Math.abs(toHinge - geometry.hornRadius());
+        double longest = toHinge + geometry.hornRadius();
+        if (neutral < SHORTEST) {
+            add(
+                    "hingeDistance",
+                    "Shaft to hinge",
+                    QuantityText.show(inputs.hingeDistance()),
+                    "a distance that leaves room for a pushrod",
+                    "The holes of arm and horn lie on each other: measure again, or take another hole");
+        } else if (geometry.pushrod().isPresent()
+                && !(geometry.pushrod().getAsDouble() > shortest
+                        && geometry.pushrod().getAsDouble() < longest)) {
+            add(
+                    "pushrodLength",
+                    "Pushrod",
+                    QuantityText.show(inputs.pushrodLength().orElseThrow()),
+                    "between " + Words.mm(shortest) + " and " + Words.mm(longest)
+                            + ", which reach with the servo centred",
+                    "For a neutral surface it is " + Words.mm(neutral));
+        } else if (Linkage.of(geometry).isEmpty()) {
+            add(
+                    geometry.pushrod().isPresent() ? "pushrodLength" : "hornOffset",
+                    "Pushrod and horn with the servo centred",
+                    "in line",
+                    "an angle of " + Words.degrees(Linkage.LEAST_ANGLE) + " or more between them, best near 90°",
+                    "In line the pushrod cannot move the surface: take another horn hole, length or arm lean");
+        }
+    }
+
+    private void add(String input, String name, String value, String accepted, String wayOut) {
+        problems.add(new InputProblem(input, name, value, accepted, wayOut));
+    }
+
+    private void throwIfAny() throws UnsuitableInput {
+        if (!problems.isEmpty()) {
+            throw new UnsuitableInput(problems);
+        }
+    }
+}

@@ -1,0 +1,111 @@
+package planewright.throws_;
+
+import static planewright.api.quantity.Units.NUMBER;
+import static planewright.api.quantity.Units.PERCENT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import javax.measure.quantity.Dimensionless;
+import planewright.api.calculator.Proposal;
+import planewright.api.calculator.UnsuitableInput;
+import planewright.api.quantity.Measured;
+import planewright.shared.uncertainty.Propagation;
+
+/**
+ * The answer for a model's throws.
+ *
+ * @param inputs what was given
+ * @param ruler how its millimetres are measured
+ * @param travels each throw
+ * @param expo what the stick is made to do
+ */
+record TravelAnswer(SurfaceTravel.Inputs inputs, Ruler ruler, List<Travel> travels, Expo expo) {
+    static TravelAnswer of(SurfaceTravel.Inputs inputs) throws UnsuitableInput {
+        var ruler = ruler(inputs.way());
+        TravelChecks.require(inputs, ruler);
+        var travels = inputs.surfaces().stream()
+                .map(line -> Travel.of(line, inputs.chord(), ruler))
+                .toList();
+        return new TravelAnswer(inputs, ruler, travels, new Expo(inputs.expo().in(NUMBER)));
+    }
+
+    private static Ruler ruler(SurfaceTravel.Way way) {
+        return switch (way) {
+            case STRAIGHT_LINE -> Ruler.STRAIGHT;
+            case SQUARE_TO_NEUTRAL -> Ruler.SQUARE;
+            case ALONG_THE_ARC -> Ruler.ARC;
+        };
+    }
+
+    SurfaceTravel.Results results() {
+        var figures = new TravelFigures(this);
+        return new SurfaceTravel.Results(
+                stick(x -> x[1] * new Expo(x[0]).centre()),
+                stick(x -> x[1] * new Expo(x[0]).at(0.5)),
+                new TravelFindings(this).all(),
+                travels.stream().flatMap(this::lines).toList(),
+                DoubleStream.of(25, 50, 75, 100).mapToObj(this::stickLine).toList(),
+                figures.stick(),
+                figures.rulers(),
+                proposals());
+    }
+
+    private Measured<Dimensionless> stick(java.util.function.ToDoubleFunction<double[]> function) {
+        return Propagation.through(
+                        function,
+                        new double[] {
+                            inputs.expo().in(NUMBER), inputs.highRate().in(NUMBER)
+                        },
+                        new double[] {
+                            inputs.expo().spreadIn(NUMBER), inputs.highRate().spreadIn(NUMBER)
+                        })
+                .in(NUMBER)
+                .to(PERCENT);
+    }
+
+    private Stream<SurfaceTravel.TravelLine> lines(Travel travel) {
+        return Stream.of(line(travel, "high", inputs.highRate()), line(travel, "low", inputs.lowRate()));
+    }
+
+    private static SurfaceTravel.TravelLine line(Travel travel, String rate, Measured<Dimensionless> share) {
+        return new SurfaceTravel.TravelLine(
+                travel.name(),
+                rate,
+                travel.chord(),
+                travel.angle(share),
+                travel.distance(share, Ruler.STRAIGHT),
+                travel.distance(share, Ruler.SQUARE),
+                travel.distance(share, Ruler.ARC));
+    }
+
+    private SurfaceTravel.StickLine stickLine(double percent) {
+        double share = 100 * expo.at(percent / 100);
+        return new SurfaceTravel.StickLine(
+                Measured.of(percent, PERCENT),
+                Measured.of(share * inputs.highRate().in(NUMBER), PERCENT),
+                Measured.of(share * inputs.lowRate().in(NUMBER), PERCENT));
+    }
+
+    /** Each throw in the unit that it was not given in, and at low rate in the one that it was. */
+    private List<Proposal> proposals() {
+        var proposals = new ArrayList<Proposal>();
+        for (var travel : travels) {
+            boolean degrees = travel.line().angle().isPresent();
+            var full = Measured.of(100, PERCENT);
+            propose(proposals, travel.name(), value(travel, full, !degrees));
+            propose(proposals, travel.name() + ", low rate", value(travel, inputs.lowRate(), degrees));
+        }
+        return List.copyOf(proposals);
+    }
+
+    private Optional<? extends Measured<?>> value(Travel travel, Measured<Dimensionless> rate, boolean degrees) {
+        return degrees ? travel.angle(rate) : travel.distance(rate, ruler);
+    }
+
+    private static void propose(List<Proposal> proposals, String name, Optional<? extends Measured<?>> value) {
+        value.ifPresent(known -> proposals.add(new Proposal.NewSetUpValue(name, known)));
+    }
+}
