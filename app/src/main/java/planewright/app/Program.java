@@ -7,6 +7,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import planewright.app.calc.PluginHost;
@@ -27,6 +28,7 @@ public final class Program implements AutoCloseable {
         thread.setDaemon(true);
         return thread;
     });
+    private final List<SearchIndex.Progress> indexing = new CopyOnWriteArrayList<>();
     private CompletableFuture<SearchIndex> index;
     private CompletableFuture<PluginHost> plugins;
 
@@ -46,6 +48,32 @@ public final class Program implements AutoCloseable {
     public static Program open(Path journal, UserFolders user, List<Path> pluginPlaces, Clock clock)
             throws IOException {
         return new Program(JournalFolder.open(journal, user), user, pluginPlaces, clock);
+    }
+
+    /**
+     * As {@link #open}, with what was known of the entries when the journal was open last; {@link #look} takes in what has
+     * changed since. Where nothing was known, everything is read first.
+     *
+     * @param progress hears how far that reading has come
+     */
+    public static Program openAsKnown(
+            Path journal, UserFolders user, List<Path> pluginPlaces, Clock clock, JournalFolder.Progress progress)
+            throws IOException {
+        var opened = new Program(JournalFolder.openAsKnown(journal, user), user, pluginPlaces, clock);
+        try {
+            if (!opened.folder.isKnown()) {
+                opened.folder.look(progress);
+            }
+            return opened;
+        } catch (IOException | RuntimeException failure) {
+            opened.close();
+            throw failure;
+        }
+    }
+
+    /** Takes in what other programs have done to the journal's files. */
+    public void look() throws IOException {
+        folder.look((done, all) -> {});
     }
 
     public JournalFolder folder() {
@@ -103,9 +131,17 @@ public final class Program implements AutoCloseable {
                 : asked.handle((opened, failure) -> Optional.ofNullable(opened)).join();
     }
 
+    /** Somebody hears how far the search index has come while it is opened or made. */
+    public void onIndexing(SearchIndex.Progress listener) {
+        indexing.add(listener);
+    }
+
     private SearchIndex openIndex() {
         try {
-            return SearchIndex.open(user.cacheOf(folder.id(), folder.folder()), folder.journal());
+            return SearchIndex.open(
+                    user.cacheOf(folder.id(), folder.folder()),
+                    folder.journal(),
+                    (done, all) -> indexing.forEach(listener -> listener.at(done, all)));
         } catch (IOException failure) {
             throw new UncheckedIOException("the search index cannot be opened: " + failure.getMessage(), failure);
         }

@@ -33,11 +33,13 @@ import planewright.app.journal.Lineage;
 import planewright.app.journal.MaterialRecord;
 import planewright.app.journal.MaterialsRecord;
 import planewright.app.journal.MeasurementRecord;
+import planewright.app.journal.OpenJournal;
 import planewright.app.journal.PartRecord;
 import planewright.app.journal.PictureRecord;
 import planewright.app.journal.RepairRecord;
 import planewright.app.journal.SetUpRecord;
 import planewright.app.journal.StepRecord;
+import planewright.app.journal.Storage;
 import planewright.app.journal.TaskRecord;
 import planewright.app.journal.TemplateContent;
 import planewright.app.journal.TemplateRecord;
@@ -63,6 +65,14 @@ public final class Bench {
 
     public static JournalFolder open(Path folder) throws IOException {
         return JournalFolder.open(folder, UserFolders.under(folder.resolveSibling(folder.getFileName() + "-user")));
+    }
+
+    /** A journal in memory; what is saved is kept nowhere else. */
+    public static OpenJournal inMemory(List<BuildRecord> builds, List<EntryRecord> entries) {
+        return OpenJournal.read(
+                "Loft workshop",
+                Stream.concat(builds.stream(), entries.stream()).toList(),
+                change -> new Storage.Saved(change, change.subject().hashCode()));
     }
 
     public static BuildRecord build(String name) {

@@ -41,7 +41,7 @@ class JudgedSearchTest {
         var questions = questions();
         try (var folder = JournalFolder.open(
                         Workplace.copySample(temp.resolve("journal")), UserFolders.under(temp.resolve("user")));
-                var index = SearchIndex.open(temp.resolve("index"), folder.journal())) {
+                var index = SearchIndex.open(temp.resolve("index"), folder.journal(), (done, all) -> {})) {
             for (var judged : questions) {
                 var found = index.find(Question.of(judged.words()).most(PLACES)).hits().stream()
                         .map(Hits.Hit::entryId)

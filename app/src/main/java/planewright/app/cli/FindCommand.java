@@ -68,10 +68,10 @@ final class FindCommand implements Callable<Integer> {
                 .println((hits.forgiving() ? "Nothing bears these words; nearly the same: " : "")
                         + Desk.count(hits.total(), "entry", "entries"));
         for (var hit : hits.hits()) {
-            var entry = program.journal().entry(hit.entryId()).orElseThrow();
+            var entry = hit.entry();
             desk.out().println();
             desk.out()
-                    .println(entry.at().toLocalDate() + "  " + name(program, hit.buildId()) + "  " + Desk.heading(entry)
+                    .println(entry.at().toLocalDate() + "  " + name(program, entry.build()) + "  " + Desk.heading(entry)
                             + "  (" + entry.id().substring(18) + ")");
             hit.excerpts().stream()
                     .filter(excerpt -> !excerpt.where().equals("build"))
@@ -102,11 +102,11 @@ final class FindCommand implements Callable<Integer> {
         var node = JsonFiles.object().put("total", hits.total()).put("forgiving", hits.forgiving());
         var array = node.putArray("hits");
         for (var hit : hits.hits()) {
-            var entry = program.journal().entry(hit.entryId()).orElseThrow();
+            var entry = hit.entry();
             var each = array.addObject()
-                    .put("entry", hit.entryId())
-                    .put("build", hit.buildId())
-                    .put("name", name(program, hit.buildId()))
+                    .put("entry", entry.id())
+                    .put("build", entry.build())
+                    .put("name", name(program, entry.build()))
                     .put("day", entry.at().toLocalDate().toString())
                     .put("heading", Desk.heading(entry));
             var excerpts = each.putArray("excerpts");

@@ -65,7 +65,7 @@ public final class SafeFile {
         force(file.getParent());
     }
 
-    /** Removes what killed saves have left beside their targets, where folders can be read. */
+    /** Removes what killed saves of other programs have left beside their targets, where folders can be read. */
     public static void sweep(Path folder) throws IOException {
         sweep(folder, Integer.MAX_VALUE);
     }
@@ -79,9 +79,7 @@ public final class SafeFile {
         Files.walkFileTree(folder, Set.of(), depth, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-                if (isLeftOver(file)) {
-                    Files.deleteIfExists(file);
-                }
+                sweepAway(file);
                 return FileVisitResult.CONTINUE;
             }
 
@@ -90,6 +88,16 @@ public final class SafeFile {
                 return FileVisitResult.CONTINUE;
             }
         });
+    }
+
+    /** Removes a file if it is an unfinished save of another program. */
+    public static void sweepAway(Path file) throws IOException {
+        if (isLeftOver(file)
+                && !file.getFileName()
+                        .toString()
+                        .contains("." + ProcessHandle.current().pid() + "-")) {
+            Files.deleteIfExists(file);
+        }
     }
 
     /** Whether a file is an unfinished save. */

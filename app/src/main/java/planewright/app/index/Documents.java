@@ -8,6 +8,7 @@ import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Unit;
+import org.apache.lucene.document.BinaryDocValuesField;
 import org.apache.lucene.document.Document;
 import org.apache.lucene.document.DoublePoint;
 import org.apache.lucene.document.Field;
@@ -55,10 +56,21 @@ final class Documents {
         this.journal = journal;
     }
 
-    /** What changes when the document of an entry would. */
-    String stamp(EntryRecord entry) {
-        var all = entry.build() + "\n" + entry.at() + "\n" + life(entry) + "\n" + Pieces.joined(pieces(entry));
-        return UUID.nameUUIDFromBytes(all.getBytes(StandardCharsets.UTF_8)).toString();
+    /**
+     * What changes when the document of an entry would: with its file, and with what is found of its build.
+     *
+     * @param stamp of the file
+     */
+    long stamp(String build, long stamp) {
+        return 31 * stamp + wordsOf(build).hashCode();
+    }
+
+    /** What of a build is in the documents of its entries. */
+    String wordsOf(String build) {
+        return journal.build(build)
+                .map(each ->
+                        each.name() + "\n" + each.layout() + "\n" + each.life().word())
+                .orElse("");
     }
 
     List<Piece> pieces(EntryRecord entry) {
@@ -69,14 +81,15 @@ final class Documents {
                         .orElse(""));
     }
 
-    Document document(EntryRecord entry) {
+    Document document(EntryRecord entry, long stamp) {
         var document = new Document();
         var pieces = pieces(entry);
         long minutes =
                 minutes(entry.at().toLocalDate()) + entry.at().toLocalTime().toSecondOfDay() / 60;
         document.add(new StringField(ID, entry.id(), Field.Store.YES));
+        document.add(new BinaryDocValuesField(ID, new BytesRef(entry.id())));
         document.add(new StoredField(BUILD, entry.build()));
-        document.add(new StringField(STAMP, stamp(entry), Field.Store.YES));
+        document.add(new NumericDocValuesField(STAMP, stamp(entry.build(), stamp)));
         document.add(new TextField(ALL, Pieces.joined(pieces), Field.Store.NO));
         document.add(new TextField(TITLE, entry.title(), Field.Store.NO));
         document.add(new TextField(NAMES, names(pieces), Field.Store.NO));

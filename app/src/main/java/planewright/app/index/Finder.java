@@ -84,17 +84,11 @@ final class Finder {
         var stored = searcher.storedFields();
         for (var scored : searcher.search(all.build(), question.most(), BEST).scoreDocs) {
             var document = stored.document(scored.doc);
-            entry(document.get(Documents.BUILD), document.get(Documents.ID))
+            journal.entry(document.get(Documents.BUILD), document.get(Documents.ID))
                     .map(entry -> hit(entry, seen))
                     .ifPresent(hits::add);
         }
         return new Hits(counter.total(), hits, seen.forgiving(), counter.counts());
-    }
-
-    private Optional<EntryRecord> entry(String build, String id) {
-        return journal.log(build).stream()
-                .filter(entry -> entry.id().equals(id))
-                .findFirst();
     }
 
     private Hits.Hit hit(EntryRecord entry, Seen seen) {
@@ -106,7 +100,7 @@ final class Finder {
                 excerpts.add(new Hits.Excerpt(piece.where(), piece.text(), marks));
             }
         }
-        return new Hits.Hit(entry.id(), entry.build(), excerpts);
+        return new Hits.Hit(entry, excerpts);
     }
 
     /** The parts of a filter that are no facets. */

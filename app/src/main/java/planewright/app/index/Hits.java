@@ -2,6 +2,7 @@ package planewright.app.index;
 
 import java.util.List;
 import java.util.Map;
+import planewright.app.journal.EntryRecord;
 
 /**
  * What a search found.
@@ -29,13 +30,17 @@ public record Hits(int total, List<Hit> hits, boolean forgiving, Map<Facet, List
     /**
      * An entry that was found.
      *
-     * @param entryId its id
-     * @param buildId the build in whose log it stands
+     * @param entry as it was when it was found
      * @param excerpts where the words stand in it; none where only a filter was asked for
      */
-    public record Hit(String entryId, String buildId, List<Excerpt> excerpts) {
+    public record Hit(EntryRecord entry, List<Excerpt> excerpts) {
         public Hit {
             excerpts = List.copyOf(excerpts);
+        }
+
+        /** The entry's id. */
+        public String entryId() {
+            return entry.id();
         }
     }
 

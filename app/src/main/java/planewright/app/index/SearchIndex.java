@@ -9,38 +9,53 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.locks.ReadWriteLock;
+import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.stream.Stream;
 import org.apache.lucene.index.CodecReader;
+import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
-import org.apache.lucene.index.MultiBits;
 import org.apache.lucene.index.Term;
+import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.SearcherManager;
 import org.apache.lucene.store.FSDirectory;
 import org.apache.lucene.store.NRTCachingDirectory;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.News;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.Slow;
 
 /** Finds entries by their words and by what they hold. Methods may be called from any thread, and may touch the disk: not on the event thread. */
 public final class SearchIndex implements AutoCloseable {
     /** Raised when documents are made differently; an index of another version is made anew. */
-    private static final String VERSION = "search-2";
+    private static final String VERSION = "search-3";
 
     private final OpenJournal journal;
+    private final Progress progress;
     private final BenchAnalyzer analyzer = new BenchAnalyzer();
     private final SameMeaning sameMeaning = SameMeaning.read(analyzer);
     private final Documents documents;
     private final IndexWriter writer;
     private final SearcherManager searchers;
     private final Runnable deaf;
+    private final ReadWriteLock following = new ReentrantReadWriteLock();
     private final Set<String> followed = new HashSet<>();
+    private final Map<String, String> words = new ConcurrentHashMap<>();
 
-    private SearchIndex(Path folder, OpenJournal journal) throws IOException {
+    /** Hears how far the index has been brought up to date. */
+    public interface Progress {
+        /** So many of so many builds are up to date. */
+        void at(int done, int all);
+    }
+
+    private SearchIndex(Path folder, OpenJournal journal, Progress progress) throws IOException {
         this.journal = journal;
+        this.progress = progress;
         this.documents = new Documents(journal);
         var directory = new NRTCachingDirectory(FSDirectory.open(folder), 5, 60);
         this.writer = new IndexWriter(directory, new IndexWriterConfig(analyzer));
@@ -65,16 +80,18 @@ public final class SearchIndex implements AutoCloseable {
     /**
      * Opens the index of a journal and brings it up to date. One that is damaged, or was made by another version, is
      * deleted and made anew.
+     *
+     * @param progress hears how far it has come
      */
-    public static SearchIndex open(Path cacheFolder, OpenJournal journal) throws IOException {
+    public static SearchIndex open(Path cacheFolder, OpenJournal journal, Progress progress) throws IOException {
         Slow.work("opening the search index");
         var folder = cacheFolder.resolve(VERSION);
         try {
             forgetOthers(cacheFolder, folder);
-            return new SearchIndex(folder, journal);
+            return new SearchIndex(folder, journal, progress);
         } catch (IOException | RuntimeException damaged) {
             delete(folder);
-            return new SearchIndex(folder, journal);
+            return new SearchIndex(folder, journal, progress);
         }
     }
 
@@ -105,45 +122,65 @@ public final class SearchIndex implements AutoCloseable {
     /** Indexes what is new or was changed while nobody looked, and forgets what is gone. */
     private void catchUp() throws IOException {
         var stamps = stamps();
-        for (var build : journal.builds()) {
-            for (var entry : journal.log(build.id())) {
-                catchUp(entry, stamps.remove(entry.id()));
-            }
-        }
+        var builds = journal.builds();
+        var done = new AtomicInteger();
+        builds.parallelStream().forEach(build -> {
+            catchUp(build, stamps);
+            progress.at(done.incrementAndGet(), builds.size());
+        });
         for (var gone : stamps.keySet()) {
-            forget(gone);
+            unlessFollowed(gone, () -> writer.deleteDocuments(new Term(Documents.ID, gone)));
         }
         writer.commit();
         searchers.maybeRefreshBlocking();
     }
 
-    /** An edit that came meanwhile has brought its entry up to date already. */
-    private synchronized void catchUp(EntryRecord entry, String stamp) throws IOException {
-        if (!documents.stamp(entry).equals(stamp) && !followed.contains(entry.id())) {
-            writer.updateDocument(new Term(Documents.ID, entry.id()), documents.document(entry));
+    private void catchUp(BuildRecord build, Map<String, Long> stamps) {
+        words.putIfAbsent(build.id(), documents.wordsOf(build.id()));
+        var missing = new HashMap<String, Long>();
+        for (var line : journal.lines(build.id())) {
+            var stamp = stamps.remove(line.id());
+            if (line.stamp() == 0 || stamp == null || stamp != documents.stamp(build.id(), line.stamp())) {
+                missing.put(line.id(), line.stamp());
+            }
+        }
+        for (var entry : journal.entries(build.id(), missing.keySet())) {
+            unlessFollowed(entry.id(), () -> update(entry, missing.get(entry.id())));
         }
     }
 
-    private synchronized void forget(String gone) throws IOException {
-        if (!followed.contains(gone)) {
-            writer.deleteDocuments(new Term(Documents.ID, gone));
+    private interface Writing {
+        void write() throws IOException;
+    }
+
+    /** A change that came meanwhile has brought its entry up to date already. */
+    private void unlessFollowed(String id, Writing writing) {
+        following.readLock().lock();
+        try {
+            if (!followed.contains(id)) {
+                writing.write();
+            }
+        } catch (IOException failure) {
+            throw new UncheckedIOException("the search index cannot be written: " + failure.getMessage(), failure);
+        } finally {
+            following.readLock().unlock();
         }
     }
 
-    private Map<String, String> stamps() throws IOException {
-        var stamps = new HashMap<String, String>();
+    private Map<String, Long> stamps() throws IOException {
+        var stamps = new ConcurrentHashMap<String, Long>();
         IndexSearcher searcher = searchers.acquire();
         try {
-            var reader = searcher.getIndexReader();
-            for (var leaf : reader.leaves()) {
-                ((CodecReader) leaf.reader()).checkIntegrity();
-            }
-            var live = MultiBits.getLiveDocs(reader);
-            var stored = reader.storedFields();
-            for (int doc = 0; doc < reader.maxDoc(); doc++) {
-                if (live == null || live.get(doc)) {
-                    var document = stored.document(doc);
-                    stamps.put(document.get(Documents.ID), document.get(Documents.STAMP));
+            for (var leaf : searcher.getIndexReader().leaves()) {
+                var reader = (CodecReader) leaf.reader();
+                reader.checkIntegrity();
+                var live = reader.getLiveDocs();
+                var ids = DocValues.getBinary(reader, Documents.ID);
+                var numbers = DocValues.getNumeric(reader, Documents.STAMP);
+                for (int doc = ids.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = ids.nextDoc()) {
+                    if ((live == null || live.get(doc)) && numbers.advanceExact(doc)) {
+                        stamps.put(ids.binaryValue().utf8ToString(), numbers.longValue());
+                    }
                 }
             }
         } finally {
@@ -152,39 +189,43 @@ public final class SearchIndex implements AutoCloseable {
         return stamps;
     }
 
-    private void follow(Edit edit) {
+    private void follow(News news) {
+        following.writeLock().lock();
         try {
-            for (var change : edit.changes()) {
-                if (change.subject() instanceof EntryRecord entry) {
-                    follow(entry, change.after().isPresent());
-                } else if (change.subject() instanceof BuildRecord build && isOfItsEntries(change)) {
-                    for (var entry : journal.log(build.id())) {
-                        follow(entry, true);
-                    }
+            for (var gone : news.gone()) {
+                followed.add(gone.id());
+                writer.deleteDocuments(new Term(Documents.ID, gone.id()));
+            }
+            for (var each : news.present()) {
+                if (each.record() instanceof EntryRecord entry) {
+                    followed.add(entry.id());
+                    update(entry, each.stamp());
+                } else if (each.record() instanceof BuildRecord build) {
+                    follow(build);
                 }
             }
         } catch (IOException failure) {
             throw new UncheckedIOException("the search index cannot be written: " + failure.getMessage(), failure);
+        } finally {
+            following.writeLock().unlock();
         }
     }
 
     /** Entries are found by the name, the layout and the life of their build. */
-    private static boolean isOfItsEntries(Edit.Change change) {
-        return change.after().isPresent()
-                && !(change.before().orElse(null) instanceof BuildRecord before
-                        && change.after().get() instanceof BuildRecord after
-                        && before.name().equals(after.name())
-                        && before.layout().equals(after.layout())
-                        && before.life() == after.life());
+    private void follow(BuildRecord build) throws IOException {
+        var now = documents.wordsOf(build.id());
+        if (!now.equals(words.put(build.id(), now))) {
+            var stamps = new HashMap<String, Long>();
+            journal.lines(build.id()).forEach(line -> stamps.put(line.id(), line.stamp()));
+            for (var entry : journal.entries(build.id(), stamps.keySet())) {
+                followed.add(entry.id());
+                update(entry, stamps.get(entry.id()));
+            }
+        }
     }
 
-    private synchronized void follow(EntryRecord entry, boolean present) throws IOException {
-        followed.add(entry.id());
-        if (present) {
-            writer.updateDocument(new Term(Documents.ID, entry.id()), documents.document(entry));
-        } else {
-            writer.deleteDocuments(new Term(Documents.ID, entry.id()));
-        }
+    private void update(EntryRecord entry, long stamp) throws IOException {
+        writer.updateDocument(new Term(Documents.ID, entry.id()), documents.document(entry, stamp));
     }
 
     /** Indexes that other versions of the program have made. */

@@ -3,30 +3,47 @@ package planewright.app.journal;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import planewright.api.journal.JournalReader;
 
 /**
- * All that a journal holds at one instant; never changes.
+ * All that a journal holds at one instant. An entry that is read only later is read as it is then.
  *
  * @param byId builds by their ids
- * @param logs entries in order of time, by the id of their build
+ * @param logs by the ids of their builds
  * @param others all other records
+ * @param memory reads what is not in memory
  */
-record Contents(Map<String, BuildRecord> byId, Map<String, List<EntryRecord>> logs, Others others)
+record Contents(Map<String, BuildRecord> byId, Map<String, Log> logs, Others others, Memory memory)
         implements JournalReader {
-    static Contents of(
-            Collection<BuildRecord> builds, Collection<EntryRecord> entries, Collection<? extends Kept> others) {
-        var logs = new HashMap<String, List<EntryRecord>>();
-        entries.stream()
+    /** A journal that is wholly in memory. */
+    static Contents read(Collection<? extends Kept> records) {
+        var logs = new HashMap<String, Log>();
+        of(EntryRecord.class, records)
                 .collect(Collectors.groupingBy(EntryRecord::build))
-                .forEach((build, log) -> logs.put(build, sorted(log.stream())));
-        return new Contents(
-                builds.stream().collect(Collectors.toMap(BuildRecord::id, build -> build)), logs, Others.of(others));
+                .forEach((build, log) -> logs.put(build, Log.read(build, log)));
+        return new Contents(byId(records), logs, Others.of(records), Memory.ofEverything());
+    }
+
+    /** A journal of whose entries only the lines are known, by the ids of their builds. */
+    static Contents unread(Collection<? extends Kept> records, Map<String, List<EntryLine>> lines, Archive archive) {
+        var logs = new HashMap<String, Log>();
+        lines.forEach((build, log) -> logs.put(build, Log.unread(build, log)));
+        return new Contents(byId(records), logs, Others.of(records), Memory.of(archive));
+    }
+
+    private static Map<String, BuildRecord> byId(Collection<? extends Kept> records) {
+        return of(BuildRecord.class, records).collect(Collectors.toMap(BuildRecord::id, build -> build));
+    }
+
+    private static <T> Stream<T> of(Class<T> kind, Collection<? extends Kept> records) {
+        return records.stream().filter(kind::isInstance).map(kind::cast);
     }
 
     @Override
@@ -40,7 +57,7 @@ record Contents(Map<String, BuildRecord> byId, Map<String, List<EntryRecord>> lo
 
     @Override
     public List<EntryRecord> log(String buildId) {
-        return logs.getOrDefault(buildId, List.of());
+        return found(buildId).map(memory::records).orElse(List.of());
     }
 
     @Override
@@ -63,45 +80,73 @@ record Contents(Map<String, BuildRecord> byId, Map<String, List<EntryRecord>> lo
         return others.materials().map(MaterialsRecord::materials).orElse(List.of());
     }
 
-    /** The record of the same kind and id as another one. */
-    Optional<? extends Kept> current(Kept like) {
-        if (like instanceof BuildRecord) {
-            return build(like.id());
+    List<EntryLine> lines(String buildId) {
+        return found(buildId).map(Log::lines).orElse(List.of());
+    }
+
+    Optional<EntryRecord> entry(String buildId, String id) {
+        return found(buildId).flatMap(log -> memory.record(log, id));
+    }
+
+    List<EntryRecord> entries(String buildId, Collection<String> ids) {
+        return found(buildId).map(log -> memory.records(log, ids)).orElse(List.of());
+    }
+
+    Optional<? extends Kept> record(Kept like) {
+        return like instanceof BuildRecord ? build(like.id()) : others.record(like.id());
+    }
+
+    boolean holds(Kept like) {
+        if (like instanceof EntryRecord entry) {
+            return lines(entry.build()).stream().anyMatch(line -> line.id().equals(entry.id()));
         }
-        return like instanceof EntryRecord ? entry(like.id()) : others.record(like.id());
+        return record(like).isPresent();
     }
 
-    Optional<EntryRecord> entry(String id) {
-        return logs.values().stream()
-                .flatMap(List::stream)
-                .filter(entry -> entry.id().equals(id))
-                .findFirst();
+    /** Whether a build's log can be had without waiting. */
+    boolean isAtHand(String buildId) {
+        return found(buildId).map(log -> log.records().isPresent()).orElse(true);
     }
 
-    /** What the journal holds once an edit is made. */
-    Contents with(Edit edit) {
-        var changed = new Contents(new HashMap<>(byId), new HashMap<>(logs), others);
-        edit.changes().forEach(changed::take);
-        return new Contents(changed.byId, changed.logs, others.with(edit));
+    /** What the journal holds once there is news. */
+    Contents with(News news) {
+        var changed = new Contents(new HashMap<>(byId), new HashMap<>(logs), others.with(news), memory);
+        changed.takeBuilds(news);
+        for (var build : touched(news)) {
+            var log = changed.found(build)
+                    .orElseGet(() -> Log.read(build, List.of()))
+                    .with(news);
+            changed.logs.put(build, log);
+            log.records().ifPresent(held -> memory.note(log));
+        }
+        return changed;
     }
 
-    private void take(Edit.Change change) {
-        if (change.subject() instanceof BuildRecord build) {
-            if (change.after().isPresent()) {
+    private void takeBuilds(News news) {
+        for (var each : news.present()) {
+            if (each.record() instanceof BuildRecord build) {
                 byId.put(build.id(), build);
-            } else {
-                byId.remove(build.id());
             }
-        } else if (change.subject() instanceof EntryRecord entry) {
-            var others = log(entry.build()).stream().filter(kept -> !kept.id().equals(entry.id()));
-            logs.put(
-                    entry.build(),
-                    change.after().isPresent() ? sorted(Stream.concat(others, Stream.of(entry))) : others.toList());
         }
+        news.gone().forEach(gone -> byId.remove(gone.id()));
     }
 
-    private static List<EntryRecord> sorted(Stream<EntryRecord> entries) {
-        return entries.sorted(Comparator.comparing(EntryRecord::at).thenComparing(EntryRecord::id))
-                .toList();
+    /** The builds whose logs have changed. */
+    private static Set<String> touched(News news) {
+        var touched = new HashSet<String>();
+        for (var each : news.present()) {
+            if (each.record() instanceof EntryRecord entry) {
+                touched.add(entry.build());
+            }
+        }
+        news.gone().stream()
+                .filter(gone -> !gone.build().equals(gone.id()))
+                .map(News.Gone::build)
+                .forEach(touched::add);
+        return touched;
+    }
+
+    private Optional<Log> found(String buildId) {
+        return Optional.ofNullable(logs.get(buildId));
     }
 }

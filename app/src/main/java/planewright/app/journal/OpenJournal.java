@@ -6,14 +6,18 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import planewright.api.journal.JournalReader;
 
 /**
- * The journal in memory. Reading never waits, from any thread, and sees an edit wholly or not at all; an edit waits for the
- * disk, so it belongs off the event thread. Listeners hear of a change after it is durable, on the thread that made it.
+ * The journal as it is open. Reading is done from any thread and sees an edit wholly or not at all; it waits for the disk
+ * only where a log is not at hand. An edit waits for the disk. What waits refuses to run on the event thread. Listeners hear
+ * of a change after it is durable, on the thread that made it.
  */
 public final class OpenJournal implements JournalReader {
     private static final System.Logger LOGGER = System.getLogger(OpenJournal.class.getName());
@@ -22,25 +26,33 @@ public final class OpenJournal implements JournalReader {
     private final Storage storage;
     private final Deque<Edit> done = new ArrayDeque<>();
     private final Deque<Edit> undone = new ArrayDeque<>();
-    private final List<Consumer<Edit>> listeners = new CopyOnWriteArrayList<>();
+    private final List<Consumer<News>> listeners = new CopyOnWriteArrayList<>();
     private volatile Contents contents;
 
-    public OpenJournal(String name, Collection<BuildRecord> builds, Collection<EntryRecord> entries, Storage storage) {
-        this(name, builds, entries, List.of(), storage);
+    private OpenJournal(String name, Contents contents, Storage storage) {
+        this.name = name;
+        this.storage = storage;
+        this.contents = contents;
+    }
+
+    /** A journal that is wholly in memory. */
+    public static OpenJournal read(String name, Collection<? extends Kept> records, Storage storage) {
+        return new OpenJournal(name, Contents.read(records), storage);
     }
 
     /**
-     * @param others templates, and the calendar and the materials where there are any
+     * A journal whose entries are read when they are wanted.
+     *
+     * @param records all but the entries
+     * @param lines of all entries, by the ids of their builds
      */
-    public OpenJournal(
+    public static OpenJournal unread(
             String name,
-            Collection<BuildRecord> builds,
-            Collection<EntryRecord> entries,
-            Collection<? extends Kept> others,
+            Collection<? extends Kept> records,
+            Map<String, List<EntryLine>> lines,
+            Archive archive,
             Storage storage) {
-        this.name = name;
-        this.storage = storage;
-        this.contents = Contents.of(builds, entries, others);
+        return new OpenJournal(name, Contents.unread(records, lines, archive), storage);
     }
 
     /** What its owner calls it. */
@@ -83,20 +95,49 @@ public final class OpenJournal implements JournalReader {
         return contents.others().materials();
     }
 
-    /** The entry of that id, or empty. */
-    public Optional<EntryRecord> entry(String id) {
-        return contents.entry(id);
+    /** Whether the journal holds the record of that kind and id. */
+    public boolean holds(Kept like) {
+        return contents.holds(like);
     }
 
-    /** The journal as it is now; no later edit shows in it, so whatever asks it twice gets the same answer. */
+    /** The record of the kind and id of another one that is no entry. */
+    public Optional<? extends Kept> record(Kept like) {
+        return contents.record(like);
+    }
+
+    /** What is known of a build's entries without reading them, in order of time. */
+    public List<EntryLine> lines(String buildId) {
+        return contents.lines(buildId);
+    }
+
+    /** The entry of that id in a build's log, or empty; read where it is not in memory. */
+    public Optional<EntryRecord> entry(String buildId, String id) {
+        return contents.entry(buildId, id);
+    }
+
+    /** Those of a build's entries that can be read, in any order; a log that was not at hand is not kept either. */
+    public List<EntryRecord> entries(String buildId, Collection<String> ids) {
+        return contents.entries(buildId, ids);
+    }
+
+    /** Whether a build's log can be had without waiting for the disk. */
+    public boolean isAtHand(String buildId) {
+        return contents.isAtHand(buildId);
+    }
+
+    /** Once they have been read, these builds' logs stay at hand until others are named. */
+    public void keepAtHand(Set<String> buildIds) {
+        contents.memory().keep(buildIds);
+    }
+
+    /** The journal as it is now; no later edit shows in what it has read, so whatever asks it twice gets the same answer. */
     public JournalReader asOfNow() {
         return contents;
     }
 
     /** Makes an edit. It counts as done, and can be undone, once every change of it is durable. */
     public synchronized void apply(Edit edit) throws IOException {
-        carryOut(edit);
-        done.push(edit);
+        done.push(carryOut(edit));
         undone.clear();
     }
 
@@ -121,12 +162,20 @@ public final class OpenJournal implements JournalReader {
     }
 
     /**
-     * From now on the listener hears of each edit, undone ones as the edit that took them back. An edit stands even if a
-     * listener fails.
+     * Takes in what another program has done to the files. It cannot be undone here.
+     *
+     * @param look finds it out; no edit is made meanwhile
+     */
+    public synchronized void takeIn(Supplier<News> look) {
+        publish(look.get());
+    }
+
+    /**
+     * From now on the listener hears of each change, whoever made it. A change stands even if a listener fails.
      *
      * @return ends the listening
      */
-    public Runnable listen(Consumer<Edit> listener) {
+    public Runnable listen(Consumer<News> listener) {
         listeners.add(listener);
         return () -> listeners.remove(listener);
     }
@@ -136,51 +185,50 @@ public final class OpenJournal implements JournalReader {
             return Optional.empty();
         }
         var edit = from.peek();
-        carryOut(back ? edit.reversed() : edit);
-        to.push(from.pop());
+        var made = carryOut(back ? edit.reversed() : edit);
+        from.pop();
+        to.push(back ? made.reversed() : made);
         return Optional.of(edit);
     }
 
-    private void carryOut(Edit edit) throws IOException {
+    /** Makes an edit, and returns it as it was made. */
+    private Edit carryOut(Edit edit) throws IOException {
         Slow.work("saving an edit");
-        var saved = new ArrayList<Edit.Change>();
+        var saved = new ArrayList<Storage.Saved>();
         try {
             for (var change : edit.changes()) {
-                requireCurrent(change);
-                storage.save(change);
-                saved.add(0, change);
+                saved.add(storage.save(change));
             }
         } catch (IOException | RuntimeException failure) {
             takeBack(saved, failure);
             throw failure;
         }
-        contents = contents.with(edit);
-        listeners.forEach(listener -> tell(listener, edit));
+        publish(News.of(saved));
+        return new Edit(edit.what(), saved.stream().map(Storage.Saved::change).toList());
     }
 
-    private void takeBack(List<Edit.Change> saved, Exception failure) {
-        for (var change : saved) {
+    private void takeBack(List<Storage.Saved> saved, Exception failure) {
+        for (int i = saved.size() - 1; i >= 0; i--) {
             try {
-                storage.save(change.reversed());
+                storage.save(saved.get(i).change().reversed());
             } catch (IOException | RuntimeException second) {
                 failure.addSuppressed(second);
             }
         }
     }
 
-    private static void tell(Consumer<Edit> listener, Edit edit) {
-        try {
-            listener.accept(edit);
-        } catch (RuntimeException failure) {
-            LOGGER.log(System.Logger.Level.WARNING, "told of '" + edit.what() + "', a listener failed", failure);
+    private void publish(News news) {
+        if (!news.isNone()) {
+            contents = contents.with(news);
+            listeners.forEach(listener -> tell(listener, news));
         }
     }
 
-    /** An edit was made on what somebody saw; if that is no longer so, somebody else's edit would be lost. */
-    private void requireCurrent(Edit.Change change) {
-        if (!contents.current(change.subject()).equals(change.before())) {
-            throw new IllegalStateException("record " + change.subject().id()
-                    + " has changed since it was read; read it again and repeat the edit");
+    private static void tell(Consumer<News> listener, News news) {
+        try {
+            listener.accept(news);
+        } catch (RuntimeException failure) {
+            LOGGER.log(System.Logger.Level.WARNING, "told of a change, a listener failed", failure);
         }
     }
 }

@@ -19,7 +19,7 @@ record Others(Map<String, Kept> byId) {
 
     static Others of(Collection<? extends Kept> records) {
         var byId = new HashMap<String, Kept>();
-        records.forEach(record -> byId.put(record.id(), record));
+        records.stream().filter(Others::isOther).forEach(record -> byId.put(record.id(), record));
         return new Others(byId);
     }
 
@@ -45,17 +45,14 @@ record Others(Map<String, Kept> byId) {
         return record(MaterialsRecord.ID).map(MaterialsRecord.class::cast);
     }
 
-    /** What is held once an edit is made. */
-    Others with(Edit edit) {
+    /** What is held once there is news. */
+    Others with(News news) {
         var changed = new HashMap<>(byId);
-        for (var change : edit.changes()) {
-            if (isOther(change.subject())) {
-                change.after()
-                        .ifPresentOrElse(
-                                after -> changed.put(after.id(), after),
-                                () -> changed.remove(change.subject().id()));
-            }
-        }
+        news.gone().forEach(gone -> changed.remove(gone.id()));
+        news.present().stream()
+                .map(News.Present::record)
+                .filter(Others::isOther)
+                .forEach(record -> changed.put(record.id(), record));
         return new Others(changed);
     }
 

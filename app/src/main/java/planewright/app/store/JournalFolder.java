@@ -1,20 +1,24 @@
 package planewright.app.store;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
-import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
+import planewright.app.journal.EntryLine;
+import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.Slow;
@@ -27,17 +31,22 @@ public final class JournalFolder implements Storage, AutoCloseable {
     /** The file that makes a folder a journal. */
     public static final String HEAD = "journal.json";
 
+    private static final System.Logger LOGGER = System.getLogger(JournalFolder.class.getName());
+
     private final Path folder;
     private final JournalHead head;
     private final Optional<JournalLock> lock;
     private final Optional<String> readOnly;
+    private final Path cache;
     private final PictureShelf pictures;
     private final OutlineShelf outlines;
     private final OpenJournal journal;
-    private final List<SetAside> setAside;
-    private final Map<String, Path> files = new ConcurrentHashMap<>();
-    private final Replaced replaced = new Replaced();
+    private final Places places;
+    private final Survey survey;
+    private final RecordStore records;
     private final Bin bin;
+    private final AtomicLong saves = new AtomicLong();
+    private volatile boolean catalogued;
 
     private JournalFolder(Path folder, Optional<JournalLock> lock, UserFolders user) throws IOException {
         this.folder = folder;
@@ -45,18 +54,36 @@ public final class JournalFolder implements Storage, AutoCloseable {
         this.bin = new Bin(folder.resolve("bin"));
         this.head = JournalHead.read(folder);
         this.readOnly = head.refusal().or(() -> unwritable(lock));
-        if (readOnly.isEmpty()) {
-            SafeFile.sweepFlat(folder);
-            for (var ours : List.of("builds", RecordFiles.TEMPLATES, "outlines", "photos", "schema", "bin")) {
-                SafeFile.sweep(folder.resolve(ours));
+        this.cache = user.cacheOf(id(), folder);
+        this.pictures = new PictureShelf(folder.resolve("photos"), cache.resolve("thumbnails"), this::requireWritable);
+        this.outlines = new OutlineShelf(folder.resolve("outlines"), this::requireWritable);
+        this.places = new Places(folder);
+        this.survey = new Survey(folder, places, readOnly.isEmpty());
+        this.records = new RecordStore(head, places, bin);
+        var found = survey.records();
+        var known = Catalogue.load(cache);
+        this.catalogued = known.isPresent();
+        this.journal = OpenJournal.unread(head.name(), found, known(found, known), this::read, this);
+        journal.listen(news -> catalogued = false);
+    }
+
+    /** Lines of builds that are still there; a build that is new has none yet. */
+    private Map<String, List<EntryLine>> known(List<Kept> found, Optional<Catalogue> known) throws IOException {
+        var lines = new HashMap<String, List<EntryLine>>();
+        for (var record : found) {
+            if (record instanceof BuildRecord build) {
+                var log = known.map(catalogue -> catalogue.lines().get(build.id()))
+                        .orElse(List.of());
+                lines.put(build.id(), log);
+                for (var line : log) {
+                    var odd = known.get().odd().get(line.id());
+                    if (odd != null) {
+                        places.noteEntry(build.id(), line.id(), folder.resolve(odd));
+                    }
+                }
             }
         }
-        var loaded = new JournalLoader(folder, files).load();
-        this.setAside = loaded.setAside();
-        this.pictures = new PictureShelf(
-                folder.resolve("photos"), user.cacheOf(id(), folder).resolve("thumbnails"), this::requireWritable);
-        this.outlines = new OutlineShelf(folder.resolve("outlines"), this::requireWritable);
-        this.journal = new OpenJournal(head.name(), loaded.builds(), loaded.entries(), loaded.others(), this);
+        return lines;
     }
 
     /**
@@ -86,12 +113,27 @@ public final class JournalFolder implements Storage, AutoCloseable {
     }
 
     /**
-     * Opens a journal and everything in it that can be read. Where its folder cannot be written in, or its format is newer
-     * than this program, it is open for reading only.
+     * Opens a journal and looks at every file in it. Where its folder cannot be written in, or its format is newer than this
+     * program, it is open for reading only.
      *
      * @throws JournalRefused if there is no journal, or it is open elsewhere
      */
     public static JournalFolder open(Path folder, UserFolders user) throws IOException {
+        var opened = openAsKnown(folder, user);
+        try {
+            opened.look((done, all) -> {});
+            return opened;
+        } catch (IOException | RuntimeException failure) {
+            opened.close();
+            throw failure;
+        }
+    }
+
+    /**
+     * As {@link #open}, with what was known of the entries when the journal was open last: what has changed since shows only
+     * after {@link #look}.
+     */
+    public static JournalFolder openAsKnown(Path folder, UserFolders user) throws IOException {
         Slow.work("opening a journal");
         if (!isJournal(folder)) {
             throw new JournalRefused("there is no journal in " + folder + ": it holds no file " + HEAD
@@ -107,6 +149,30 @@ public final class JournalFolder implements Storage, AutoCloseable {
             release(lock);
             throw failure;
         }
+    }
+
+    /** Whether anything was known of the entries at opening; if not, {@link #look} has all of them to read. */
+    public boolean isKnown() {
+        return catalogued;
+    }
+
+    /** Hears how far a look has come. */
+    public interface Progress {
+        /** So many of so many builds have been looked at. */
+        void at(int done, int all);
+    }
+
+    /** Looks at every file; what other programs have changed is taken in and told to whoever listens to the journal. */
+    public void look(Progress progress) throws IOException {
+        Slow.work("looking at all files");
+        if (readOnly.isEmpty()) {
+            SafeFile.sweepFlat(folder);
+            for (var ours : List.of(RecordFiles.TEMPLATES, "outlines", "photos", "schema", "bin")) {
+                SafeFile.sweep(folder.resolve(ours));
+            }
+        }
+        survey.look(journal, saves::get, progress);
+        keepCatalogue();
     }
 
     public Path folder() {
@@ -132,12 +198,17 @@ public final class JournalFolder implements Storage, AutoCloseable {
 
     /** Where a build's files lie. */
     public Path folderOf(BuildRecord build) throws IOException {
-        return fileOf(build).getParent();
+        return places.of(build).getParent();
     }
 
-    /** What could not be read at opening; those files are as they were. */
+    /** What could not be read when it was looked at last; those files are as they were. */
     public List<SetAside> setAside() {
-        return setAside;
+        return survey.setAside();
+    }
+
+    /** Where another program has written into the same fields since the journal was opened. */
+    public List<Clash> clashes() {
+        return records.clashes();
     }
 
     /** Why nothing can be written here; empty where it can. */
@@ -148,9 +219,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     /** Deleted records that can be brought back: add them again. The last deleted comes first. */
     public synchronized List<Binned> binned() throws IOException {
         Slow.work("looking into the bin");
-        return bin.all().stream()
-                .filter(each -> !files.containsKey(each.record().id()))
-                .toList();
+        return bin.all().stream().filter(each -> !journal.holds(each.record())).toList();
     }
 
     /** Throws a deleted record away for good. */
@@ -160,35 +229,57 @@ public final class JournalFolder implements Storage, AutoCloseable {
     }
 
     @Override
-    public synchronized void save(Edit.Change change) throws IOException {
+    public synchronized Saved save(Edit.Change change) throws IOException {
         requireWritable();
         if (lock.isEmpty() || !lock.get().isHeld()) {
             throw new IOException("journal " + folder + " is closed; open it again and repeat the edit");
         }
-        var subject = change.subject();
-        var file = fileOf(subject);
-        if (change.after().isEmpty()) {
-            var text = unchanged(file, subject);
-            bin.put(subject.id(), text);
-            SafeFile.delete(file);
-            replaced.note(subject.id(), text, "");
-            files.remove(subject.id());
-        } else if (change.before().isEmpty()) {
-            requireAbsent(file);
-            if (!restored(file, subject, "") && !unbinned(file, subject)) {
-                writeRecord(file, JsonFiles.text(RecordFiles.json(subject)), subject);
-            }
-            files.put(subject.id(), file);
-            bin.forget(subject.id());
-        } else {
-            patch(file, change.before().get(), subject);
+        try {
+            return records.save(change);
+        } finally {
+            saves.incrementAndGet();
         }
     }
 
     /** Waits for a save under way; none is made after. */
     @Override
-    public synchronized void close() throws IOException {
-        release(lock);
+    public void close() throws IOException {
+        keepCatalogue();
+        synchronized (this) {
+            release(lock);
+        }
+    }
+
+    /** The catalogue only spares time: where it cannot be written, the journal is read again. */
+    private void keepCatalogue() {
+        if (!catalogued) {
+            try {
+                survey.catalogue(journal).save(cache, Instant.now());
+                catalogued = true;
+            } catch (IOException failure) {
+                LOGGER.log(System.Logger.Level.WARNING, "the catalogue of " + folder + " cannot be kept", failure);
+            }
+        }
+    }
+
+    private List<EntryRecord> read(String build, Collection<String> ids) {
+        var read = new ArrayList<EntryRecord>();
+        for (var entry : ids) {
+            try {
+                read.add(FileKind.ENTRY.read(JsonFiles.read(places.entry(build, entry))));
+            } catch (IOException unreadable) {
+                requireReachable(unreadable);
+            }
+        }
+        return read;
+    }
+
+    /** One file may be broken or gone, and is set aside at the next look; without its folder nothing can be said. */
+    private void requireReachable(IOException failure) {
+        if (!isJournal(folder)) {
+            throw new UncheckedIOException(
+                    "the journal's folder " + folder + " cannot be reached; is its disk or stick connected?", failure);
+        }
     }
 
     private static void release(Optional<JournalLock> lock) throws IOException {
@@ -207,103 +298,6 @@ public final class JournalFolder implements Storage, AutoCloseable {
         return lock.isPresent()
                 ? Optional.empty()
                 : Optional.of("its folder cannot be written in; make it writable, or copy the journal to one that is");
-    }
-
-    /** Writes the text that was deleted, if it says what is wanted. */
-    private boolean unbinned(Path file, Kept wanted) throws IOException {
-        var text = bin.text(wanted.id());
-        try {
-            if (text.isEmpty() || !isSame(wanted, RecordFiles.read(JsonFiles.parse(text.get()), wanted))) {
-                return false;
-            }
-        } catch (Unreadable spoiled) {
-            return false;
-        }
-        write(file, text.get());
-        return true;
-    }
-
-    private void patch(Path file, Kept before, Kept after) throws IOException {
-        var text = unchanged(file, before);
-        if (isSame(before, after) || restored(file, after, text)) {
-            return;
-        }
-        var kind = FileKind.of(after);
-        kind.requireOurs(file, JsonFiles.parse(text));
-        var tree = kind.migrated(JsonFiles.parse(text));
-        Patch.apply(tree, RecordFiles.json(before, tree), RecordFiles.json(after, tree));
-        var patched = JsonFiles.text(tree);
-        writeRecord(file, patched, after);
-        replaced.note(after.id(), text, patched);
-    }
-
-    /** Writes the text that the last save has replaced, if it says what is wanted. */
-    private boolean restored(Path file, Kept wanted, String now) throws IOException {
-        var text = replaced.before(wanted.id(), now);
-        if (text.isEmpty() || !isSame(wanted, RecordFiles.read(JsonFiles.parse(text.get()), wanted))) {
-            return false;
-        }
-        write(file, text.get());
-        replaced.drop(wanted.id());
-        return true;
-    }
-
-    /** The text of a file that still says what was read; what another program has written meanwhile is not overwritten. */
-    private static String unchanged(Path file, Kept before) throws IOException {
-        try {
-            var text = JsonFiles.content(file);
-            if (isSame(before, RecordFiles.read(JsonFiles.parse(text), before))) {
-                return text;
-            }
-        } catch (Unreadable | NoSuchFileException gone) {
-            // said below
-        }
-        throw new IOException("file " + file
-                + " was changed by another program since it was read; open the journal again and repeat the edit");
-    }
-
-    /** Whether two records are the same once they are written. */
-    private static boolean isSame(Kept one, Kept other) {
-        return Arrays.equals(
-                bytes(JsonFiles.text(RecordFiles.json(one))), bytes(JsonFiles.text(RecordFiles.json(other))));
-    }
-
-    private static void requireAbsent(Path file) throws IOException {
-        if (Files.exists(file)) {
-            throw new IOException("file " + file + " exists already and is not overwritten");
-        }
-    }
-
-    private Path fileOf(Kept record) throws IOException {
-        var known = files.get(record.id());
-        if (known != null) {
-            return known;
-        }
-        return RecordFiles.place(folder, record, files::get);
-    }
-
-    /** Writes nothing that could not be read again. */
-    private void writeRecord(Path file, String text, Kept record) throws IOException {
-        int size = bytes(text).length;
-        if (size > JsonFiles.MOST_BYTES) {
-            throw new IOException("file " + file + " would have " + size + " bytes; accepted: up to "
-                    + JsonFiles.MOST_BYTES + "; tell it in several entries");
-        }
-        try {
-            RecordFiles.read(JsonFiles.parse(text), record);
-        } catch (Unreadable reason) {
-            throw new IOException("file " + file + " could not be read again: " + reason.getMessage(), reason);
-        }
-        head.require(FileKind.of(record).format());
-        write(file, text);
-    }
-
-    private static void write(Path file, String text) throws IOException {
-        SafeFile.write(file, bytes(text));
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
     }
 
     private static boolean isEmptyFolder(Path folder) throws IOException {

@@ -1,18 +1,20 @@
 package planewright.app.store;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
 import java.nio.file.Path;
-import java.util.function.Function;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.CalendarRecord;
-import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
 import planewright.app.journal.MaterialsRecord;
 import planewright.app.journal.TemplateRecord;
 
 /** Records as the JSON that their files hold, and where those files lie. */
 public final class RecordFiles {
+    static final String BUILDS = "builds";
+
+    /** The file of a build in its folder. */
+    static final String HEAD = "build.json";
+
     static final String TEMPLATES = "templates";
     static final String CALENDAR = CalendarRecord.ID + ".json";
     static final String MATERIALS = MaterialsRecord.ID + ".json";
@@ -53,22 +55,13 @@ public final class RecordFiles {
     }
 
     /**
-     * Where a record that has no file yet shall have it.
+     * Where a record that has no file yet shall have it; entries lie in the folders of their builds.
      *
      * @param folder the journal's
-     * @param known the file of a record by its id, or null
      */
-    static Path place(Path folder, Kept record, Function<String, Path> known) throws IOException {
-        if (record instanceof EntryRecord entry) {
-            var build = known.apply(entry.build());
-            if (build == null) {
-                throw new IOException("entry " + entry.id() + " belongs to build " + entry.build()
-                        + ", which is not in the journal; make the build first");
-            }
-            return build.resolveSibling(Names.pathOf(entry.id()));
-        }
+    static Path place(Path folder, Kept record) {
         if (record instanceof BuildRecord build) {
-            return folder.resolve("builds").resolve(Names.folderOf(build)).resolve("build.json");
+            return folder.resolve(BUILDS).resolve(Names.folderOf(build)).resolve(HEAD);
         }
         return record instanceof TemplateRecord template
                 ? folder.resolve(TEMPLATES).resolve(Names.fileOf(template))

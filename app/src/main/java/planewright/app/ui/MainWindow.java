@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -37,6 +38,7 @@ public final class MainWindow {
     private final Clock clock;
     private final JFrame frame = new JFrame(Texts.PRODUCT.text());
     private final boolean announce = Boolean.getBoolean("planewright.announceFirstPaint");
+    private final FirstPaint opening = new FirstPaint();
     private Optional<Program> program = Optional.empty();
     private Optional<WindowContent> content = Optional.empty();
 
@@ -55,6 +57,10 @@ public final class MainWindow {
     }
 
     private void open(Optional<Path> journal) {
+        opening.onPaint(() -> {
+            announce("painted");
+            openJournal(journal);
+        });
         frame.setName("planewright");
         var screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         frame.setSize(Math.min(WIDTH, screen.width), Math.min(HEIGHT, screen.height));
@@ -67,10 +73,7 @@ public final class MainWindow {
                 close();
             }
         });
-        frame.setContentPane(new FirstPaint(() -> {
-            announce("painted");
-            openJournal(journal);
-        }));
+        frame.setContentPane(opening);
         frame.setVisible(true);
     }
 
@@ -80,10 +83,20 @@ public final class MainWindow {
             frame.validate();
             return;
         }
-        new SwingWorker<Program, Void>() {
+        new SwingWorker<Program, String>() {
             @Override
             protected Program doInBackground() throws IOException {
-                return Program.open(journal.get(), settings.user(), settings.pluginPlaces(), clock);
+                return Program.openAsKnown(
+                        journal.get(),
+                        settings.user(),
+                        settings.pluginPlaces(),
+                        clock,
+                        (done, all) -> publish(Texts.READING.text(done, all)));
+            }
+
+            @Override
+            protected void process(java.util.List<String> words) {
+                opening.say(words.get(words.size() - 1));
             }
 
             @Override
@@ -108,6 +121,13 @@ public final class MainWindow {
         frame.setContentPane(made);
         frame.validate();
         made.focusShelf();
+        made.lookAround();
+        frame.addWindowFocusListener(new java.awt.event.WindowAdapter() {
+            @Override
+            public void windowGainedFocus(java.awt.event.WindowEvent event) {
+                made.lookAround();
+            }
+        });
         EventQueue.invokeLater(() -> announce("filled"));
     }
 
@@ -165,13 +185,21 @@ public final class MainWindow {
     private static final class FirstPaint extends JPanel {
         private static final long serialVersionUID = 1L;
 
-        private final transient Runnable painted;
+        private final JLabel words = Look.sized(Look.quiet(Texts.OPENING.text()), 1.2, Font.PLAIN);
+        private transient Runnable painted = () -> {};
         private boolean done;
 
-        FirstPaint(Runnable painted) {
+        FirstPaint() {
             super(new MigLayout("fill", "[center]", "[center]"));
-            this.painted = painted;
-            add(Look.sized(Look.quiet(Texts.OPENING.text()), 1.2, Font.PLAIN));
+            add(words);
+        }
+
+        void onPaint(Runnable listener) {
+            painted = listener;
+        }
+
+        void say(String told) {
+            words.setText(told);
         }
 
         @Override

@@ -92,6 +92,11 @@ final class WindowContent extends JPanel {
         room.close();
     }
 
+    /** Takes in what other programs have done to the journal's files. */
+    void lookAround() {
+        room.lookAround();
+    }
+
     void focusShelf() {
         shelf.focusList();
     }

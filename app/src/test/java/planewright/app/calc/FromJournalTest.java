@@ -32,7 +32,7 @@ class FromJournalTest {
     private final Described every = new EveryKind().described();
     private final BuildRecord build =
             Bench.fullBuild().withParts(List.of(part("left wing panel", 210, 140), part("pack", 186, -20)));
-    private final OpenJournal journal = new OpenJournal("Loft", List.of(build), List.of(), change -> {});
+    private final OpenJournal journal = Bench.inMemory(List.of(build), List.of());
 
     @Test
     void newestMeasurementComesWithItsDigitsEntryDayAndMethod() throws Exception {

@@ -50,7 +50,7 @@ class IndexRebuiltTest {
         var gone = entries.remove(7);
         entries.set(3, entries.get(3).withTitle("Varnishing number3"));
         entries.add(Bench.entry(heron, "Sanding number" + MANY));
-        try (var index = SearchIndex.open(temp, journal())) {
+        try (var index = SearchIndex.open(temp, journal(), (done, all) -> {})) {
             assertThat(found(index, "number7 ", 5)).isEmpty();
             assertThat(found(index, "varnishing number3 ", 5))
                     .containsExactly(entries.get(3).id());
@@ -66,7 +66,7 @@ class IndexRebuiltTest {
         assertSound();
         entries.clear();
         entries.add(Bench.entry(heron, "Only this"));
-        try (var index = SearchIndex.open(temp, journal())) {
+        try (var index = SearchIndex.open(temp, journal(), (done, all) -> {})) {
             assertThat(index.find(Question.of("sanding").most(5)).hits()).isEmpty();
             assertThat(found(index, "only", 5)).hasSize(1);
         }
@@ -101,11 +101,11 @@ class IndexRebuiltTest {
     @Test
     void anEditAfterTheIndexIsClosedIsStillAnEdit() throws IOException {
         var journal = journal();
-        SearchIndex.open(temp, journal).close();
+        SearchIndex.open(temp, journal, (done, all) -> {}).close();
         var late = Bench.entry(heron, "Late");
         journal.apply(Edit.add("add", late));
-        assertThat(journal.entry(late.id())).contains(late);
-        try (var index = SearchIndex.open(temp, journal)) {
+        assertThat(journal.entry(heron.id(), late.id())).contains(late);
+        try (var index = SearchIndex.open(temp, journal, (done, all) -> {})) {
             assertThat(found(index, "late", 5)).containsExactly(late.id());
         }
     }
@@ -132,7 +132,7 @@ class IndexRebuiltTest {
                     return made.size();
                 });
                 begun.await();
-                try (var index = SearchIndex.open(temp, journal)) {
+                try (var index = SearchIndex.open(temp, journal, (done, all) -> {})) {
                     opened.set(true);
                     int made = editing.get();
                     assertThat(index.find(Question.of("whittling ").most(1)).total())
@@ -149,7 +149,7 @@ class IndexRebuiltTest {
     }
 
     private void assertSound() throws IOException {
-        try (var index = SearchIndex.open(temp, journal())) {
+        try (var index = SearchIndex.open(temp, journal(), (done, all) -> {})) {
             assertThat(index.find(Question.of("sanding ").most(1)).total()).isEqualTo(MANY);
             assertThat(found(index, "number42 ", 5))
                     .containsExactly(entries.get(42).id());
@@ -157,7 +157,7 @@ class IndexRebuiltTest {
     }
 
     private OpenJournal journal() {
-        return new OpenJournal("Loft", List.of(heron), entries, change -> {});
+        return Bench.inMemory(List.of(heron), entries);
     }
 
     private static List<String> found(SearchIndex index, String typed, int limit) throws IOException {

@@ -48,8 +48,7 @@ class SearchFilterTest {
     private final EntryRecord other = entry(crane, Kind.WORK, 4, "wing")
             .withMeasurements(List.of(measured("wings", "14", Units.OUNCE)))
             .withJoints(List.of(joint("contact adhesive")));
-    private final OpenJournal journal =
-            new OpenJournal("Loft", List.of(heron, crane), List.of(glued, weighed, flown, other), change -> {});
+    private final OpenJournal journal = Bench.inMemory(List.of(heron, crane), List.of(glued, weighed, flown, other));
 
     @TempDir
     private Path temp;
@@ -58,7 +57,7 @@ class SearchFilterTest {
 
     @BeforeEach
     void openIndex() throws IOException {
-        index = SearchIndex.open(temp, journal);
+        index = SearchIndex.open(temp, journal, (done, all) -> {});
     }
 
     @AfterEach
@@ -197,12 +196,8 @@ class SearchFilterTest {
     void filtersHoldWhenTheIndexIsOpenedAgain() throws IOException {
         index.close();
         var changed = weighed.withAt(LocalDateTime.of(2025, 6, 1, 12, 0));
-        var later = new OpenJournal(
-                "Loft",
-                List.of(heron, crane.withLife(Life.READY)),
-                List.of(glued, changed, flown, other),
-                change -> {});
-        index = SearchIndex.open(temp, later);
+        var later = Bench.inMemory(List.of(heron, crane.withLife(Life.READY)), List.of(glued, changed, flown, other));
+        index = SearchIndex.open(temp, later, (done, all) -> {});
         assertThat(found(Filter.NONE)).startsWith(weighed.id());
         assertThat(found(Facet.LIFE, "ready")).containsExactly(other.id());
     }

@@ -35,8 +35,7 @@ class SearchIndexTest {
                     "k3f9q2", "left wing panel", new Written("212", Units.GRAM, Optional.empty()), "kitchen balance")))
             .withPictures(List.of(new PictureRecord("ab".repeat(32), "jpg", "both halves on the bench")));
     private final EntryRecord covered = Bench.entry(crane, "Covering the wing");
-    private final OpenJournal journal =
-            new OpenJournal("Loft", List.of(heron, crane), List.of(weighed, covered), change -> {});
+    private final OpenJournal journal = Bench.inMemory(List.of(heron, crane), List.of(weighed, covered));
 
     @TempDir
     private Path temp;
@@ -45,7 +44,7 @@ class SearchIndexTest {
 
     @BeforeEach
     void openIndex() throws IOException {
-        index = SearchIndex.open(temp, journal);
+        index = SearchIndex.open(temp, journal, (done, all) -> {});
     }
 
     @AfterEach
@@ -70,7 +69,7 @@ class SearchIndexTest {
         assertThat(found.forgiving()).isFalse();
         var hit = found.hits().get(0);
         assertThat(hit.entryId()).isEqualTo(weighed.id());
-        assertThat(hit.buildId()).isEqualTo(heron.id());
+        assertThat(hit.entry().build()).isEqualTo(heron.id());
         assertThat(hit.excerpts()).anySatisfy(excerpt -> {
             assertThat(excerpt.where()).isEqualTo(where);
             assertThat(marked(excerpt)).contains(marked);

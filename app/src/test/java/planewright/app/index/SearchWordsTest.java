@@ -31,8 +31,7 @@ class SearchWordsTest {
     private final EntryRecord bonded =
             text("Adhesive on the tip, a propeller nick, boxes of batteries for the takeoff.");
     private final EntryRecord apart = text("The point of a good balance is a quiet mind.");
-    private final OpenJournal journal =
-            new OpenJournal("Loft", List.of(heron), List.of(balanced, spar, bonded, apart), change -> {});
+    private final OpenJournal journal = Bench.inMemory(List.of(heron), List.of(balanced, spar, bonded, apart));
 
     @TempDir
     private Path temp;
@@ -41,7 +40,7 @@ class SearchWordsTest {
 
     @BeforeEach
     void openIndex() throws IOException {
-        index = SearchIndex.open(temp, journal);
+        index = SearchIndex.open(temp, journal, (done, all) -> {});
     }
 
     @AfterEach

@@ -80,7 +80,7 @@ class RecordsTest {
     void slowWorkIsRefusedOnTheRealEventThreadAndAllowedElsewhere()
             throws InterruptedException, InvocationTargetException {
         Slow.work("saving");
-        var journal = new OpenJournal("x", List.of(), List.of(), change -> {});
+        var journal = Bench.inMemory(List.of(), List.of());
         var caught = new AtomicReference<RuntimeException>();
         EventQueue.invokeAndWait(() -> {
             try {

@@ -139,7 +139,7 @@ class BinTest {
     }
 
     private EntryRecord read(JournalFolder open) {
-        return open.journal().entry(entry.id()).orElseThrow();
+        return open.journal().entry(entry.build(), entry.id()).orElseThrow();
     }
 
     private Path fileOf(EntryRecord record) throws IOException {

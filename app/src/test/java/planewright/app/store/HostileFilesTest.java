@@ -120,7 +120,9 @@ class HostileFilesTest {
         assertSetAside(put("long.json", GOOD.replace("\"schema\": 1", "\"schema\": 1" + "0".repeat(1_000_000))), "100");
         put("long.json", GOOD.replace("\"title\"", "\"unknown\": 1e999999999, \"title\""));
         try (var open = Bench.open(journal)) {
-            var entry = open.journal().entry("01JBX000000000000000000001").orElseThrow();
+            var entry = open.journal()
+                    .entry(build.id(), "01JBX000000000000000000001")
+                    .orElseThrow();
             open.journal().apply(Edit.change("title", entry, entry.withTitle("changed")));
         }
         assertThat(entries.resolve("long.json")).content().contains("1E+999999999", "changed");
@@ -228,7 +230,8 @@ class HostileFilesTest {
     void oddNamesOfFilesAreRead() throws IOException {
         put("Löwe ' \" * ?\n.json", GOOD);
         try (var open = Bench.open(journal)) {
-            assertThat(open.journal().entry("01JBX000000000000000000001")).isPresent();
+            assertThat(open.journal().entry(build.id(), "01JBX000000000000000000001"))
+                    .isPresent();
         }
     }
 
@@ -239,7 +242,7 @@ class HostileFilesTest {
             assertThatExceptionOfType(IOException.class)
                     .isThrownBy(() -> open.journal().apply(Edit.add("huge", huge)))
                     .withMessageContainingAll(huge.id() + ".json", "bytes");
-            assertThat(open.journal().entry(huge.id())).isEmpty();
+            assertThat(open.journal().entry(build.id(), huge.id())).isEmpty();
             // a combining mark after an escaped character must not melt into the escape
             var odd = Bench.entry(build, "line\n\u0303\t\u0307 \"\u0338 and \u0000\u2028\uD83C\uDF3C");
             open.journal().apply(Edit.add("odd", odd));

@@ -248,7 +248,10 @@ class MigrationTest {
     }
 
     private static EntryRecord entry(JournalFolder open, String id) {
-        return open.journal().entry(id).orElseThrow();
+        return open.journal().builds().stream()
+                .flatMap(build -> open.journal().entry(build.id(), id).stream())
+                .findFirst()
+                .orElseThrow();
     }
 
     private Path file(String id) throws IOException {

@@ -63,12 +63,12 @@ class ReadOnlyTest {
         var before = Bench.records(folder);
         try (var open = Bench.open(folder)) {
             assertThat(open.setAside()).isEmpty();
-            var shown = open.journal().entry(entry.id()).orElseThrow();
+            var shown = open.journal().entry(entry.build(), entry.id()).orElseThrow();
             assertThat(shown.title()).isEqualTo("Fin glued");
             assertThatExceptionOfType(JournalRefused.class)
                     .isThrownBy(() -> open.journal().apply(Edit.change("title", shown, shown.withTitle("x"))))
                     .withMessageContainingAll(entry.id(), "newer version", "schema is 3");
-            assertThat(open.journal().entry(entry.id())).contains(shown);
+            assertThat(open.journal().entry(entry.build(), entry.id())).contains(shown);
         }
         assertThat(Bench.records(folder)).isEqualTo(before);
     }
@@ -78,7 +78,7 @@ class ReadOnlyTest {
         try (var open = Bench.open(folder)) {
             assertThat(open.readOnly().orElseThrow()).contains(told);
             assertThat(open.journal().log(build.id())).hasSize(1);
-            var shown = open.journal().entry(entry.id()).orElseThrow();
+            var shown = open.journal().entry(entry.build(), entry.id()).orElseThrow();
             assertRefused(() -> open.journal().apply(Edit.change("title", shown, shown.withTitle("x"))), told);
             assertRefused(() -> open.journal().apply(Edit.remove("delete", shown)), told);
             assertRefused(() -> open.journal().apply(Edit.add("build", Bench.build("Grebe"))), told);

@@ -110,11 +110,11 @@ class RoundTripTest {
         var journal = journalWith(build, entry);
         var before = Bench.records(journal);
         try (var open = Bench.open(journal)) {
-            var read = open.journal().entry(entry.id()).orElseThrow();
+            var read = open.journal().entry(entry.build(), entry.id()).orElseThrow();
             open.journal()
                     .apply(Edit.change(
                             "text", read, read.withText(List.of("all new")).withTags(List.of())));
-            var changed = open.journal().entry(entry.id()).orElseThrow();
+            var changed = open.journal().entry(entry.build(), entry.id()).orElseThrow();
             open.journal().apply(Edit.change("values", changed, changed.withMeasurements(List.of())));
             open.journal().apply(Edit.change("name", build(open), build(open).withName("Else")));
             assertThat(Bench.records(journal)).isNotEqualTo(before);
@@ -131,7 +131,7 @@ class RoundTripTest {
         var file = Bench.only(journal, entry.id() + ".json");
         var inode = Files.readAttributes(file, BasicFileAttributes.class).fileKey();
         try (var open = Bench.open(journal)) {
-            var read = open.journal().entry(entry.id()).orElseThrow();
+            var read = open.journal().entry(entry.build(), entry.id()).orElseThrow();
             open.journal().apply(Edit.change("nothing", read, read.withTitle(read.title())));
         }
         assertThat(Files.readAttributes(file, BasicFileAttributes.class).fileKey())
@@ -209,14 +209,14 @@ class RoundTripTest {
         var journal = journalWith(build, entry);
         var file = Bench.only(journal, entry.id() + ".json");
         try (var open = Bench.open(journal)) {
-            var read = open.journal().entry(entry.id()).orElseThrow();
+            var read = open.journal().entry(entry.build(), entry.id()).orElseThrow();
             var theirs = Files.readString(file).replace("calm", "gusty");
             Files.writeString(file, theirs, StandardCharsets.UTF_8);
             Assertions.assertThatIOException()
                     .isThrownBy(() -> open.journal().apply(Edit.change("title", read, read.withTitle("mine"))))
                     .withMessageContaining(file.toString());
             assertThat(file).hasContent(theirs);
-            assertThat(open.journal().entry(entry.id())).contains(read);
+            assertThat(open.journal().entry(entry.build(), entry.id())).contains(read);
         }
     }
 
@@ -233,7 +233,9 @@ class RoundTripTest {
         try (var open = Bench.open(journal)) {
             var same = before instanceof BuildRecord
                     ? build(open)
-                    : open.journal().entry(before.id()).orElseThrow();
+                    : open.journal()
+                            .entry(((EntryRecord) before).build(), before.id())
+                            .orElseThrow();
             var changed = after instanceof BuildRecord renamed ? build(open).withName(renamed.name()) : after;
             open.journal().apply(Edit.change("change", same, changed));
         }

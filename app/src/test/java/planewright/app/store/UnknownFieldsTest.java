@@ -183,7 +183,7 @@ class UnknownFieldsTest {
         });
         try (var open = Bench.open(journal)) {
             assertThat(open.journal()
-                            .entry("01JBX000000000000000000001")
+                            .entry("01JBX00000000000000000HERN", "01JBX000000000000000000001")
                             .orElseThrow()
                             .setUp())
                     .extracting(row -> row.name() + " " + row.written())
@@ -195,7 +195,9 @@ class UnknownFieldsTest {
     @Test
     void removingAnEntryAndUndoingGivesEveryByteBack() throws IOException {
         try (var open = Bench.open(journal)) {
-            var entry = open.journal().entry("01JBX000000000000000000001").orElseThrow();
+            var entry = open.journal()
+                    .entry("01JBX00000000000000000HERN", "01JBX000000000000000000001")
+                    .orElseThrow();
             open.journal().apply(Edit.remove("remove entry", entry));
             assertThat(entryFile).doesNotExist();
             open.journal().undo();
@@ -206,7 +208,9 @@ class UnknownFieldsTest {
     @Test
     void removingARowAndUndoingGivesEveryByteBack() throws IOException {
         try (var open = Bench.open(journal)) {
-            var entry = open.journal().entry("01JBX000000000000000000001").orElseThrow();
+            var entry = open.journal()
+                    .entry("01JBX00000000000000000HERN", "01JBX000000000000000000001")
+                    .orElseThrow();
             open.journal().apply(Edit.change("remove", entry, entry.withMeasurements(List.of())));
             assertThat(entryFile).content().doesNotContain("k3f9q2");
             open.journal().undo();
@@ -257,7 +261,9 @@ class UnknownFieldsTest {
 
     private void edit(UnaryOperator<EntryRecord> change) throws IOException {
         try (var open = Bench.open(journal)) {
-            var entry = open.journal().entry("01JBX000000000000000000001").orElseThrow();
+            var entry = open.journal()
+                    .entry("01JBX00000000000000000HERN", "01JBX000000000000000000001")
+                    .orElseThrow();
             open.journal().apply(Edit.change("edit", entry, change.apply(entry)));
         }
     }

@@ -80,6 +80,11 @@ public final class Background {
     public final class Latest {
         private final AtomicInteger newest = new AtomicInteger();
 
+        /** Drops the answer that is still to come. */
+        public void drop() {
+            newest.incrementAndGet();
+        }
+
         /** Asks; the answer is dropped if another question came meanwhile. */
         public <T> void ask(Callable<T> work, Consumer<T> done) {
             int number = newest.incrementAndGet();

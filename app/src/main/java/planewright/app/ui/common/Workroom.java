@@ -6,8 +6,12 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
@@ -31,6 +35,9 @@ public final class Workroom {
     private final List<Consumer<String>> entryWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> calculatorWanted = new CopyOnWriteArrayList<>();
     private final List<String> failures = new ArrayList<>();
+    private final AtomicBoolean told = new AtomicBoolean(true);
+    private final Background.Latest wanted = background.latest();
+    private final Background.Latest looks = background.latest();
     private Optional<String> build = Optional.empty();
 
     /**
@@ -39,7 +46,7 @@ public final class Workroom {
     public Workroom(Program program, Consumer<String> status) {
         this.program = program;
         this.status = status;
-        program.journal().listen(edit -> EventQueue.invokeLater(this::tellChanged));
+        program.journal().listen(news -> tellSoon());
     }
 
     public Program program() {
@@ -64,17 +71,42 @@ public final class Workroom {
         return build.flatMap(journal()::build);
     }
 
-    /** Shows a build. */
+    /** Shows a build as soon as its log is at hand. */
     public void show(String buildId) {
-        build = Optional.of(buildId);
-        tellChanged();
-        buildWanted.forEach(listener -> listener.accept(buildId));
+        show(buildId, () -> {});
     }
 
     /** Shows an entry in its log. */
     public void showEntry(String buildId, String entryId) {
-        show(buildId);
-        entryWanted.forEach(listener -> listener.accept(entryId));
+        show(buildId, () -> entryWanted.forEach(listener -> listener.accept(entryId)));
+    }
+
+    private void show(String buildId, Runnable then) {
+        journal().keepAtHand(Stream.concat(build.stream(), Stream.of(buildId)).collect(Collectors.toSet()));
+        if (journal().isAtHand(buildId)) {
+            wanted.drop();
+            showNow(buildId, then);
+        } else {
+            wanted.ask(() -> journal().log(buildId), log -> showNow(buildId, then));
+        }
+    }
+
+    private void showNow(String buildId, Runnable then) {
+        build = Optional.of(buildId);
+        journal().keepAtHand(Set.of(buildId));
+        tellChanged();
+        buildWanted.forEach(listener -> listener.accept(buildId));
+        then.run();
+    }
+
+    /** Takes in what other programs have done to the journal's files. */
+    public void lookAround() {
+        looks.ask(
+                () -> {
+                    program.look();
+                    return program.folder().setAside();
+                },
+                setAside -> tellChanged());
     }
 
     /** Shows a calculator for the build that is shown. */
@@ -159,6 +191,16 @@ public final class Workroom {
     /** Hears which calculator somebody wants to see. */
     public void onCalculatorWanted(Consumer<String> listener) {
         calculatorWanted.add(listener);
+    }
+
+    /** Many changes in a row are told once. */
+    private void tellSoon() {
+        if (told.getAndSet(false)) {
+            EventQueue.invokeLater(() -> {
+                told.set(true);
+                tellChanged();
+            });
+        }
     }
 
     /** Lets every page show anew what it shows. */

@@ -47,10 +47,14 @@ public final class NoticesPage extends JPanel {
         readOnly.ifPresent(reason -> notice(Texts.NOTICE_READ_ONLY.text(), reason, ""));
         var aside = room.program().folder().setAside();
         aside.forEach(file -> notice(file.file().toString(), file.reason(), Texts.NOTICE_FILE.text()));
+        var clashes = room.program().folder().clashes();
+        clashes.forEach(
+                clash -> notice(clash.file().toString(), Texts.CLASH.text(String.join(", ", clash.fields())), ""));
         plugins.forEach(plugin -> notice(plugin.file().toString(), plugin.reason(), Texts.NOTICE_PLUGIN.text()));
         room.failures().forEach(failure -> notice(Texts.NOTICE_FAILURE.text(), failure, ""));
         int count = (readOnly.isPresent() ? 1 : 0)
                 + aside.size()
+                + clashes.size()
                 + plugins.size()
                 + room.failures().size();
         if (count == 0) {

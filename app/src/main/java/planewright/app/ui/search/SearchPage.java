@@ -1,6 +1,7 @@
 package planewright.app.ui.search;
 
 import java.awt.Cursor;
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
@@ -46,6 +47,7 @@ public final class SearchPage extends JPanel {
     private final FilterBar filters;
     private String typed = "";
     private boolean asked;
+    private boolean waiting;
     private int limit = AT_ONCE;
 
     public SearchPage(Workroom room) {
@@ -59,6 +61,7 @@ public final class SearchPage extends JPanel {
         add(told, "wmin 0, gapleft 10");
         add(column.scrolled());
         room.onChange(this::again);
+        room.program().onIndexing((done, all) -> EventQueue.invokeLater(() -> wait(done, all)));
     }
 
     /** Looks for words; the newest question counts. */
@@ -82,18 +85,26 @@ public final class SearchPage extends JPanel {
 
     private void ask() {
         if (told.getText().isBlank()) {
+            waiting = true;
             told.setText(Texts.SEARCHING.text());
         }
         var question = new Question(typed, filters.filter(), limit);
         questions.ask(() -> room.program().index().join().find(question), hits -> show(question, hits));
     }
 
+    private void wait(int done, int all) {
+        if (waiting) {
+            told.setText(Texts.INDEXING.text(done, all));
+        }
+    }
+
     private void show(Question question, Hits hits) {
+        waiting = false;
         told.setText(told(question, hits));
         filters.show(hits);
         column.removeAll();
         for (var hit : hits.hits()) {
-            room.journal().entry(hit.entryId()).ifPresent(entry -> column.add(card(hit, entry)));
+            column.add(card(hit, hit.entry()));
         }
         if (hits.total() > hits.hits().size()) {
             column.add(more(hits.total() - hits.hits().size()));

@@ -110,7 +110,7 @@ public final class ShelfPage extends JPanel {
     }
 
     private Optional<String> lastEntry(BuildRecord build) {
-        var log = room.journal().log(build.id());
+        var log = room.journal().lines(build.id());
         return log.isEmpty()
                 ? Optional.empty()
                 : Optional.of(log.get(log.size() - 1).at().toLocalDate().toString());

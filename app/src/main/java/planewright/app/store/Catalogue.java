@@ -1,0 +1,115 @@
+package planewright.app.store;
+
+import java.io.BufferedOutputStream;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.DataInputStream;
+import java.io.DataOutputStream;
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.zip.CRC32;
+import planewright.app.files.SafeFile;
+import planewright.app.journal.EntryLine;
+
+/**
+ * What was known of the entries when the journal was last looked at, in one file of the user's cache: with it a journal of
+ * any length opens at once. Without it, or if it is damaged, everything is read again.
+ *
+ * @param lines by the ids of builds
+ * @param odd where entries lie that lie elsewhere than we would put them, by id, within the journal
+ */
+record Catalogue(Map<String, List<EntryLine>> lines, Map<String, String> odd) {
+    /** Raised when the file is written differently. */
+    private static final String NAME = "catalogue-1";
+
+    /** The catalogue in a cache folder; empty where there is none that can be used. */
+    static Optional<Catalogue> load(Path cache) {
+        try {
+            var bytes = Files.readAllBytes(cache.resolve(NAME));
+            int length = bytes.length - Long.BYTES;
+            if (length < 0 || checksum(bytes, length) != checksumIn(bytes, length)) {
+                return Optional.empty();
+            }
+            try (var in = new DataInputStream(new ByteArrayInputStream(bytes, 0, length))) {
+                return Optional.of(read(in));
+            }
+        } catch (IOException | RuntimeException unusable) {
+            return Optional.empty();
+        }
+    }
+
+    /** Writes it; what may still change without a sign is written as unknown. */
+    void save(Path cache, Instant now) throws IOException {
+        var bytes = new ByteArrayOutputStream();
+        try (var out = new DataOutputStream(bytes)) {
+            write(out, now);
+        }
+        var content = bytes.toByteArray();
+        SafeFile.write(cache.resolve(NAME), stream -> {
+            var out = new DataOutputStream(new BufferedOutputStream(stream));
+            out.write(content);
+            out.writeLong(checksum(content, content.length));
+            out.flush();
+        });
+    }
+
+    private void write(DataOutputStream out, Instant now) throws IOException {
+        out.writeInt(lines.size());
+        for (var log : lines.entrySet()) {
+            out.writeUTF(log.getKey());
+            out.writeInt(log.getValue().size());
+            for (var line : log.getValue()) {
+                out.writeUTF(line.id());
+                out.writeLong(line.at().toLocalDate().toEpochDay());
+                out.writeLong(line.at().toLocalTime().toNanoOfDay());
+                out.writeLong(Stamp.settled(line.stamp(), now));
+            }
+        }
+        out.writeInt(odd.size());
+        for (var place : odd.entrySet()) {
+            out.writeUTF(place.getKey());
+            out.writeUTF(place.getValue());
+        }
+    }
+
+    private static Catalogue read(DataInputStream in) throws IOException {
+        var lines = new HashMap<String, List<EntryLine>>();
+        for (int left = in.readInt(); left > 0; left--) {
+            var build = in.readUTF();
+            int size = in.readInt();
+            var log = new ArrayList<EntryLine>(size);
+            for (int i = 0; i < size; i++) {
+                var id = in.readUTF();
+                var at = LocalDateTime.of(LocalDate.ofEpochDay(in.readLong()), LocalTime.ofNanoOfDay(in.readLong()));
+                log.add(new EntryLine(id, at, in.readLong()));
+            }
+            lines.put(build, log);
+        }
+        var odd = new HashMap<String, String>();
+        for (int left = in.readInt(); left > 0; left--) {
+            odd.put(in.readUTF(), in.readUTF());
+        }
+        return new Catalogue(lines, odd);
+    }
+
+    private static long checksum(byte[] bytes, int length) {
+        var sum = new CRC32();
+        sum.update(bytes, 0, length);
+        return sum.getValue();
+    }
+
+    private static long checksumIn(byte[] bytes, int at) {
+        return ByteBuffer.wrap(bytes, at, Long.BYTES).getLong();
+    }
+}

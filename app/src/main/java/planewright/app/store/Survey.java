@@ -1,0 +1,246 @@
+package planewright.app.store;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
+import planewright.app.files.SafeFile;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.EntryLine;
+import planewright.app.journal.Kept;
+import planewright.app.journal.News;
+import planewright.app.journal.OpenJournal;
+import planewright.app.store.BuildFiles.Found;
+
+/** Finds out what differs on disk from what the open journal knows, and tells the journal. */
+final class Survey {
+    private final Path journal;
+    private final Path builds;
+    private final OtherFiles others;
+    private final Places places;
+    private final boolean tidying;
+    private final Map<Path, Head> heads = new LinkedHashMap<>();
+    private final Map<Path, List<SetAside>> setAside = new ConcurrentHashMap<>();
+
+    /**
+     * @param journal the journal's folder
+     * @param tidying whether to remove what saves that were cut short have left
+     */
+    Survey(Path journal, Places places, boolean tidying) {
+        this.journal = journal;
+        this.builds = journal.resolve(RecordFiles.BUILDS);
+        this.others = new OtherFiles(journal);
+        this.places = places;
+        this.tidying = tidying;
+    }
+
+    /** A build whose file was read. */
+    private record Head(BuildRecord build, long stamp) {}
+
+    /** What is set aside, in the order of folders. */
+    List<SetAside> setAside() {
+        var all = new ArrayList<SetAside>();
+        setAside.keySet().stream().sorted().forEach(folder -> all.addAll(setAside.get(folder)));
+        return all;
+    }
+
+    /** Reads all records but the entries, which are not looked at. */
+    synchronized List<Kept> records() throws IOException {
+        lookAtRecords();
+        var records = new ArrayList<Kept>();
+        heads.values().forEach(head -> records.add(head.build()));
+        others.known().values().forEach(other -> records.add(other.record()));
+        return records;
+    }
+
+    /**
+     * Compares all files with what the journal knows and tells it what differs.
+     *
+     * @param saves counts the saves made so far: what was seen before a save is looked at again
+     */
+    synchronized void look(OpenJournal open, LongSupplier saves, JournalFolder.Progress progress) throws IOException {
+        var before = present();
+        long savesBefore = saves.getAsLong();
+        lookAtRecords();
+        open.takeIn(() -> {
+            if (saves.getAsLong() != savesBefore) {
+                lookAgainAtRecords();
+            }
+            return news(open, before);
+        });
+        var done = new AtomicInteger();
+        var folders = List.copyOf(setAside.keySet());
+        folders.parallelStream().filter(folder -> !folder.equals(builds)).forEach(folder -> {
+            lookAtLog(folder, open, saves);
+            progress.at(done.incrementAndGet(), folders.size() - 1);
+        });
+    }
+
+    /** Compares the files of one build. */
+    synchronized void look(Path folder, OpenJournal open, LongSupplier saves) {
+        lookAtLog(folder, open, saves);
+    }
+
+    private void lookAgainAtRecords() {
+        try {
+            lookAtRecords();
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private void lookAtRecords() throws IOException {
+        lookAtHeads();
+        others.look();
+        setAside.put(journal, List.copyOf(others.setAside()));
+        for (var file : present().entrySet()) {
+            places.note(file.getValue().record(), file.getKey());
+        }
+    }
+
+    /** All records but the entries, by their files. */
+    private Map<Path, News.Present> present() {
+        var present = new HashMap<Path, News.Present>();
+        heads.forEach((folder, head) ->
+                present.put(folder.resolve(RecordFiles.HEAD), new News.Present(head.build(), head.stamp())));
+        others.known().forEach((file, other) -> present.put(file, new News.Present(other.record(), other.stamp())));
+        return present;
+    }
+
+    private void lookAtHeads() throws IOException {
+        var links = new ArrayList<SetAside>();
+        var folders = BuildFiles.folders(builds, links);
+        var before = new HashMap<>(heads);
+        var ids = new HashMap<String, Path>();
+        heads.clear();
+        setAside.keySet().retainAll(Set.copyOf(folders));
+        setAside.put(builds, links);
+        for (var folder : folders) {
+            setAside.putIfAbsent(folder, List.of());
+            var found = BuildFiles.head(folder);
+            if (found.isPresent()) {
+                head(found.get(), Optional.ofNullable(before.get(folder)), ids)
+                        .ifPresent(head -> heads.put(folder, head));
+            }
+        }
+    }
+
+    private Optional<Head> head(Found found, Optional<Head> before, Map<String, Path> ids) {
+        try {
+            var head = before.filter(known -> known.stamp() == found.stamp()).isPresent()
+                    ? before.get()
+                    : new Head(FileKind.BUILD.read(JsonFiles.read(found.plain())), found.stamp());
+            var id = head.build().id();
+            BuildFiles.requireUlid(id);
+            var first = ids.putIfAbsent(id, found.file());
+            if (first != null) {
+                throw new Unreadable("its id " + id + " is also that of " + journal.relativize(first));
+            }
+            return Optional.of(head);
+        } catch (IOException unreadable) {
+            setAside.put(found.file().getParent(), List.of(BuildFiles.setAside(found.file(), unreadable)));
+            return Optional.empty();
+        }
+    }
+
+    private News news(OpenJournal open, Map<Path, News.Present> before) {
+        var now = present().values();
+        var ids = now.stream().map(each -> each.record().id()).collect(Collectors.toSet());
+        var gone = new ArrayList<News.Gone>();
+        before.values().stream()
+                .map(News.Present::record)
+                .filter(record -> !ids.contains(record.id()) && open.holds(record))
+                .forEach(record -> {
+                    gone.add(new News.Gone(record.id(), record.id()));
+                    open.lines(record.id()).forEach(line -> gone.add(new News.Gone(line.id(), record.id())));
+                    places.forget(record);
+                });
+        return new News(now.stream().filter(each -> !isKnown(open, each)).toList(), gone);
+    }
+
+    private static boolean isKnown(OpenJournal open, News.Present each) {
+        return open.record(each.record()).filter(each.record()::equals).isPresent();
+    }
+
+    private void lookAtLog(Path folder, OpenJournal open, LongSupplier saves) {
+        long before = saves.getAsLong();
+        var seen = seen(folder, open);
+        open.takeIn(() -> {
+            var now = saves.getAsLong() == before ? seen : seen(folder, open);
+            setAside.put(folder, now.setAside());
+            now.news().present().forEach(each -> {
+                note(each.record(), now.files().get(each.record().id()));
+            });
+            return now.news();
+        });
+    }
+
+    private void note(Kept record, Path file) {
+        try {
+            places.note(record, file);
+        } catch (IOException withoutBuild) {
+            throw new UncheckedIOException(withoutBuild);
+        }
+    }
+
+    private LogLook.Seen seen(Path folder, OpenJournal open) {
+        try {
+            var files = BuildFiles.in(folder);
+            if (tidying) {
+                for (var file : files.leftOvers()) {
+                    SafeFile.sweepAway(file);
+                }
+            }
+            var head = heads.get(folder);
+            if (head != null) {
+                return new LogLook(
+                                head.build(), journal, open.lines(head.build().id()), places)
+                        .look(files);
+            }
+            return new LogLook.Seen(new News(List.of(), List.of()), Map.of(), withoutBuild(files));
+        } catch (IOException failure) {
+            throw new UncheckedIOException("folder " + folder + " cannot be read: " + failure.getMessage(), failure);
+        }
+    }
+
+    /** Entries of a build that cannot be read are not shown either. */
+    private List<SetAside> withoutBuild(BuildFiles files) {
+        if (files.isNone()) {
+            return List.of();
+        }
+        var aside = new ArrayList<SetAside>();
+        setAside.get(files.folder()).stream()
+                .filter(each -> each.file().equals(files.folder().resolve(RecordFiles.HEAD)))
+                .findFirst()
+                .ifPresentOrElse(
+                        aside::add,
+                        () -> aside.add(new SetAside(files.folder().resolve(RecordFiles.HEAD), "it is missing")));
+        files.entries().forEach(entry -> aside.add(new SetAside(entry.file(), "its build cannot be read")));
+        return aside;
+    }
+
+    /** The catalogue of what the journal knows. */
+    Catalogue catalogue(OpenJournal open) {
+        var lines = new HashMap<String, List<EntryLine>>();
+        var odd = new HashMap<String, String>();
+        for (var build : open.builds()) {
+            lines.put(build.id(), open.lines(build.id()));
+            for (var line : open.lines(build.id())) {
+                places.oddly(line.id())
+                        .ifPresent(file ->
+                                odd.put(line.id(), builds.relativize(file).toString()));
+            }
+        }
+        return new Catalogue(lines, odd);
+    }
+}
