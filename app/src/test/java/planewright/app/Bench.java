@@ -242,6 +242,16 @@ public final class Bench {
         return records;
     }
 
+    /** Copies a folder with all that is in it. */
+    public static Path copy(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (var each : all.toList()) {
+                Files.copy(each, to.resolve(from.relativize(each).toString()));
+            }
+        }
+        return to;
+    }
+
     /** The only file below a folder whose name ends so. */
     public static Path only(Path folder, String ending) throws IOException {
         try (Stream<Path> files = Files.walk(folder)) {

@@ -3,14 +3,12 @@ package planewright.app.store;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.api.quantity.Measured;
@@ -201,22 +199,6 @@ class RoundTripTest {
         try (var open = Bench.open(journal)) {
             assertThat(open.journal().builds()).isEmpty();
             assertThat(open.setAside()).isEmpty();
-        }
-    }
-
-    @Test
-    void whatAnotherProgramWroteMeanwhileIsNotOverwritten() throws IOException {
-        var journal = journalWith(build, entry);
-        var file = Bench.only(journal, entry.id() + ".json");
-        try (var open = Bench.open(journal)) {
-            var read = open.journal().entry(entry.build(), entry.id()).orElseThrow();
-            var theirs = Files.readString(file).replace("calm", "gusty");
-            Files.writeString(file, theirs, StandardCharsets.UTF_8);
-            Assertions.assertThatIOException()
-                    .isThrownBy(() -> open.journal().apply(Edit.change("title", read, read.withTitle("mine"))))
-                    .withMessageContaining(file.toString());
-            assertThat(file).hasContent(theirs);
-            assertThat(open.journal().entry(entry.build(), entry.id())).contains(read);
         }
     }
 
