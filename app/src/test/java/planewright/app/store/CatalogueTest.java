@@ -110,7 +110,7 @@ class CatalogueTest {
     void aCatalogueThatIsDamagedCutOrMissingIsMadeAnew() throws IOException {
         var catalogue = Bench.only(temp.resolve("user"), "catalogue-1");
         var sound = Files.readAllBytes(catalogue);
-        for (int i = 0; i < sound.length; i += 7) {
+        for (int i = 0; i < sound.length; i += 23) {
             var damaged = sound.clone();
             damaged[i] ^= 0x10;
             Files.write(catalogue, damaged);
