@@ -49,11 +49,15 @@ record Catalogue(Map<String, List<EntryLine>> lines, Map<String, String> odd) {
         }
     }
 
-    /** Writes it; what may still change without a sign is written as unknown. */
-    void save(Path cache, Instant now) throws IOException {
+    /**
+     * Writes it; what may have changed without a sign is written as unknown.
+     *
+     * @param since files that were written later, or shortly before, are looked at again
+     */
+    void save(Path cache, Instant since) throws IOException {
         var bytes = new ByteArrayOutputStream();
         try (var out = new DataOutputStream(bytes)) {
-            write(out, now);
+            write(out, since);
         }
         var content = bytes.toByteArray();
         SafeFile.write(cache.resolve(NAME), stream -> {
@@ -64,7 +68,7 @@ record Catalogue(Map<String, List<EntryLine>> lines, Map<String, String> odd) {
         });
     }
 
-    private void write(DataOutputStream out, Instant now) throws IOException {
+    private void write(DataOutputStream out, Instant since) throws IOException {
         out.writeInt(lines.size());
         for (var log : lines.entrySet()) {
             out.writeUTF(log.getKey());
@@ -73,7 +77,7 @@ record Catalogue(Map<String, List<EntryLine>> lines, Map<String, String> odd) {
                 out.writeUTF(line.id());
                 out.writeLong(line.at().toLocalDate().toEpochDay());
                 out.writeLong(line.at().toLocalTime().toNanoOfDay());
-                out.writeLong(Stamp.settled(line.stamp(), now));
+                out.writeLong(Stamp.settled(line.stamp(), since));
             }
         }
         out.writeInt(odd.size());

@@ -46,11 +46,13 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private final RecordStore records;
     private final Bin bin;
     private final AtomicLong saves = new AtomicLong();
+    private final Instant opened;
     private volatile boolean catalogued;
 
     private JournalFolder(Path folder, Optional<JournalLock> lock, UserFolders user) throws IOException {
         this.folder = folder;
         this.lock = lock;
+        this.opened = lock.isPresent() ? lock.get().since() : Instant.EPOCH;
         this.bin = new Bin(folder.resolve("bin"));
         this.head = JournalHead.read(folder);
         this.readOnly = head.refusal().or(() -> unwritable(lock));
@@ -254,7 +256,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private void keepCatalogue() {
         if (!catalogued) {
             try {
-                survey.catalogue(journal).save(cache, Instant.now());
+                survey.catalogue(journal).save(cache, opened);
                 catalogued = true;
             } catch (IOException failure) {
                 LOGGER.log(System.Logger.Level.WARNING, "the catalogue of " + folder + " cannot be kept", failure);

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Instant;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -78,6 +79,11 @@ final class JournalLock implements AutoCloseable {
 
     private static JournalRefused refusal(Path folder, String where) {
         return new JournalRefused("journal " + folder + " is open " + where + "; close it there first");
+    }
+
+    /** When it was taken, by the clock of the journal's file system. */
+    Instant since() throws IOException {
+        return Files.getLastModifiedTime(place.resolve(NAME)).toInstant();
     }
 
     boolean isHeld() {

@@ -25,8 +25,8 @@ final class Stamp {
     }
 
     /** The stamp, if the file is old enough at that moment that every later change would show in it; else {@link #UNKNOWN}. */
-    static long settled(long stamp, Instant now) {
+    static long settled(long stamp, Instant moment) {
         var changed = Instant.EPOCH.plus(stamp >> SIZE_BITS, ChronoUnit.MICROS);
-        return changed.isBefore(now.minus(STEP)) ? stamp : UNKNOWN;
+        return changed.isBefore(moment.minus(STEP)) ? stamp : UNKNOWN;
     }
 }
