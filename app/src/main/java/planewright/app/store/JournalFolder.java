@@ -167,6 +167,9 @@ public final class JournalFolder implements Storage, AutoCloseable {
     /** Looks at every file; what other programs have changed is taken in and told to whoever listens to the journal. */
     public void look(Progress progress) throws IOException {
         Slow.work("looking at all files");
+        if (!isJournal(folder)) {
+            throw new JournalRefused(unreachable());
+        }
         if (readOnly.isEmpty()) {
             SafeFile.sweepFlat(folder);
             for (var ours : List.of(RecordFiles.TEMPLATES, "outlines", "photos", "schema", "bin")) {
@@ -279,9 +282,12 @@ public final class JournalFolder implements Storage, AutoCloseable {
     /** One file may be broken or gone, and is set aside at the next look; without its folder nothing can be said. */
     private void requireReachable(IOException failure) {
         if (!isJournal(folder)) {
-            throw new UncheckedIOException(
-                    "the journal's folder " + folder + " cannot be reached; is its disk or stick connected?", failure);
+            throw new UncheckedIOException(unreachable(), failure);
         }
+    }
+
+    private String unreachable() {
+        return "the journal's folder " + folder + " cannot be reached; is its disk or stick connected?";
     }
 
     private static void release(Optional<JournalLock> lock) throws IOException {
@@ -293,6 +299,9 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private void requireWritable() throws IOException {
         if (readOnly.isPresent()) {
             throw new JournalRefused("journal " + folder + " is open for reading only: " + readOnly.get());
+        }
+        if (!isJournal(folder)) {
+            throw new JournalRefused(unreachable());
         }
     }
 

@@ -79,10 +79,12 @@ final class Survey {
             return news(open, before);
         });
         var done = new AtomicInteger();
-        var folders = List.copyOf(setAside.keySet());
-        folders.parallelStream().filter(folder -> !folder.equals(builds)).forEach(folder -> {
+        var folders = setAside.keySet().stream()
+                .filter(folder -> builds.equals(folder.getParent()))
+                .toList();
+        folders.parallelStream().forEach(folder -> {
             lookAtLog(folder, open, saves);
-            progress.at(done.incrementAndGet(), folders.size() - 1);
+            progress.at(done.incrementAndGet(), folders.size());
         });
     }
 
@@ -178,9 +180,10 @@ final class Survey {
         open.takeIn(() -> {
             var now = saves.getAsLong() == before ? seen : seen(folder, open);
             setAside.put(folder, now.setAside());
-            now.news().present().forEach(each -> {
-                note(each.record(), now.files().get(each.record().id()));
-            });
+            now.news()
+                    .present()
+                    .forEach(each ->
+                            note(each.record(), now.files().get(each.record().id())));
             return now.news();
         });
     }

@@ -55,7 +55,7 @@ class OutsideEditsTest {
     @Test
     void changesOfDifferentFieldsAreBothKept() throws IOException {
         replace("\"First flight\"", "\"Second flight\"");
-        replace("\"schema\": 1,", "\"schema\": 1,\n  \"weather\": \"mist\",");
+        replace("\"schema\": 2,", "\"schema\": 2,\n  \"weather\": \"mist\",");
         journal.apply(Edit.change("kind", entry, entry.withTags(List.of("maiden"))));
         assertThat(now().title()).isEqualTo("Second flight");
         assertThat(now().tags()).containsExactly("maiden");
@@ -209,6 +209,21 @@ class OutsideEditsTest {
         journal.apply(Edit.change("mine", entry, entry.withTitle("Mine")));
         assertThat(moved.resolve(file.getFileName())).content().contains("Mine");
         assertThat(file).doesNotExist();
+    }
+
+    /** The stick was pulled: what is shown stays, and nothing is taken for deleted. */
+    @Test
+    void aJournalThatCannotBeReachedLosesNothing() throws IOException {
+        var away = Files.move(open.folder(), temp.resolve("away"));
+        assertThatIOException()
+                .isThrownBy(() -> open.look((done, all) -> {}))
+                .withMessageContainingAll(open.folder().toString(), "stick");
+        assertThatIOException().isThrownBy(() -> journal.apply(Edit.change("mine", entry, entry.withTitle("Mine"))));
+        assertThat(journal.log(build.id())).containsExactly(entry);
+        Files.move(away, open.folder());
+        journal.apply(Edit.change("mine", entry, entry.withTitle("Mine")));
+        open.look((done, all) -> {});
+        assertThat(now().title()).isEqualTo("Mine");
     }
 
     private void replace(String there, String here) throws IOException {
