@@ -3,7 +3,6 @@ package planewright.app.index;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.EnumMap;
@@ -13,6 +12,7 @@ import java.util.Map;
 import java.util.Set;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.LeafReaderContext;
+import org.apache.lucene.index.SortedDocValues;
 import org.apache.lucene.index.SortedSetDocValues;
 import org.apache.lucene.search.CollectorManager;
 import org.apache.lucene.search.IndexSearcher;
@@ -29,6 +29,7 @@ final class Counter extends SimpleCollector {
     private final Filter filter;
     private final Map<Facet, Map<String, Integer>> counts = new EnumMap<>(Facet.class);
     private final List<Column> columns = new ArrayList<>();
+    private final List<Column> kept = new ArrayList<>();
     private int total;
 
     private Counter(Filter filter) {
@@ -79,28 +80,31 @@ final class Counter extends SimpleCollector {
 
     @Override
     protected void doSetNextReader(LeafReaderContext leaf) throws IOException {
-        columns.clear();
         for (var facet : Facet.values()) {
             var values = DocValues.getSortedSet(leaf.reader(), facet.field());
             columns.add(new Column(facet, values, filter.of(facet)));
         }
+        columns.stream().filter(Column::isKept).forEach(kept::add);
     }
 
     @Override
     public void collect(int entry) throws IOException {
-        int failed = 0;
         Column failing = null;
-        for (var column : columns) {
+        for (var column : kept) {
             if (!column.passes(entry)) {
-                failed++;
+                if (failing != null) {
+                    return;
+                }
                 failing = column;
             }
         }
-        if (failed == 0) {
+        if (failing == null) {
             total++;
-            columns.forEach(Column::count);
-        } else if (failed == 1 && failing.facet != Facet.TAG) {
-            failing.count();
+            for (var column : columns) {
+                column.count(entry);
+            }
+        } else if (failing.facet != Facet.TAG) {
+            failing.count(entry);
         }
     }
 
@@ -110,20 +114,24 @@ final class Counter extends SimpleCollector {
             column.addTo(counts.get(column.facet));
         }
         columns.clear();
+        kept.clear();
     }
 
     /** The values of one facet in one segment. */
     private static final class Column {
         private final Facet facet;
         private final SortedSetDocValues values;
+        private final SortedDocValues single;
         private final long[] wanted;
         private final int[] counts;
-        private long[] here = new long[8];
+        private int[] here = new int[8];
         private int held;
+        private int read = -1;
 
         Column(Facet facet, SortedSetDocValues values, Set<String> kept) {
             this.facet = facet;
             this.values = values;
+            this.single = DocValues.unwrapSingleton(values);
             this.counts = new int[(int) values.getValueCount()];
             this.wanted = kept.stream().mapToLong(this::ordinal).toArray();
         }
@@ -136,19 +144,24 @@ final class Counter extends SimpleCollector {
             }
         }
 
+        boolean isKept() {
+            return wanted.length > 0;
+        }
+
         boolean passes(int entry) throws IOException {
-            held = values.advanceExact(entry) ? values.docValueCount() : 0;
-            here = held > here.length ? new long[held] : here;
+            read(entry);
+            int borne = 0;
+            for (long ordinal : wanted) {
+                borne += holds(ordinal) ? 1 : 0;
+            }
+            return facet == Facet.TAG ? borne == wanted.length : borne > 0;
+        }
+
+        void count(int entry) throws IOException {
+            read(entry);
             for (int i = 0; i < held; i++) {
-                here[i] = values.nextOrd();
+                counts[here[i]]++;
             }
-            if (wanted.length == 0) {
-                return true;
-            }
-            var matches = Arrays.stream(wanted).filter(this::holds);
-            return facet == Facet.TAG
-                    ? matches.count() == wanted.length
-                    : matches.findAny().isPresent();
         }
 
         private boolean holds(long ordinal) {
@@ -160,9 +173,21 @@ final class Counter extends SimpleCollector {
             return false;
         }
 
-        void count() {
+        /** An entry's values can be gone through only once. */
+        private void read(int entry) throws IOException {
+            if (entry == read) {
+                return;
+            }
+            read = entry;
+            if (single != null) {
+                held = single.advanceExact(entry) ? 1 : 0;
+                here[0] = held == 1 ? single.ordValue() : 0;
+                return;
+            }
+            held = values.advanceExact(entry) ? values.docValueCount() : 0;
+            here = held > here.length ? new int[held] : here;
             for (int i = 0; i < held; i++) {
-                counts[(int) here[i]]++;
+                here[i] = (int) values.nextOrd();
             }
         }
 

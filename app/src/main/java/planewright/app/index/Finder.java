@@ -2,6 +2,7 @@ package planewright.app.index;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.apache.lucene.document.LongPoint;
@@ -21,9 +22,10 @@ import planewright.app.journal.OpenJournal;
 
 /** Answers one question from one state of the index. */
 final class Finder {
+    private static final Sort NEWEST = new Sort(new SortField(Documents.AT, SortField.Type.LONG, true));
+
     /** Best first, of equals the newest. */
-    private static final Sort BEST =
-            new Sort(SortField.FIELD_SCORE, new SortField(Documents.AT, SortField.Type.LONG, true));
+    private static final Sort BEST = new Sort(SortField.FIELD_SCORE, NEWEST.getSort()[0]);
 
     private final IndexSearcher searcher;
     private final OpenJournal journal;
@@ -48,14 +50,16 @@ final class Finder {
         var wording = new Wording(question.words(), analyzer, sameMeaning);
         var measuring = measuring(question.filter());
         var narrowed = narrowed(question.filter(), measuring);
-        var exact = count(wording.query(false), narrowed, question.filter());
-        if (exact.total() > 0 || wording.isEmpty()) {
-            return hits(question, new Seen(wording, measuring, false), narrowed, exact);
+        var asWritten = wording.query(false);
+        var exact = count(asWritten, narrowed, question.filter());
+        if (exact.total() == 0 && !wording.isEmpty()) {
+            var forgiven = wording.query(true);
+            var nearly = count(forgiven, narrowed, question.filter());
+            if (nearly.total() > 0) {
+                return hits(question, new Seen(forgiven, wording, measuring, true), narrowed, nearly);
+            }
         }
-        var nearly = count(wording.query(true), narrowed, question.filter());
-        return nearly.total() > 0
-                ? hits(question, new Seen(wording, measuring, true), narrowed, nearly)
-                : hits(question, new Seen(wording, measuring, false), narrowed, exact);
+        return hits(question, new Seen(asWritten, wording, measuring, false), narrowed, exact);
     }
 
     private Counter count(Query words, Query narrowed, Filter filter) throws IOException {
@@ -63,13 +67,14 @@ final class Finder {
         return Counter.of(searcher, both.build(), filter);
     }
 
-    /** What is marked in a hit. */
-    private record Seen(Wording wording, Optional<Measuring> measuring, boolean forgiving) {}
+    /** What is marked in a hit, and the query that found it. */
+    private record Seen(Query query, Wording wording, Optional<Measuring> measuring, boolean forgiving) {}
 
     private Hits hits(Question question, Seen seen, Query narrowed, Counter counter) throws IOException {
-        var all = new BooleanQuery.Builder()
-                .add(seen.wording().query(seen.forgiving()), Occur.MUST)
-                .add(narrowed, Occur.FILTER);
+        if (counter.total() == 0) {
+            return new Hits(0, List.of(), seen.forgiving(), counter.counts());
+        }
+        var all = new BooleanQuery.Builder().add(seen.query(), Occur.MUST).add(narrowed, Occur.FILTER);
         question.filter().kept().forEach((facet, values) -> {
             if (facet == Facet.TAG) {
                 values.forEach(
@@ -82,7 +87,8 @@ final class Finder {
         });
         var hits = new ArrayList<Hits.Hit>();
         var stored = searcher.storedFields();
-        for (var scored : searcher.search(all.build(), question.most(), BEST).scoreDocs) {
+        for (var scored :
+                searcher.search(all.build(), question.most(), question.words().isBlank() ? NEWEST : BEST).scoreDocs) {
             var document = stored.document(scored.doc);
             journal.entry(document.get(Documents.BUILD), document.get(Documents.ID))
                     .map(entry -> hit(entry, seen))

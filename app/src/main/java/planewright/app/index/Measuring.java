@@ -6,10 +6,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Collectors;
-import org.apache.lucene.document.DoublePoint;
-import org.apache.lucene.search.BooleanClause.Occur;
-import org.apache.lucene.search.BooleanQuery;
-import org.apache.lucene.search.ConstantScoreQuery;
 import org.apache.lucene.search.MatchNoDocsQuery;
 import org.apache.lucene.search.Query;
 import planewright.app.journal.EntryRecord;
@@ -17,9 +13,6 @@ import planewright.shared.quantity.Written;
 
 /** A measured range as the index knows it: the keys of the values that bear the name, and bounds in their system unit. */
 final class Measuring {
-    /** Below the 1024 clauses that a query may have. */
-    private static final int MOST_NAMES = 900;
-
     /** Inches and ounces are not exact in metres and kilograms. */
     private static final double ROUNDING = 1e-9;
 
@@ -36,7 +29,6 @@ final class Measuring {
         keys = known.stream()
                 .filter(key -> kind.isEmpty() || kind.get().equals(key.substring(0, key.indexOf(' '))))
                 .filter(key -> named.test(key.substring(key.indexOf(' ') + 1)))
-                .limit(MOST_NAMES)
                 .collect(Collectors.toSet());
         least = range.atLeast()
                 .map(MeasuredRange::base)
@@ -59,15 +51,10 @@ final class Measuring {
     record Value(String where, String key, double value, String text) {}
 
     Query query() {
-        var any = new BooleanQuery.Builder();
-        for (var key : keys) {
-            double number = Documents.number(key);
-            any.add(
-                    DoublePoint.newRangeQuery(
-                            Documents.VALUE, new double[] {number, least}, new double[] {number, greatest}),
-                    Occur.SHOULD);
-        }
-        return keys.isEmpty() ? new MatchNoDocsQuery("no such name") : new ConstantScoreQuery(any.build());
+        return keys.isEmpty()
+                ? new MatchNoDocsQuery("no such name")
+                : new Once(new ValueQuery(
+                        keys.stream().mapToDouble(Documents::number).sorted().toArray(), least, greatest));
     }
 
     /** The values of an entry that lie in the range, as excerpts marked from end to end. */

@@ -23,6 +23,8 @@ final class NumberReader extends CharFilter {
                     + "|\\d{1,4}/\\d{1,4}|\\d{1,9}(?:\\.\\d{1,9}|,\\d{1,2})|\\d{1,9})(?![\\d/]|[.,]\\d)"
                     + "((?:mAh|Ah|mm|cm|m|in|ft|mg|kg|g|oz|lb|ml|Hz|V|A|W|mΩ|Ω)(?![\\p{L}\\d]))?");
 
+    private static final String FRACTIONS = "½¼¾⅛⅜⅝⅞";
+
     private final List<Step> steps = new ArrayList<>();
     private String text;
     private int at;
@@ -63,6 +65,9 @@ final class NumberReader extends CharFilter {
     private String read(Reader reader) throws IOException {
         var whole = new StringWriter();
         reader.transferTo(whole);
+        if (whole.getBuffer().chars().noneMatch(NumberReader::isOfNumber)) {
+            return whole.toString();
+        }
         var numbers = NUMBER.matcher(whole.getBuffer());
         var one = new StringBuilder(whole.getBuffer().length());
         int copied = 0;
@@ -76,6 +81,10 @@ final class NumberReader extends CharFilter {
             }
         }
         return one.append(whole.getBuffer(), copied, whole.getBuffer().length()).toString();
+    }
+
+    private static boolean isOfNumber(int character) {
+        return Character.isDigit(character) || FRACTIONS.indexOf(character) >= 0;
     }
 
     private static String spelling(Matcher number) {

@@ -1,7 +1,9 @@
 package planewright.app.index;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.apache.lucene.index.Term;
@@ -16,19 +18,13 @@ import org.apache.lucene.search.Query;
 import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.automaton.Automata;
+import org.apache.lucene.util.automaton.CompiledAutomaton;
 import org.apache.lucene.util.automaton.LevenshteinAutomata;
 import org.apache.lucene.util.automaton.Operations;
 import planewright.app.index.BenchAnalyzer.Token;
 
-/**
- * Something that an entry must bear: a word, a term of the trade, or words in a row.
- *
- * @param words as typed
- * @param inARow whether they must follow one another
- * @param unfinished whether more letters may follow the last
- * @param others terms that mean the same, in singular words
- */
-record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<String>> others) {
+/** Something that an entry must bear: a word, a term of the trade, or words in a row. */
+final class Wanted {
     /** Other words for a thing count less than those that were typed. */
     private static final float OTHER = 0.6f;
 
@@ -37,6 +33,35 @@ record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<S
 
     /** Times the words of a question, below the 1024 clauses that a query may have. */
     private static final int MOST_SIMILAR = 20;
+
+    private final List<Token> words;
+    private final List<String> singulars;
+    private final boolean inARow;
+    private final boolean unfinished;
+    private final List<List<String>> others;
+    private final Map<String, CompiledAutomaton> nearly = new HashMap<>();
+
+    /**
+     * @param words as typed
+     * @param inARow whether they must follow one another
+     * @param unfinished whether more letters may follow the last
+     * @param others terms that mean the same, in singular words
+     */
+    Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<String>> others) {
+        this.words = words;
+        this.singulars = words.stream().map(Token::singular).toList();
+        this.inARow = inARow;
+        this.unfinished = unfinished;
+        this.others = others;
+    }
+
+    boolean inARow() {
+        return inARow;
+    }
+
+    boolean unfinished() {
+        return unfinished;
+    }
 
     Query query(String field, boolean forgiving) {
         var any = new BooleanQuery.Builder();
@@ -50,26 +75,31 @@ record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<S
     /** How many tokens from one on this covers; 0 where it does not stand there. */
     int meets(List<Token> text, int at, boolean forgiving) {
         if (inARow && words.size() > 1) {
-            return stands(words.stream().map(Token::singular).toList(), text, at);
+            return stands(singulars, text, at);
         }
-        if (words.stream().anyMatch(word -> meets(word, text.get(at), forgiving))) {
-            return 1;
+        for (var word : words) {
+            if (meets(word, text.get(at), forgiving)) {
+                return 1;
+            }
         }
-        return others.stream().mapToInt(other -> stands(other, text, at)).max().orElse(0);
+        int covered = 0;
+        for (var other : others) {
+            covered = Math.max(covered, stands(other, text, at));
+        }
+        return covered;
     }
 
     /** Whether it stands in a text. */
     boolean meets(List<Token> text) {
         if (inARow || others.stream().anyMatch(other -> within(other, text))) {
-            return within(words.stream().map(Token::singular).toList(), text)
-                    || others.stream().anyMatch(other -> within(other, text));
+            return within(singulars, text) || others.stream().anyMatch(other -> within(other, text));
         }
         return words.stream().allMatch(word -> text.stream().anyMatch(token -> meets(word, token, false)));
     }
 
     private Query typed(String field, boolean forgiving) {
         if (inARow && words.size() > 1 && !forgiving) {
-            return row(field, words.stream().map(Token::singular).toList());
+            return row(field, singulars);
         }
         var all = new BooleanQuery.Builder();
         for (int i = 0; i < words.size(); i++) {
@@ -86,13 +116,13 @@ record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<S
             ways.add(new BoostQuery(new TermQuery(new Term(field, word.word())), OTHER_FORM));
         }
         if (open) {
-            ways.add(new BoostQuery(new PrefixQuery(new Term(field, word.word())), OTHER_FORM));
+            ways.add(new BoostQuery(new Once(new PrefixQuery(new Term(field, word.word()))), OTHER_FORM));
         }
         if (forgiving) {
             ways.add(new FuzzyQuery(new Term(field, word.singular()), edits(word.singular()), 1, MOST_SIMILAR, true));
         }
         if (forgiving && open && edits(word.word()) > 0) {
-            ways.add(new BoostQuery(beginsNearly(field, word.word()), OTHER_FORM));
+            ways.add(new BoostQuery(new Once(beginsNearly(field, word.word())), OTHER_FORM));
         }
         if (ways.size() == 1) {
             return ways.get(0);
@@ -121,7 +151,7 @@ record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<S
                 || forgiving && (nearly(word.singular(), token.singular()) || open && beginsNearly(word.word(), token));
     }
 
-    private static boolean beginsNearly(String word, Token token) {
+    private boolean beginsNearly(String word, Token token) {
         int most = Math.min(token.word().length(), word.length() + edits(word));
         return edits(word) > 0
                 && IntStream.rangeClosed(word.length() - edits(word), most)
@@ -150,13 +180,13 @@ record Wanted(List<Token> words, boolean inARow, boolean unfinished, List<List<S
         return term.size();
     }
 
-    private static boolean nearly(String word, String token) {
+    private boolean nearly(String word, String token) {
         int longer = token.codePointCount(0, token.length()) - word.codePointCount(0, word.length());
         if (Math.abs(longer) > edits(word) || token.charAt(0) != word.charAt(0)) {
             return false;
         }
         var bytes = new BytesRef(token);
-        return FuzzyQuery.getFuzzyAutomaton(word, edits(word), 1, true)
+        return nearly.computeIfAbsent(word, each -> FuzzyQuery.getFuzzyAutomaton(each, edits(each), 1, true))
                 .runAutomaton
                 .run(bytes.bytes, bytes.offset, bytes.length);
     }

@@ -91,14 +91,13 @@ final class Wording {
     /** Where the words stand in a text. */
     List<Hits.Range> marks(String text, boolean forgiving) {
         var marks = new ArrayList<Hits.Range>();
-        var tokens = analyzer.tokens(text);
+        var tokens = wanted.isEmpty() ? List.<Token>of() : analyzer.tokens(text);
         int at = 0;
         while (at < tokens.size()) {
-            int here = at;
-            int covered = wanted.stream()
-                    .mapToInt(each -> each.meets(tokens, here, forgiving))
-                    .max()
-                    .orElse(0);
+            int covered = 0;
+            for (var each : wanted) {
+                covered = Math.max(covered, each.meets(tokens, at, forgiving));
+            }
             for (int i = 0; i < covered; i++) {
                 marks.add(new Hits.Range(
                         tokens.get(at + i).from(), tokens.get(at + i).to()));
