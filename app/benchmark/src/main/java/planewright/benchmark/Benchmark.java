@@ -12,6 +12,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import planewright.app.store.JsonFiles;
 import planewright.app.synthetic.SyntheticJournal;
+import planewright.benchmark.kernel.Folders;
 
 /** Measures the program on a synthetic journal and prints one JSON object: goals with their ratios, and figures without. */
 @Command(name = "benchmark", sortOptions = false)
@@ -63,7 +64,7 @@ public final class Benchmark implements Callable<Integer> {
             measure(run, SyntheticJournal.of(builds, entries, pictures), only);
             System.out.print(JsonFiles.text(report.json()));
         } finally {
-            Run.delete(work);
+            Folders.delete(work);
         }
         return 0;
     }
@@ -96,6 +97,7 @@ public final class Benchmark implements Callable<Integer> {
         sections.put("search", new Searching());
         sections.put("memory", new Memory());
         sections.put("saving", new Saving());
+        sections.put("kernels", new Kernels());
         return sections;
     }
 }

@@ -2,6 +2,7 @@ package planewright.benchmark;
 
 import java.io.IOException;
 import java.util.ArrayList;
+import planewright.benchmark.kernel.Folders;
 
 /** How soon an opened journal is there: whole processes, each timed from its {@code main}. */
 final class Opening implements Section {
@@ -17,7 +18,7 @@ final class Opening implements Section {
         for (int round = 0; round < run.rounds(); round++) {
             parses.add(run.child().measure(FullParse.class));
             if (round == 0 || round == run.rounds() - 1) {
-                Run.delete(run.user());
+                Folders.delete(run.user());
                 rebuilds.add(run.child().measure(SearchReady.class));
             }
             screens.add(run.child().measure(FirstScreen.class));

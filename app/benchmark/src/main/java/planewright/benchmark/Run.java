@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -36,15 +35,5 @@ record Run(Path root, Path journal, Path user, int rounds, Report report) {
             }
         }
         return zips.stream().map(Path::toString).collect(Collectors.joining(File.pathSeparator));
-    }
-
-    static void delete(Path folder) throws IOException {
-        if (Files.exists(folder)) {
-            try (Stream<Path> files = Files.walk(folder)) {
-                for (var file : files.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.deleteIfExists(file);
-                }
-            }
-        }
     }
 }
