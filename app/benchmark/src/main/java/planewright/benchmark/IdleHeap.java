@@ -14,6 +14,7 @@ public final class IdleHeap {
         try (var program = Opened.program()) {
             program.index().join();
             program.plugins().join();
+            program.look();
             ChildJvm.tell("heap in use", whenStill());
         }
     }

@@ -5,13 +5,17 @@ import java.time.Clock;
 import planewright.app.Program;
 import planewright.app.Settings;
 
-/** The program on the journal that the child's options name. */
+/** The program on the journal that the child's options name, opened as the window opens it. */
 final class Opened {
     private Opened() {}
 
     static Program program() throws IOException {
         var settings = Settings.ofSystem();
-        return Program.open(
-                settings.journal().orElseThrow(), settings.user(), settings.pluginPlaces(), Clock.systemDefaultZone());
+        return Program.openAsKnown(
+                settings.journal().orElseThrow(),
+                settings.user(),
+                settings.pluginPlaces(),
+                Clock.systemDefaultZone(),
+                (done, all) -> {});
     }
 }

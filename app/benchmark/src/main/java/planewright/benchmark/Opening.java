@@ -24,6 +24,7 @@ final class Opening implements Section {
             screens.add(run.child().measure(FirstScreen.class));
             searches.add(run.child().measure(SearchReady.class));
         }
+        scan(run);
         double parse = Median.of(parses);
         var report = run.report();
         report.figure("opening", "full parse, ms", parse);
@@ -33,5 +34,22 @@ final class Opening implements Section {
                 .comparedWith(PARSE, parse, 0.4));
         report.goal(Goal.under("index and catalogue made anew", "ms", Median.of(rebuilds), 20_000)
                 .comparedWith(PARSE, parse, 6));
+    }
+
+    private static void scan(Run run) throws IOException, InterruptedException {
+        var scans = new ArrayList<Double>();
+        var lists = new ArrayList<Double>();
+        for (int round = 0; round < run.rounds(); round++) {
+            scans.add(run.child().measure(OutsideScan.class));
+            SystemCommand.milliseconds(run.journal(), 1, "find", "builds", "-printf", "%s %T@")
+                    .ifPresent(lists::add);
+        }
+        var goal = Goal.under("scan for outside changes, nothing changed", "ms", Median.of(scans), 600);
+        if (lists.isEmpty()) {
+            run.report().leftOut("scan against find -printf", "this system has no command find");
+            run.report().goal(goal);
+        } else {
+            run.report().goal(goal.comparedWith("find -printf over the same files", Median.of(lists), 1));
+        }
     }
 }

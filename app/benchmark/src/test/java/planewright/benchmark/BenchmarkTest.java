@@ -19,6 +19,7 @@ class BenchmarkTest {
             "first screen of a warm start",
             "search ready at a warm start",
             "index and catalogue made anew",
+            "scan for outside changes, nothing changed",
             "search as you type, median of the kinds",
             "search, worst question of all kinds",
             "heap in use, idle, no window",
