@@ -37,7 +37,7 @@ final class Refusals {
     /** Refuses a ± greater than a limit. */
     <Q extends Quantity<Q>> void spread(String input, String name, Measured<Q> value, Measured<Q> limit) {
         var unit = value.value().getUnit();
-        if (value.spreadIn(unit) > limit.in(unit)) {
+        if (value.plusMinus().isPresent() && value.spreadIn(unit) > limit.in(unit)) {
             add(
                     input,
                     "± of " + name,

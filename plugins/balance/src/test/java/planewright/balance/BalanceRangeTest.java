@@ -33,6 +33,7 @@ import planewright.api.calculator.Proposal;
 import planewright.api.calculator.Result;
 import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.contract.CalculatorContract;
 import planewright.api.figure.Chart;
 import planewright.api.journal.JournalReader;
 import planewright.api.journal.Planform;
@@ -225,7 +226,7 @@ class BalanceRangeTest {
             try {
                 answered += Math.min(
                         1,
-                        Finite.count(compute(
+                        CalculatorContract.numbers(compute(
                                 new Planform(surfaces, List.of(body)),
                                 "",
                                 Optional.of(Measured.of(pick(random, 0, 1e5, -3), MILLIMETRE)))));
@@ -312,6 +313,10 @@ class BalanceRangeTest {
 
     private static Surface surface(String name, double x, boolean mirrored, Panel... panels) {
         return new Surface(name, x, 0, 0, mirrored, List.of(panels));
+    }
+
+    static BalanceRange.Inputs usual() {
+        return inputs(new Planform(List.of(WING, TAIL), List.of()), "conventional", Optional.empty());
     }
 
     private static BalanceRange.Inputs inputs(

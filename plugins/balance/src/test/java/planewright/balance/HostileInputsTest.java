@@ -11,6 +11,7 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.contract.CalculatorContract;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -50,7 +51,8 @@ class HostileInputsTest {
                     "",
                     shape());
             try {
-                answered += Math.min(1, Finite.count(LedgerAnswer.of(inputs).results()));
+                answered += Math.min(
+                        1, CalculatorContract.numbers(LedgerAnswer.of(inputs).results()));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }
@@ -77,7 +79,7 @@ class HostileInputsTest {
             try {
                 answered += Math.min(
                         1,
-                        Finite.count(WeighingAnswer.of(
+                        CalculatorContract.numbers(WeighingAnswer.of(
                                         new Weighing.Inputs(supports, maybe(mass()), maybe(length()), shape()))
                                 .results()));
             } catch (UnsuitableInput refused) {

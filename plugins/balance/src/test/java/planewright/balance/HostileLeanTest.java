@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.contract.CalculatorContract;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 
@@ -31,7 +32,7 @@ class HostileLeanTest {
         for (int i = 0; i < TRIES; i++) {
             try {
                 var results = lines().answer();
-                assertThat(Finite.count(results)).isGreaterThan(3);
+                assertThat(CalculatorContract.numbers(results)).isGreaterThan(3);
                 assertThat(results.findings()).isNotEmpty();
                 answered++;
             } catch (UnsuitableInput refused) {

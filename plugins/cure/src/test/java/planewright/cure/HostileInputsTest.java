@@ -11,6 +11,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.contract.CalculatorContract;
 import planewright.api.figure.Chart;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -50,7 +51,7 @@ class HostileInputsTest {
                     random.nextBoolean() ? CureTime.Pace.LIKELY : CureTime.Pace.SLOW_END);
             try {
                 var results = new CureTime().compute(inputs, Asked.run(List.of(), List.of(), time()));
-                answered += Math.min(1, Finite.count(results));
+                answered += Math.min(1, CalculatorContract.numbers(results));
                 assertThat(results.handsOffUntil()).isAfterOrEqualTo(inputs.start());
                 assertThat(results.fullyCured()).isAfterOrEqualTo(results.handsOffUntil());
                 assertThat(((Chart.OverTime) results.cure()).series())

@@ -13,6 +13,7 @@ import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.contract.CalculatorContract;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -35,7 +36,8 @@ class HostileLinkageTest {
         int answered = 0;
         for (int i = 0; i < TRIES; i++) {
             try {
-                answered += Math.min(1, Finite.count(LinkageAnswer.of(inputs()).results()));
+                answered += Math.min(
+                        1, CalculatorContract.numbers(LinkageAnswer.of(inputs()).results()));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.contract.CalculatorContract;
 import planewright.api.figure.Chart;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -197,7 +198,8 @@ class SurfaceTravelTest {
                     dice(random, Units.PERCENT, Double.MIN_VALUE, 60, 150),
                     dice(random, Units.PERCENT, -50, 0, 30, 100));
             try {
-                answered += Math.min(1, Finite.count(TravelAnswer.of(inputs).results()));
+                answered += Math.min(
+                        1, CalculatorContract.numbers(TravelAnswer.of(inputs).results()));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }
