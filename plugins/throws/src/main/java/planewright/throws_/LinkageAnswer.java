@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -141,8 +143,7 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
         return inputs.chord().map(chord -> Ruler.STRAIGHT.millimetres(angle, chord));
     }
 
-    private <Q extends javax.measure.Quantity<Q>> Measured<Q> spread(
-            ToDoubleFunction<Setting> function, javax.measure.Unit<Q> unit) {
+    private <Q extends Quantity<Q>> Measured<Q> spread(ToDoubleFunction<Setting> function, Unit<Q> unit) {
         return Measures.spread(inputs, setting, function, unit);
     }
 
@@ -154,20 +155,13 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
         double turn = setting.turn(command);
         double ratio = Math.abs(setting.linkage().ratio(turn));
         return new ServoLinkage.PlaceLine(
-                stick(command),
+                Measured.of(100 * command, PERCENT),
                 pulse(command),
-                degrees(turn),
-                degrees(setting.deflection(turn)),
+                tenths(Math.toDegrees(turn), DEGREE),
+                tenths(Math.toDegrees(setting.deflection(turn)), DEGREE),
                 factor(1 / ratio),
-                degrees(setting.linkage().pushrodToHorn(turn)),
-                degrees(setting.linkage().pushrodToArm(turn)));
-    }
-
-    private static String stick(double command) {
-        if (command == 0) {
-            return "centre";
-        }
-        return (Math.abs(command) < 1 ? "half " : "full ") + (command > 0 ? "towards" : "away");
+                tenths(Math.toDegrees(setting.linkage().pushrodToHorn(turn)), DEGREE),
+                tenths(Math.toDegrees(setting.linkage().pushrodToArm(turn)), DEGREE));
     }
 
     private String pulse(double command) {
@@ -180,7 +174,9 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
     }
 
     private static Optional<Measured<Dimensionless>> factor(double factor) {
-        return factor <= MOST_LEVERAGE ? Optional.of(Measured.of(shown(factor), NUMBER)) : Optional.empty();
+        return factor <= MOST_LEVERAGE
+                ? Optional.of(Measured.of(Math.rint(factor * 100) / 100, NUMBER))
+                : Optional.empty();
     }
 
     private List<ServoLinkage.LimitLine> limits() {
@@ -220,9 +216,9 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
         return new ServoLinkage.PairLine(
                 Measured.of(1000 * pair.arm(), MILLIMETRE),
                 Measured.of(1000 * pair.horn(), MILLIMETRE),
-                Measured.of(1000 * pair.setting().linkage().pushrod(), MILLIMETRE),
-                degrees(pair.setting().deflection(pair.setting().highest())),
-                degrees(-pair.setting().deflection(pair.setting().lowest())),
+                tenths(1000 * pair.setting().linkage().pushrod(), MILLIMETRE),
+                tenths(Math.toDegrees(pair.setting().deflection(pair.setting().highest())), DEGREE),
+                tenths(-Math.toDegrees(pair.setting().deflection(pair.setting().lowest())), DEGREE),
                 end(commands, 1),
                 end(commands, -1),
                 verdict(pair));
@@ -232,7 +228,7 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
         return commands.stream()
                 .filter(command -> command * side > 0)
                 .findFirst()
-                .map(command -> Measured.of(Math.abs(command) * endPoint(command), PERCENT));
+                .map(command -> tenths(Math.abs(command) * endPoint(command), PERCENT));
     }
 
     private static String verdict(Holes.Pair pair) {
@@ -258,5 +254,10 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
     /** What is left of rounding at neutral or at a lock is told as 0. */
     private static double shown(double value) {
         return Math.abs(value) < 1e-4 ? 0 : value;
+    }
+
+    /** To a tenth, as a table is read: nobody sets more. */
+    private static <Q extends Quantity<Q>> Measured<Q> tenths(double value, Unit<Q> unit) {
+        return Measured.of(Math.round(value * 10) / 10.0, unit);
     }
 }

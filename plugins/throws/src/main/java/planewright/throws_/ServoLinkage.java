@@ -249,7 +249,9 @@ public final class ServoLinkage implements Calculator<ServoLinkage.Inputs, Servo
 
     /** The linkage at one place of the servo. */
     public record PlaceLine(
-            @Result(label = "Stick") String stick,
+            @Result(label = "Stick", help = "Towards the surface positive.", unit = "%")
+            Measured<Dimensionless> stick,
+
             @Result(label = "Pulse") String pulse,
 
             @Result(label = "Arm", help = "From its centre, towards the surface positive.", unit = "deg")

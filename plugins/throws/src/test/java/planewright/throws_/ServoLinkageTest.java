@@ -43,7 +43,7 @@ class ServoLinkageTest {
         var below = Shops.linkage().lean(8).offset(-3).below().answer();
         assertThat(below.throwUp()).isEqualTo(above.throwDown());
         assertThat(below.throwDown()).isEqualTo(above.throwUp());
-        assertThat(above.places().get(4).stick()).isEqualTo("full towards");
+        assertThat(above.places().get(4).stick().in(Units.PERCENT)).isEqualTo(100);
         assertThat(above.places().get(4).surface().in(Units.DEGREE)).isNegative();
         assertThat(below.places().get(4).surface().in(Units.DEGREE)).isPositive();
         assertThat(above.throwUp()).isNotEqualTo(above.throwDown());
@@ -215,9 +215,9 @@ class ServoLinkageTest {
         assertThat(curve.get(0).x()).isCloseTo(-100, within(1e-9));
         assertThat(curve.get(curve.size() - 1).x()).isCloseTo(100, within(1e-9));
         Function<Integer, Double> place = i -> answer.places().get(i).surface().in(Units.DEGREE);
-        assertThat(curve.get(0).y()).isCloseTo(place.apply(0), within(1e-9));
-        assertThat(curve.get(curve.size() / 2).y()).isCloseTo(place.apply(2), within(1e-9));
-        assertThat(curve.get(curve.size() - 1).y()).isCloseTo(place.apply(4), within(1e-9));
+        assertThat(curve.get(0).y()).isCloseTo(place.apply(0), within(0.051));
+        assertThat(curve.get(curve.size() / 2).y()).isCloseTo(place.apply(2), within(0.051));
+        assertThat(curve.get(curve.size() - 1).y()).isCloseTo(place.apply(4), within(0.051));
     }
 
     private static List<String> texts(ServoLinkage.Results answer, Grade grade) {
