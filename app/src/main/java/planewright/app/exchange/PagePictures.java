@@ -2,18 +2,15 @@ package planewright.app.exchange;
 
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import javax.imageio.IIOImage;
-import javax.imageio.ImageIO;
-import javax.imageio.ImageWriteParam;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.PictureRecord;
+import planewright.app.pictures.Jpeg;
 import planewright.app.pictures.PictureShelf;
 
 /**
@@ -23,7 +20,6 @@ import planewright.app.pictures.PictureShelf;
 final class PagePictures {
     private static final int SMALL = 640;
     private static final int LARGE = 1600;
-    private static final float QUALITY = 0.85f;
 
     private final PictureShelf shelf;
     private final Path folder;
@@ -58,34 +54,22 @@ final class PagePictures {
         BufferedImage large;
         BufferedImage small;
         try {
-            large = PictureShelf.view(file, LARGE);
-            small = PictureShelf.view(file, SMALL);
+            var views = PictureShelf.views(file, LARGE, SMALL);
+            large = views[0];
+            small = views[1];
         } catch (IOException unusable) {
             leftOut.add(new LeftOut(
                     file.getFileName().toString(), Files.exists(file) ? "it cannot be decoded" : "it is missing"));
             return Optional.empty();
         }
-        tellPlace += shelf.tellsPlace(file) ? 1 : 0;
+        tellPlace += PictureShelf.tellsPlace(file) ? 1 : 0;
         var shown = new Shown(
                 "pictures/" + picture.hash() + "-small.jpg",
                 "pictures/" + picture.hash() + ".jpg",
                 small.getWidth(),
                 small.getHeight());
-        SafeFile.write(folder.resolve(shown.small()), out -> write(small, out));
-        SafeFile.write(folder.resolve(shown.large()), out -> write(large, out));
+        SafeFile.write(folder.resolve(shown.small()), Jpeg.of(small));
+        SafeFile.write(folder.resolve(shown.large()), Jpeg.of(large));
         return Optional.of(shown);
-    }
-
-    private static void write(BufferedImage image, OutputStream out) throws IOException {
-        var writer = ImageIO.getImageWritersByFormatName("jpeg").next();
-        try (var stream = ImageIO.createImageOutputStream(out)) {
-            writer.setOutput(stream);
-            var param = writer.getDefaultWriteParam();
-            param.setCompressionMode(ImageWriteParam.MODE_EXPLICIT);
-            param.setCompressionQuality(QUALITY);
-            writer.write(null, new IIOImage(image, null, null), param);
-        } finally {
-            writer.dispose();
-        }
     }
 }

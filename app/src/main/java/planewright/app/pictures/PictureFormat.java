@@ -2,9 +2,8 @@ package planewright.app.pictures;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.util.Arrays;
+import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
 import javax.imageio.event.IIOReadWarningListener;
@@ -13,6 +12,9 @@ import javax.imageio.event.IIOReadWarningListener;
 enum PictureFormat {
     JPEG("jpg", 0xFF, 0xD8, 0xFF),
     PNG("png", 0x89, 'P', 'N', 'G');
+
+    /** So many bytes tell the format. */
+    static final int START = 4;
 
     private static final long MOST_PIXELS = 100_000_000;
 
@@ -44,6 +46,11 @@ enum PictureFormat {
         throw new PictureRefused("picture " + file + " is " + looksLike(content) + "; accepted: JPEG or PNG");
     }
 
+    /** Whether a content begins as one of the formats. */
+    static boolean begunBy(byte[] content) {
+        return Stream.of(values()).anyMatch(format -> format.begins(content));
+    }
+
     private boolean begins(byte[] content) {
         if (content.length < start.length) {
             return false;
@@ -57,14 +64,9 @@ enum PictureFormat {
     }
 
     private static String looksLike(byte[] content) {
-        var head = new String(Arrays.copyOf(content, 16), StandardCharsets.ISO_8859_1);
-        if (head.startsWith("ftyp", 4)) {
-            return "HEIC or a film, which Java cannot read: let the camera save JPEG, or convert it";
-        }
-        if (head.startsWith("II*") || head.startsWith("MM\0*")) {
-            return "TIFF or a camera's raw file: save it as JPEG first";
-        }
-        return content.length == 0 ? "empty" : "of another kind";
+        return ForeignFormat.of(content)
+                .map(ForeignFormat::words)
+                .orElse(content.length == 0 ? "empty" : "of another kind; export it as JPEG");
     }
 
     private static void requireSound(Path file, byte[] content) throws IOException {
@@ -72,11 +74,7 @@ enum PictureFormat {
             var reader = ImageIO.getImageReaders(input).next();
             try {
                 reader.setInput(input);
-                long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
-                if (pixels > MOST_PIXELS) {
-                    throw new PictureRefused("picture " + file + " has " + pixels / 1_000_000
-                            + " megapixels; accepted: up to " + MOST_PIXELS / 1_000_000);
-                }
+                requireReasonable(file, reader);
                 var warnings = new Warnings();
                 reader.addIIOReadWarningListener(warnings);
                 var coarse = reader.getDefaultReadParam();
@@ -93,6 +91,17 @@ enum PictureFormat {
         } catch (IOException | RuntimeException broken) {
             throw new PictureRefused(
                     "picture " + file + " is damaged (" + broken.getMessage() + "); copy it from the camera again");
+        }
+    }
+
+    /**
+     * @throws PictureRefused if a picture has so many pixels that decoding it would take the memory
+     */
+    static void requireReasonable(Path file, ImageReader reader) throws IOException {
+        long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
+        if (pixels > MOST_PIXELS) {
+            throw new PictureRefused("picture " + file + " has " + pixels / 1_000_000 + " megapixels; accepted: up to "
+                    + MOST_PIXELS / 1_000_000);
         }
     }
 

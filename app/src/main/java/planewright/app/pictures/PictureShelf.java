@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.security.DigestInputStream;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -24,7 +23,7 @@ public final class PictureShelf {
     private static final long MOST_BYTES = 50L << 20;
 
     private final Path photos;
-    private final Path thumbnails;
+    private final KeptThumbnails kept;
     private final Permission permission;
 
     /**
@@ -34,7 +33,7 @@ public final class PictureShelf {
      */
     public PictureShelf(Path photos, Path thumbnails, Permission permission) {
         this.photos = photos;
-        this.thumbnails = thumbnails;
+        this.kept = new KeptThumbnails(thumbnails);
         this.permission = permission;
     }
 
@@ -103,36 +102,43 @@ public final class PictureShelf {
     }
 
     /** Whether a photo says where it was taken. */
-    public boolean tellsPlace(Path file) {
+    public static boolean tellsPlace(Path file) {
         return Exif.of(file).tellsPlace();
     }
 
+    /** Whether a file begins as a picture that a journal takes in. */
+    public static boolean isPicture(Path file) throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            return PictureFormat.begunBy(in.readNBytes(PictureFormat.START));
+        }
+    }
+
     /**
-     * A small view, upright, no side longer than the edge; kept for the next time.
+     * A small view, upright; kept for the next time, together with the other sizes.
      *
      * @throws IOException if the picture is missing or cannot be decoded; the message names the file
      */
-    public BufferedImage thumbnail(Picture picture, int longestEdge) throws IOException {
+    public BufferedImage thumbnail(Picture picture, ThumbnailSize size) throws IOException {
         Slow.work("reading a picture");
-        var kept = thumbnails.resolve(picture.hash() + "-" + longestEdge + ".png");
-        var known = kept(kept);
-        if (known.isPresent()) {
-            return known.get();
-        }
-        var image = Thumbnails.of(file(picture), longestEdge);
-        var content = new ByteArrayOutputStream();
-        ImageIO.write(image, "png", content);
-        Files.createDirectories(thumbnails);
-        var beside = Files.createTempFile(thumbnails, "thumbnail", ".tmp");
-        Files.write(beside, content.toByteArray());
-        Files.move(beside, kept, StandardCopyOption.REPLACE_EXISTING);
-        return image;
+        return kept.thumbnail(picture, file(picture), size);
+    }
+
+    /** Makes the small views of a picture before somebody wants to see them, where that has not been done. */
+    public void prepare(Picture picture) throws IOException {
+        Slow.work("making small views");
+        kept.prepare(picture, file(picture));
     }
 
     /** A picture, upright, no side longer than the edge; not kept. */
     public static BufferedImage view(Path file, int longestEdge) throws IOException {
         Slow.work("reading a picture");
-        return Thumbnails.of(file, longestEdge);
+        return Thumbnails.of(file, longestEdge)[0];
+    }
+
+    /** As {@link #view(Path, int)} in several sizes at once, the longest edge first. */
+    public static BufferedImage[] views(Path file, int... longestEdges) throws IOException {
+        Slow.work("reading a picture");
+        return Thumbnails.of(file, longestEdges);
     }
 
     /** The SHA-256 of a content, in lower-case hexadecimal digits. */
@@ -154,15 +160,6 @@ public final class PictureShelf {
             return MessageDigest.getInstance("SHA-256");
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
-        }
-    }
-
-    /** A view that was made before; empty where there is none, or a damaged one. */
-    private static Optional<BufferedImage> kept(Path file) {
-        try {
-            return Files.isRegularFile(file) ? Optional.ofNullable(ImageIO.read(file.toFile())) : Optional.empty();
-        } catch (IOException | RuntimeException damaged) {
-            return Optional.empty();
         }
     }
 

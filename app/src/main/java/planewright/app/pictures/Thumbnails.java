@@ -1,36 +1,67 @@
 package planewright.app.pictures;
 
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
+import java.awt.Color;
 import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReader;
 
-/** Makes small views: decodes every n-th pixel, then averages down. */
+/** Makes small views of pictures, upright. A picture is decoded once however many sizes of it are wanted. */
 final class Thumbnails {
-    private Thumbnails() {}
+    /** Of more pixels only every second or third is taken, so that memory stays bounded. */
+    private static final long MOST_DECODED = 24_000_000;
 
-    static BufferedImage of(Path file, int longestEdge) throws IOException {
-        return turned(
-                fitted(decoded(file, longestEdge), longestEdge), Exif.of(file).orientation());
+    /** Of a photo at least so many pixels are averaged along each side of a pixel of the view; a camera resolves no single one. */
+    private static final int ENOUGH = 3;
+
+    private final Path file;
+    private final byte[] content;
+    private final Exif exif;
+
+    private Thumbnails(Path file) throws IOException {
+        this.file = file;
+        try {
+            this.content = Files.readAllBytes(file);
+        } catch (NoSuchFileException gone) {
+            throw new IOException("picture " + file + " is missing", gone);
+        }
+        this.exif = Exif.of(content);
     }
 
-    private static BufferedImage decoded(Path file, int longestEdge) throws IOException {
-        try (var input = ImageIO.createImageInputStream(file.toFile())) {
-            var readers = input == null ? null : ImageIO.getImageReaders(input);
-            if (readers == null || !readers.hasNext()) {
-                throw new IOException("picture " + file + " is missing or not JPEG or PNG");
+    /**
+     * One view for each edge, no side of it longer.
+     *
+     * @param longestEdges the longest first
+     */
+    static BufferedImage[] of(Path file, int... longestEdges) throws IOException {
+        var thumbnails = new Thumbnails(file);
+        var views = new BufferedImage[longestEdges.length];
+        var image = thumbnails.decoded(longestEdges[0]);
+        for (int i = 0; i < views.length; i++) {
+            image = Shrinking.to(image, longestEdges[i]);
+            views[i] = turned(image, thumbnails.exif.orientation());
+        }
+        return views;
+    }
+
+    private BufferedImage decoded(int longestEdge) throws IOException {
+        try (var input = ImageIO.createImageInputStream(new ByteArrayInputStream(content))) {
+            var readers = ImageIO.getImageReaders(input);
+            if (!readers.hasNext()) {
+                throw new IOException("picture " + file + " is not JPEG or PNG");
             }
             var reader = readers.next();
             try {
                 reader.setInput(input, true, true);
-                int width = reader.getWidth(0);
-                int height = reader.getHeight(0);
-                int step = Math.max(1, Math.max(width, height) / (3 * longestEdge));
+                PictureFormat.requireReasonable(file, reader);
+                int step = step(reader, longestEdge);
                 var param = reader.getDefaultReadParam();
-                param.setSourceSubsampling(step, step, Math.min(step / 2, width - 1), Math.min(step / 2, height - 1));
+                param.setSourceSubsampling(step, step, 0, 0);
                 return reader.read(0, param);
             } catch (RuntimeException damaged) {
                 throw new IOException("picture " + file + " is damaged: " + damaged.getMessage(), damaged);
@@ -40,31 +71,19 @@ final class Thumbnails {
         }
     }
 
-    /** Halves as often as it may, then scales the rest, so that every source pixel counts. */
-    private static BufferedImage fitted(BufferedImage source, int longestEdge) {
-        var image = source;
-        while (Math.max(image.getWidth(), image.getHeight()) >= 2 * longestEdge) {
-            image = scaled(image, Math.max(1, image.getWidth() / 2), Math.max(1, image.getHeight() / 2));
+    private static int step(ImageReader reader, int longestEdge) throws IOException {
+        int width = reader.getWidth(0);
+        int height = reader.getHeight(0);
+        boolean photo = reader.getFormatName().equals("JPEG");
+        int step = photo ? Math.max(1, Math.max(width, height) / (ENOUGH * longestEdge)) : 1;
+        while ((long) width * height / ((long) step * step) > MOST_DECODED) {
+            step++;
         }
-        double scale = Math.min(1, (double) longestEdge / Math.max(image.getWidth(), image.getHeight()));
-        return scaled(image, Math.max(1, (int) Math.round(image.getWidth() * scale)), Math.max(1, (int)
-                Math.round(image.getHeight() * scale)));
+        return step;
     }
 
-    private static BufferedImage scaled(BufferedImage source, int width, int height) {
-        var image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        g.drawImage(source, 0, 0, width, height, null);
-        g.dispose();
-        return image;
-    }
-
-    /** Upright by the eight orientations of Exif (CIPA DC-008-2019, 4.6.4 A, tag 274). */
+    /** Upright by the eight orientations of Exif (CIPA DC-008-2019, 4.6.4 A, tag 274), on white where it can be seen through. */
     private static BufferedImage turned(BufferedImage source, int orientation) {
-        if (orientation == 1) {
-            return source;
-        }
         int w = source.getWidth();
         int h = source.getHeight();
         boolean across = orientation >= 5;
@@ -76,9 +95,12 @@ final class Thumbnails {
             case 5 -> new AffineTransform(0, 1, 1, 0, 0, 0);
             case 6 -> new AffineTransform(0, 1, -1, 0, h, 0);
             case 7 -> new AffineTransform(0, -1, -1, 0, h, w);
-            default -> new AffineTransform(0, -1, 1, 0, 0, w);
+            case 8 -> new AffineTransform(0, -1, 1, 0, 0, w);
+            default -> new AffineTransform();
         };
-        Graphics2D g = image.createGraphics();
+        var g = image.createGraphics();
+        g.setColor(Color.WHITE);
+        g.fillRect(0, 0, image.getWidth(), image.getHeight());
         g.drawImage(source, turn, null);
         g.dispose();
         return image;

@@ -29,6 +29,7 @@ import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.PictureRecord;
+import planewright.app.pictures.PictureShelf;
 import planewright.app.store.JournalFolder;
 import planewright.shared.quantity.Written;
 
@@ -122,8 +123,7 @@ class JournalPagesTest {
     void noPictureTellsWhereItWasTaken() throws Exception {
         var picture = photo("on the field");
         add(Bench.entry(heron, "First flight").withPictures(List.of(picture)));
-        assertThat(opened.pictures().tellsPlace(opened.pictures().file(picture)))
-                .isTrue();
+        assertThat(PictureShelf.tellsPlace(opened.pictures().file(picture))).isTrue();
         var taken = take();
         assertThat(taken.tellPlace()).isEqualTo(1);
         try (Stream<Path> files = Files.list(folder.resolve("pages/pictures"))) {

@@ -109,7 +109,7 @@ class PictureFolderTest {
         assertThat(told.leftOut())
                 .extracting(LeftOut::what)
                 .containsExactlyInAnyOrder("cut.jpg", "link.jpg", "list.txt", "tomorrow.jpg", "undated.jpg");
-        assertThat(reason(told, "list.txt")).isEqualTo("is of another kind; accepted: JPEG or PNG");
+        assertThat(reason(told, "list.txt")).isEqualTo("is of another kind; export it as JPEG; accepted: JPEG or PNG");
         assertThat(reason(told, "cut.jpg")).contains("copy it from the camera again");
         assertThat(reason(told, "undated.jpg")).contains("does not say when it was taken; name the day");
         assertThat(reason(told, "tomorrow.jpg")).contains("2031-01-01").contains("set the camera's clock");

@@ -113,8 +113,9 @@ class PictureShelfTest {
     void whatIsNoPictureIsRefusedByNameAndReason() throws IOException {
         assertRefused(file("notes.jpg", bytes("dear diary")), "notes.jpg", "JPEG or PNG");
         assertRefused(file("empty.png", new byte[0]), "empty.png", "empty");
-        assertRefused(file("phone.heic", bytes("\0\0\0\u0018ftypheic\0\0\0\0")), "phone.heic", "HEIC", "convert");
-        assertRefused(file("raw.nef", bytes("II*\0\b\0\0\0")), "raw.nef", "raw");
+        assertRefused(
+                file("phone.heic", bytes("\0\0\0\u0018ftypheic\0\0\0\0")), "phone.heic", "HEIC", "export it as JPEG");
+        assertRefused(file("scan.tif", bytes("II*\0\b\0\0\0")), "scan.tif", "TIFF");
         assertRefused(file("old.gif", Photos.encoded(Photos.upright(8, 8), "gif")), "old.gif", "JPEG or PNG");
         assertRefused(file("mark.jpg", new byte[] {(byte) 0xFF, (byte) 0xD8, (byte) 0xFF}), "mark.jpg", "damaged");
         assertRefused(temp.resolve("gone.jpg"), "gone.jpg", "not there");
@@ -164,7 +165,9 @@ class PictureShelfTest {
     @Test
     void aPictureThatIsMissingIsToldByItsFile() {
         var missing = new PictureRecord("ab".repeat(32), "jpg", "");
-        assertThatIOException().isThrownBy(() -> shelf.thumbnail(missing, 100)).withMessageContaining("ab".repeat(32));
+        assertThatIOException()
+                .isThrownBy(() -> shelf.thumbnail(missing, ThumbnailSize.SMALL))
+                .withMessageContaining("ab".repeat(32));
     }
 
     private void assertRefused(Path file, String... told) {

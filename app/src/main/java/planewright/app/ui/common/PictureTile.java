@@ -10,18 +10,20 @@ import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import javax.swing.JPanel;
 import planewright.app.journal.PictureRecord;
+import planewright.app.pictures.ThumbnailSize;
 
 /** A picture in small; read in the background, a frame until it is there. A click shows it large. */
 public final class PictureTile extends JPanel {
     private static final long serialVersionUID = 1L;
-    /** Thumbnails are kept this large, so that they are sharp on dense screens too. */
-    private static final int KEPT_EDGE = 512;
+    /** Of a dense screen: so many of its pixels are one of ours. */
+    private static final int DENSE = 2;
 
     private final int height;
     private transient BufferedImage image;
 
     public PictureTile(Workroom room, PictureRecord picture, int height) {
         this.height = height;
+        var size = ThumbnailSize.filling(DENSE * height * 4 / 3);
         setOpaque(false);
         setPreferredSize(new Dimension(height * 4 / 3, height));
         setToolTipText(picture.caption().isEmpty() ? null : picture.caption());
@@ -30,7 +32,7 @@ public final class PictureTile extends JPanel {
                 .setAccessibleName(Texts.PICTURE.text(picture.caption().isEmpty() ? "" : picture.caption()));
         room.background()
                 .run(
-                        () -> room.program().pictures().thumbnail(picture, KEPT_EDGE),
+                        () -> room.program().pictures().thumbnail(picture, size),
                         this::show,
                         missing -> setToolTipText(missing.getMessage()));
         addMouseListener(new MouseAdapter() {

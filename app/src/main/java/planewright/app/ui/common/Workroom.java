@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
@@ -29,6 +30,7 @@ public final class Workroom {
     /** Edits in the order in which they were made: each is made on what the one before has left. */
     private final Background edits = new Background(1, this::failed);
 
+    private final ThumbnailsAhead thumbnails;
     private final Consumer<String> status;
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> buildWanted = new CopyOnWriteArrayList<>();
@@ -46,6 +48,8 @@ public final class Workroom {
     public Workroom(Program program, Consumer<String> status) {
         this.program = program;
         this.status = status;
+        thumbnails = new ThumbnailsAhead(program.pictures());
+        program.journal().listen(thumbnails::hear);
         program.journal().listen(news -> tellSoon());
     }
 
@@ -133,6 +137,11 @@ public final class Workroom {
                 otherwise);
     }
 
+    /** Does something in its turn among the edits: after those made before it, before those made after. */
+    public <T> void inOrder(Callable<T> work, Consumer<T> done) {
+        edits.run(work, done);
+    }
+
     /** Takes the last edit back. */
     public void undo() {
         edits.run(
@@ -151,6 +160,7 @@ public final class Workroom {
 
     /** Ends background work: edits that were made are saved first. Not on the event thread. */
     public void close() {
+        thumbnails.stop();
         edits.stop();
         background.stop();
     }
