@@ -12,7 +12,7 @@ import planewright.app.Program;
 import planewright.app.exchange.JournalArchive;
 import planewright.app.exchange.JournalPages;
 import planewright.app.exchange.MeasurementTable;
-import planewright.app.exchange.Watch;
+import planewright.app.exchange.PictureForm;
 import planewright.app.journal.BuildRecord;
 
 @Command(name = "take", description = "Take a journal, a build, measurements, or pages for a browser out.")
@@ -54,23 +54,33 @@ final class TakeCommand extends Group {
         @Option(names = "--to", required = true, paramLabel = "FILE.zip")
         private Path to;
 
+        @Option(
+                names = "--with-location",
+                description = "Pictures byte for byte, with the place and all else that the camera noted: for a backup."
+                        + " Without it they are the same to look at and keep their dates.")
+        private boolean withLocation;
+
         Journal(Desk desk) {
             this.desk = desk;
         }
 
         @Override
         public Integer call() throws IOException {
-            try (var program = desk.open(journal.journal())) {
+            try (var watch = Interruption.watching();
+                    var program = desk.open(journal.journal())) {
                 var build = common.build(program);
+                var form = withLocation ? PictureForm.AS_TAKEN : PictureForm.PLAIN;
                 var taken = build.isPresent()
-                        ? JournalArchive.take(program.folder(), build.get(), to, common.replace, Watch.NONE)
-                        : JournalArchive.take(program.folder(), to, common.replace, Watch.NONE);
+                        ? JournalArchive.take(program.folder(), build.get(), form, to, common.replace, watch)
+                        : JournalArchive.take(program.folder(), form, to, common.replace, watch);
                 new ExchangeReport(desk, journal.json())
                         .taken(
                                 taken,
                                 Desk.count(taken.things(), "file", "files"),
                                 to,
-                                "where it was taken; the archive holds pictures as they are");
+                                withLocation
+                                        ? "where it was taken, and so does the archive"
+                                        : "where it was taken; the archive does not. For a backup use --with-location");
             }
             return 0;
         }
@@ -95,9 +105,9 @@ final class TakeCommand extends Group {
 
         @Override
         public Integer call() throws IOException {
-            try (var program = desk.open(journal.journal())) {
-                var taken = MeasurementTable.take(
-                        program.journal(), common.builds(program), to, common.replace, Watch.NONE);
+            try (var watch = Interruption.watching();
+                    var program = desk.open(journal.journal())) {
+                var taken = MeasurementTable.take(program.journal(), common.builds(program), to, common.replace, watch);
                 new ExchangeReport(desk, journal.json())
                         .taken(taken, Desk.count(taken.things(), "measurement", "measurements"), to, "");
             }
@@ -128,8 +138,9 @@ final class TakeCommand extends Group {
 
         @Override
         public Integer call() throws IOException {
-            try (var program = desk.open(journal.journal())) {
-                var taken = JournalPages.take(program.folder(), common.builds(program), to, common.replace, Watch.NONE);
+            try (var watch = Interruption.watching();
+                    var program = desk.open(journal.journal())) {
+                var taken = JournalPages.take(program.folder(), common.builds(program), to, common.replace, watch);
                 new ExchangeReport(desk, journal.json())
                         .taken(
                                 taken,

@@ -1,14 +1,12 @@
 package planewright.app.exchange;
 
 import java.io.IOException;
-import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -16,22 +14,16 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
-import java.util.zip.Deflater;
-import java.util.zip.ZipEntry;
-import java.util.zip.ZipOutputStream;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Slow;
 import planewright.app.store.JournalFolder;
 
 /**
- * A journal, or one build as a journal of its own, as a ZIP file. Files go in as they are, pictures with what the camera
- * wrote into them; of the same files the same archive is made, to the byte.
+ * A journal, or one build as a journal of its own, as a ZIP file that can be brought in again. Of the same files the same archive is
+ * made, to the byte.
  */
 public final class JournalArchive {
-    /** Of every entry, for an archive shall not tell more than the journal; ZIP knows no time before 1980. */
-    private static final LocalDateTime TIME = LocalDateTime.of(1980, 2, 1, 0, 0);
-
     private static final Set<String> HEADS = Set.of(JournalFolder.HEAD, "README.md", ".gitignore", ".gitattributes");
 
     private final JournalFolder journal;
@@ -39,7 +31,6 @@ public final class JournalArchive {
     private final Map<String, Path> files = new TreeMap<>();
     private final Set<String> keys = new HashSet<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
-    private int tellPlace;
 
     private JournalArchive(JournalFolder journal, Watch watch) {
         this.journal = journal;
@@ -47,15 +38,17 @@ public final class JournalArchive {
     }
 
     /** Writes the whole journal; hidden files, links and the program's own lock stay behind. */
-    public static Taken take(JournalFolder journal, Path zip, boolean replace, Watch watch) throws IOException {
+    public static Taken take(JournalFolder journal, PictureForm form, Path zip, boolean replace, Watch watch)
+            throws IOException {
         Slow.work("taking a journal out");
         var archive = new JournalArchive(journal, watch);
         archive.gather(journal.folder());
-        return archive.write(zip, replace, Map.of());
+        return archive.write(form, zip, replace, Map.of());
     }
 
     /** Writes one build and the pictures of its log, as a journal of that name. */
-    public static Taken take(JournalFolder journal, BuildRecord build, Path zip, boolean replace, Watch watch)
+    public static Taken take(
+            JournalFolder journal, BuildRecord build, PictureForm form, Path zip, boolean replace, Watch watch)
             throws IOException {
         Slow.work("taking a build out");
         var archive = new JournalArchive(journal, watch);
@@ -68,6 +61,7 @@ public final class JournalArchive {
         var id = UUID.nameUUIDFromBytes((journal.id() + "\n" + build.id()).getBytes(StandardCharsets.UTF_8));
         var name = journal.journal().name() + ": " + build.name();
         return archive.write(
+                form,
                 zip,
                 replace,
                 Map.of(JournalFolder.HEAD, JournalFolder.head(id, name).getBytes(StandardCharsets.UTF_8)));
@@ -132,33 +126,39 @@ public final class JournalArchive {
         }
     }
 
-    private Taken write(Path zip, boolean replace, Map<String, byte[]> instead) throws IOException {
+    private Taken write(PictureForm form, Path zip, boolean replace, Map<String, byte[]> instead) throws IOException {
         var target = Target.file(zip, replace);
         Target.outside(target, journal.folder());
-        SafeFile.write(target, out -> write(out, instead));
-        return new Taken(files.size(), tellPlace, leftOut);
+        var counts = new int[2];
+        SafeFile.write(target, out -> {
+            var archived = new ArchivedFiles(out, form, leftOut);
+            write(archived, instead);
+            counts[0] = archived.number();
+            counts[1] = archived.tellPlace();
+        });
+        return new Taken(counts[0], counts[1], leftOut);
     }
 
-    private void write(OutputStream out, Map<String, byte[]> instead) throws IOException {
-        var zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
+    /** Records last, for they name pictures. */
+    private void write(ArchivedFiles archived, Map<String, byte[]> instead) throws IOException {
         for (var file : files.entrySet()) {
-            watch.reached(file.getKey());
-            boolean picture = file.getKey().startsWith("photos/");
-            zip.setLevel(picture ? Deflater.NO_COMPRESSION : Deflater.DEFAULT_COMPRESSION);
-            var entry = new ZipEntry(file.getKey());
-            entry.setTimeLocal(TIME);
-            zip.putNextEntry(entry);
-            if (instead.containsKey(file.getKey())) {
-                zip.write(instead.get(file.getKey()));
-            } else {
-                Files.copy(file.getValue(), zip);
-            }
-            zip.closeEntry();
-            if (picture && journal.pictures().tellsPlace(file.getValue())) {
-                tellPlace++;
+            if (!isRecord(file.getKey())) {
+                watch.reached(file.getKey());
+                archived.add(file.getKey(), file.getValue());
             }
         }
-        zip.finish();
+        for (var file : files.entrySet()) {
+            if (isRecord(file.getKey())) {
+                watch.reached(file.getKey());
+                var content = instead.get(file.getKey());
+                archived.add(file.getKey(), content == null ? Files.readAllBytes(file.getValue()) : content);
+            }
+        }
+        archived.finish();
+    }
+
+    private static boolean isRecord(String name) {
+        return name.endsWith(".json");
     }
 
     private String name(Path file) {

@@ -31,6 +31,18 @@ final class Camera {
         return withExif(plain(colour), time);
     }
 
+    /** The same with a comment in it; ITU-T T.81, B.2.4.5. */
+    static byte[] commented(byte[] jpeg, String words) {
+        return ByteBuffer.allocate(jpeg.length + 4 + words.length())
+                .put(jpeg, 0, 2)
+                .put((byte) 0xFF)
+                .put((byte) 0xFE)
+                .putShort((short) (2 + words.length()))
+                .put(words.getBytes(StandardCharsets.US_ASCII))
+                .put(jpeg, 2, jpeg.length - 2)
+                .array();
+    }
+
     static Path write(Path file, byte[] content) throws IOException {
         Files.createDirectories(file.getParent());
         return Files.write(file, content);

@@ -7,6 +7,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.TreeMap;
@@ -20,6 +22,7 @@ import planewright.app.Bench;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
+import planewright.app.pictures.PictureShelf;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.UserFolders;
 
@@ -52,7 +55,7 @@ class JournalArchiveTest {
     void aWholeJournalGoesRound() throws Exception {
         write("plans/fin.svg", "<svg/>");
         write("builds/strange folder/notes.txt", "left by another program");
-        var taken = JournalArchive.take(opened, zip(), false, Watch.NONE);
+        var taken = JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE);
         assertThat(taken.leftOut()).isEmpty();
         var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
         assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop", 2, 2, List.of()));
@@ -63,17 +66,17 @@ class JournalArchiveTest {
 
     @Test
     void theCopyMakesTheSameArchive() throws Exception {
-        JournalArchive.take(opened, zip(), false, Watch.NONE);
+        JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE);
         ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
         try (var copy = JournalFolder.open(folder.resolve("copy"), user())) {
-            JournalArchive.take(copy, folder.resolve("again.zip"), false, Watch.NONE);
+            JournalArchive.take(copy, PictureForm.PLAIN, folder.resolve("again.zip"), false, Watch.NONE);
         }
         assertThat(folder.resolve("again.zip")).hasSameBinaryContentAs(zip());
     }
 
     @Test
     void oneBuildGoesOutWithItsPicturesAlone() throws Exception {
-        JournalArchive.take(opened, heron, zip(), false, Watch.NONE);
+        JournalArchive.take(opened, heron, PictureForm.PLAIN, zip(), false, Watch.NONE);
         var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
         assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop: Grey heron", 1, 1, List.of()));
         var all = bytes(folder.resolve("journal"));
@@ -98,7 +101,7 @@ class JournalArchiveTest {
         write("fIN.txt", "x");
         write(".journal.json.1-2.tmp", "an unfinished save");
         Files.createSymbolicLink(folder.resolve("journal/link"), folder.resolve("outside"));
-        var left = JournalArchive.take(opened, zip(), false, Watch.NONE).leftOut().stream()
+        var left = JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE).leftOut().stream()
                 .map(LeftOut::what)
                 .toList();
         assertThat(left).hasSize(4).contains(".git", "builds/what?.txt", "link").containsAnyOf("Fin.txt", "fIN.txt");
@@ -106,13 +109,81 @@ class JournalArchiveTest {
     }
 
     @Test
-    void picturesThatTellWhereTheyWereTakenAreCounted() throws Exception {
+    void thePlaceStaysAtHomeAndTheArchiveIsAWholeJournal() throws Exception {
+        var before = photoOnTheField();
+        var taken = JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE);
+        assertThat(taken.tellPlace()).isEqualTo(1);
+        var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
+        assertThat(unpacked.wrong()).as("every picture is what its name says").isEmpty();
+        try (var copy = JournalFolder.open(folder.resolve("copy"), user())) {
+            var entry = copy.journal().entry(before.id()).orElseThrow();
+            assertThat(entry.withPictures(before.pictures())).isEqualTo(before);
+            var picture = entry.pictures().get(0);
+            assertThat(picture.caption()).isEqualTo("the field");
+            var file = copy.pictures().file(picture);
+            assertThat(PictureShelf.tellsPlace(file)).isFalse();
+            assertThat(copy.pictures().taken(file)).contains(LocalDateTime.of(2025, 3, 14, 20, 15));
+        }
+        assertThat(bytes(folder.resolve("copy")).toString())
+                .as("neither place nor old name is anywhere")
+                .doesNotContain(before.pictures().get(0).hash());
+        assertThat(PictureShelf.tellsPlace(
+                        opened.pictures().file(before.pictures().get(0))))
+                .as("in the journal all is as it was")
+                .isTrue();
+        JournalArchive.take(opened, heron, PictureForm.PLAIN, zip(), true, Watch.NONE);
+        try (var zip = new java.util.zip.ZipFile(zip().toFile())) {
+            assertThat(zip.stream().map(each -> each.getName()))
+                    .noneMatch(name -> name.contains(before.pictures().get(0).hash()));
+        }
+    }
+
+    @Test
+    void aBackupKeepsEveryByte() throws Exception {
+        photoOnTheField();
+        var taken = JournalArchive.take(opened, PictureForm.AS_TAKEN, zip(), false, Watch.NONE);
+        assertThat(taken.tellPlace()).isEqualTo(1);
+        ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
+        assertThat(bytes(folder.resolve("copy"))).isEqualTo(bytes(folder.resolve("journal")));
+    }
+
+    @Test
+    void twoPicturesThatDifferOnlyInTheirPlaceBecomeOne() throws Exception {
+        var plain = Camera.plain(0x0000AA);
+        var entry = Bench.entry(heron, "Twice")
+                .withPictures(List.of(
+                        opened.pictures().add(Camera.write(folder.resolve("a.jpg"), plain), "one"),
+                        opened.pictures()
+                                .add(
+                                        Camera.write(folder.resolve("b.jpg"), Camera.commented(plain, "at home")),
+                                        "two")));
+        opened.journal().apply(Edit.add("entry", entry));
+        JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE);
+        assertThat(ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE)
+                        .wrong())
+                .isEmpty();
+    }
+
+    @Test
+    void aPictureTooDamagedToBeCutStaysAtHome() throws Exception {
+        var picture = photoOnTheField().pictures().get(0);
+        var file = opened.pictures().file(picture);
+        Files.write(file, Arrays.copyOf(Files.readAllBytes(file), 400));
+        assertThat(JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE)
+                        .leftOut())
+                .singleElement()
+                .satisfies(left -> assertThat(left.reason()).contains("the place cannot be cut out"));
+        assertThat(JournalArchive.take(opened, PictureForm.AS_TAKEN, zip(), true, Watch.NONE)
+                        .leftOut())
+                .isEmpty();
+    }
+
+    private EntryRecord photoOnTheField() throws IOException {
         var photo = Camera.write(folder.resolve("photo.jpg"), Camera.taken(0x0000AA, "2025:03:14 20:15:00"));
         var entry = Bench.entry(heron, "On the field")
-                .withPictures(List.of(opened.pictures().add(photo, "")));
+                .withPictures(List.of(opened.pictures().add(photo, "the field")));
         opened.journal().apply(Edit.add("entry", entry));
-        assertThat(JournalArchive.take(opened, zip(), false, Watch.NONE).tellPlace())
-                .isEqualTo(1);
+        return entry;
     }
 
     @Test
@@ -121,10 +192,11 @@ class JournalArchiveTest {
         Files.delete(opened.pictures().file(pictures.get(0)));
         var other = opened.journal().log(grebe.id()).get(0).pictures().get(0);
         Files.writeString(opened.pictures().file(other), "scratched");
-        assertThat(JournalArchive.take(opened, heron, zip(), false, Watch.NONE).leftOut())
+        assertThat(JournalArchive.take(opened, heron, PictureForm.PLAIN, zip(), false, Watch.NONE)
+                        .leftOut())
                 .extracting(LeftOut::reason)
                 .containsExactly("it is missing");
-        JournalArchive.take(opened, zip(), true, Watch.NONE);
+        JournalArchive.take(opened, PictureForm.PLAIN, zip(), true, Watch.NONE);
         assertThat(ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE)
                         .wrong())
                 .extracting(LeftOut::reason)
@@ -134,23 +206,24 @@ class JournalArchiveTest {
     @Test
     void aFileThatIsThereIsReplacedOnlyWhenThatIsSaid() throws Exception {
         Files.writeString(zip(), "mine");
-        assertThatThrownBy(() -> JournalArchive.take(opened, zip(), false, Watch.NONE))
+        assertThatThrownBy(() -> JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE))
                 .isInstanceOf(ExchangeRefused.class)
                 .hasMessageContaining("is there already");
         assertThat(zip()).hasContent("mine");
-        assertThatThrownBy(() -> JournalArchive.take(opened, zip(), true, what -> {
+        assertThatThrownBy(() -> JournalArchive.take(opened, PictureForm.PLAIN, zip(), true, what -> {
                     throw new CancellationException("enough");
                 }))
                 .isInstanceOf(CancellationException.class);
         assertThat(zip()).hasContent("mine");
-        JournalArchive.take(opened, zip(), true, Watch.NONE);
+        JournalArchive.take(opened, PictureForm.PLAIN, zip(), true, Watch.NONE);
         assertThat(Files.size(zip())).isGreaterThan(1000);
         try (Stream<Path> files = Files.list(folder)) {
             assertThat(files).noneMatch(file -> file.toString().endsWith(".tmp"));
         }
-        assertThatThrownBy(() -> JournalArchive.take(opened, folder, true, Watch.NONE))
+        assertThatThrownBy(() -> JournalArchive.take(opened, PictureForm.PLAIN, folder, true, Watch.NONE))
                 .hasMessageContaining("is a folder");
-        assertThatThrownBy(() -> JournalArchive.take(opened, folder.resolve("journal/plans/x.zip"), false, Watch.NONE))
+        assertThatThrownBy(() -> JournalArchive.take(
+                        opened, PictureForm.PLAIN, folder.resolve("journal/plans/x.zip"), false, Watch.NONE))
                 .hasMessageContaining("lies in the journal");
     }
 
