@@ -57,6 +57,16 @@ public final class ChildProgram implements AutoCloseable {
         process.waitFor();
     }
 
+    /** Asks it to end, as Ctrl-C or a system that goes down does, and waits until it is gone; its exit code. */
+    public int end() throws InterruptedException {
+        process.toHandle().destroy();
+        return process.waitFor();
+    }
+
+    public boolean isAlive() {
+        return process.isAlive();
+    }
+
     @Override
     public void close() {
         process.destroyForcibly();

@@ -20,7 +20,6 @@ import planewright.app.exchange.CsvForm;
 import planewright.app.exchange.CsvMeasurements;
 import planewright.app.exchange.DatedNotes;
 import planewright.app.exchange.PictureFolder;
-import planewright.app.exchange.Watch;
 
 @Command(
         name = "bring",
@@ -62,9 +61,10 @@ final class BringCommand extends Group {
 
         @Override
         public Integer call() throws IOException {
-            try (var program = desk.open(common.journal())) {
+            try (var watch = Interruption.watching();
+                    var program = desk.open(common.journal())) {
                 var brought = PictureFolder.bring(
-                        program.folder(), Desk.build(program, build), folder, day(), desk.now(), Watch.NONE);
+                        program.folder(), Desk.build(program, build), folder, day(), desk.now(), watch);
                 return new ExchangeReport(desk, common.json()).brought(brought, "picture", "pictures");
             }
         }
@@ -119,9 +119,10 @@ final class BringCommand extends Group {
         @Override
         public Integer call() throws IOException {
             var form = new CsvForm(CsvMeasurements.columns(columns), separator(), dates());
-            try (var program = desk.open(common.journal())) {
+            try (var watch = Interruption.watching();
+                    var program = desk.open(common.journal())) {
                 var builds = CsvMeasurements.buildsOf(program.journal(), build.map(name -> Desk.build(program, name)));
-                var brought = CsvMeasurements.bring(program.journal(), file, form, builds, skipBad, Watch.NONE);
+                var brought = CsvMeasurements.bring(program.journal(), file, form, builds, skipBad, watch);
                 int code = new ExchangeReport(desk, common.json()).brought(brought, "measurement", "measurements");
                 if (!brought.leftOut().isEmpty() && !skipBad) {
                     throw CommandFailed.work("nothing was brought in, for "
@@ -172,8 +173,9 @@ final class BringCommand extends Group {
 
         @Override
         public Integer call() throws IOException {
-            try (var program = desk.open(common.journal())) {
-                var brought = DatedNotes.bring(program.journal(), Desk.build(program, build), place, Watch.NONE);
+            try (var watch = Interruption.watching();
+                    var program = desk.open(common.journal())) {
+                var brought = DatedNotes.bring(program.journal(), Desk.build(program, build), place, watch);
                 return new ExchangeReport(desk, common.json()).brought(brought, "note", "notes");
             }
         }
@@ -200,8 +202,11 @@ final class BringCommand extends Group {
 
         @Override
         public Integer call() throws IOException {
-            var unpacked = ArchiveIntake.bring(archive, folder, desk.settings().user(), Watch.NONE);
-            new ExchangeReport(desk, common.json()).unpacked(unpacked, folder);
+            try (var watch = Interruption.watching()) {
+                var unpacked =
+                        ArchiveIntake.bring(archive, folder, desk.settings().user(), watch);
+                new ExchangeReport(desk, common.json()).unpacked(unpacked, folder);
+            }
             return 0;
         }
     }

@@ -7,6 +7,7 @@ import java.nio.file.AccessDeniedException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.time.Clock;
+import java.util.concurrent.CancellationException;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.HelpCommand;
@@ -71,6 +72,9 @@ public final class CommandLineProgram {
             return complain(words(file), 1);
         }
         if (failure instanceof IOException || failure instanceof UncheckedIOException) {
+            return complain(failure.getMessage(), 1);
+        }
+        if (failure instanceof CancellationException) {
             return complain(failure.getMessage(), 1);
         }
         if (failure instanceof IllegalArgumentException) {

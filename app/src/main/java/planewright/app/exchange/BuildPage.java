@@ -67,7 +67,7 @@ final class BuildPage {
         page.markup(build.notes());
         parts();
         for (var entry : journal.log(build.id())) {
-            watch.reached(entry.id());
+            watch.reached(entry.title().isEmpty() ? entry.at().toString() : entry.title());
             entry(entry);
         }
         return page.done();

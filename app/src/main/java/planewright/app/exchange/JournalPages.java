@@ -73,7 +73,7 @@ public final class JournalPages {
     }
 
     private Taken write(Path part) throws IOException {
-        var pictures = new PagePictures(journal.pictures(), part, leftOut);
+        var pictures = new PagePictures(journal.pictures(), part, leftOut, watch);
         for (var build : builds) {
             watch.reached(build.name());
             var html = new BuildPage(journal.journal(), build, pictures).html(watch);

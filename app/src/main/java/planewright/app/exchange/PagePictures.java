@@ -24,13 +24,15 @@ final class PagePictures {
     private final PictureShelf shelf;
     private final Path folder;
     private final List<LeftOut> leftOut;
+    private final Watch watch;
     private final Map<String, Optional<Shown>> known = new HashMap<>();
     private int tellPlace;
 
-    PagePictures(PictureShelf shelf, Path folder, List<LeftOut> leftOut) {
+    PagePictures(PictureShelf shelf, Path folder, List<LeftOut> leftOut, Watch watch) {
         this.shelf = shelf;
         this.folder = folder;
         this.leftOut = leftOut;
+        this.watch = watch;
     }
 
     /** A picture in two sizes, by their places below the pages' folder; width and height of the small one in pixels. */
@@ -51,6 +53,7 @@ final class PagePictures {
 
     private Optional<Shown> written(PictureRecord picture) throws IOException {
         var file = shelf.file(picture);
+        watch.reached(file.getFileName().toString());
         BufferedImage large;
         BufferedImage small;
         try {
