@@ -9,5 +9,5 @@ package planewright.app.exchange;
  * @param ratio of unpacked to packed bytes above that
  */
 record Limits(int entries, long bytes, long freely, int ratio) {
-    static final Limits USUAL = new Limits(500_000, 256L << 30, 64L << 20, 100);
+    static final Limits USUAL = new Limits(250_000, 256L << 30, 64L << 20, 100);
 }

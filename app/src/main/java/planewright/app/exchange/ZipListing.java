@@ -29,6 +29,9 @@ final class ZipListing {
     private static final int MAC_OS = 19;
     private static final int MOST_BYTES_OF_AN_ENTRY = 2048;
 
+    /** Java's own reading of an archive takes as much memory again, and names some more. */
+    private static final int MOST_BYTES = 32 << 20;
+
     private final FileChannel channel;
     private final Path file;
 
@@ -64,6 +67,10 @@ final class ZipListing {
                 || directory.length() < 0
                 || directory.length() > directory.entries() * MOST_BYTES_OF_AN_ENTRY) {
             throw damaged(file);
+        }
+        if (directory.length() > MOST_BYTES) {
+            throw new ExchangeRefused("archive " + file + " has a directory of " + (directory.length() >> 20)
+                    + " MB; accepted: up to " + (MOST_BYTES >> 20) + " MB");
         }
         var bytes = bytes(directory.from(), Math.toIntExact(directory.length()));
         var items = new ArrayList<Item>();
@@ -107,7 +114,11 @@ final class ZipListing {
         long from = channel.size() - length;
         var tail = bytes(from, length);
         for (int at = length - END_LENGTH; at >= 0; at--) {
-            if (tail.getInt(at) == END && at + END_LENGTH + (tail.getShort(at + 20) & 0xFFFF) == length) {
+            if (tail.getInt(at) == END) {
+                if (at + END_LENGTH + (tail.getShort(at + 20) & 0xFFFF) != length) {
+                    throw new ExchangeRefused(
+                            "archive " + file + " ends in two ways: it is damaged, or built to mislead");
+                }
                 return directory(tail, at, from + at);
             }
         }

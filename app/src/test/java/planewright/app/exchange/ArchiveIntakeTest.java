@@ -3,19 +3,28 @@ package planewright.app.exchange;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
+import java.util.Map;
 import java.util.Random;
 import java.util.UUID;
 import java.util.concurrent.CancellationException;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import planewright.app.ChildProgram;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.UserFolders;
 
@@ -247,6 +256,57 @@ class ArchiveIntakeTest {
                             .bring(folder.resolve("brought"), user()))
                     .isInstanceOf(CancellationException.class);
             assertThat(folder.resolve("brought")).doesNotExist();
+        }
+    }
+
+    /** 4.3.16: a record of the end stands in the comment of the true one; readers differ in which they take. */
+    @Test
+    void anArchiveThatEndsInTwoWays() throws Exception {
+        var zip = ZipBench.journal().bytes();
+        var forged = Arrays.copyOfRange(zip, zip.length - 22, zip.length);
+        forged[20] = 7;
+        var both = Arrays.copyOf(zip, zip.length + 22);
+        both[zip.length - 2] = 22;
+        System.arraycopy(forged, 0, both, zip.length, 22);
+        Files.write(folder.resolve("archive.zip"), both);
+        assertThatThrownBy(() -> bringFile(SMALL)).hasMessageContaining("ends in two ways");
+    }
+
+    /** Both say what would take more memory than there is: one lies, one has that many entries indeed. */
+    @Test
+    void memoryStaysBoundedWhateverAnArchiveSays() throws Exception {
+        var archive = folder.resolve("archive.zip");
+        try (var channel = FileChannel.open(archive, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            long length = 400L << 20;
+            var end = ByteBuffer.allocate(22).order(ByteOrder.LITTLE_ENDIAN);
+            end.putInt(0x06054b50).putShort(10, (short) 60_000).putInt(12, (int) length);
+            channel.write(end.rewind(), length);
+        }
+        assertThat(inChild()).contains("damaged");
+        try (var zip = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(archive)))) {
+            for (int i = 0; i < 220_000; i++) {
+                zip.putNextEntry(
+                        new ZipEntry("a-folder-with-a-name-that-is-not-quite-short/and-a-file/" + i + ".json"));
+            }
+        }
+        assertThat(inChild()).contains("holds no file journal.json");
+        try (var zip = new ZipOutputStream(new BufferedOutputStream(Files.newOutputStream(archive)))) {
+            var name = "n".repeat(500);
+            for (int i = 0; i < 64_000; i++) {
+                zip.putNextEntry(new ZipEntry(name + i));
+            }
+        }
+        assertThat(inChild()).contains("directory of");
+    }
+
+    private String inChild() throws IOException {
+        var words = new String[] {
+            folder.resolve("archive.zip").toString(),
+            folder.resolve("brought").toString(),
+            folder.resolve("user").toString()
+        };
+        try (var child = ChildProgram.start(BringingProgram.class, Map.of(), words)) {
+            return String.join("\n", child.rest());
         }
     }
 
