@@ -65,10 +65,10 @@
     const row = document.createElement("li");
     const link = document.createElement("a");
     link.href = root + hit.place;
-    link.append(...marked(hit.title || hit.build, terms));
+    mark(link, hit.title || hit.build, terms);
     row.append(link, element("div", "quiet", hit.build + " · " + hit.date));
     const excerpt = document.createElement("div");
-    excerpt.append(...marked(cut(hit.text, terms), terms));
+    mark(excerpt, cut(hit.text, terms), terms);
     row.append(excerpt);
     return row;
   }
@@ -105,15 +105,15 @@
     return (from > 0 ? "…" : "") + letters.slice(from, to).join("") + (to < letters.length ? "…" : "");
   }
 
-  function marked(text, terms) {
+  // Puts a text into an element, the beginnings of words that were asked for marked.
+  function mark(into, text, terms) {
     const { letters, places: at } = places(text, terms);
-    const parts = [];
     let end = 0;
     for (const [from, to] of at) {
-      parts.push(letters.slice(end, from).join(""), element("mark", "", letters.slice(from, to).join("")));
+      into.append(letters.slice(end, from).join(""), element("mark", "", letters.slice(from, to).join("")));
       end = to;
     }
-    return [...parts, letters.slice(end).join("")];
+    into.append(letters.slice(end).join(""));
   }
 
   field.addEventListener("focus", load);
