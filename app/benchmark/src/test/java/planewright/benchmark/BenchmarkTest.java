@@ -25,7 +25,8 @@ class BenchmarkTest {
             "heap in use, idle, no window",
             "heap in use, idle, window open",
             "durable save, median",
-            "saved entry found, median");
+            "saved entry found, median",
+            "small views of a 12-megapixel photo, two sizes");
 
     @TempDir
     private Path temp;
