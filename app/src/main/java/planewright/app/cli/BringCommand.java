@@ -5,9 +5,7 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.time.format.ResolverStyle;
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -143,8 +141,7 @@ final class BringCommand extends Group {
 
         private Optional<DateTimeFormatter> dates() {
             try {
-                return dates.map(pattern -> DateTimeFormatter.ofPattern(pattern.replace('y', 'u'), Locale.ROOT)
-                        .withResolverStyle(ResolverStyle.STRICT));
+                return dates.map(CsvForm::days);
             } catch (IllegalArgumentException wrong) {
                 throw CommandFailed.words("--dates is '" + dates.orElse("") + "'; accepted: such as dd.MM.yyyy");
             }

@@ -37,7 +37,7 @@ public enum Column {
     }
 
     /** Whether a header names it, letter case aside. */
-    boolean isCalled(String header) {
+    public boolean isCalled(String header) {
         return headers.contains(header.strip().toLowerCase(Locale.ROOT));
     }
 }

@@ -1,6 +1,8 @@
 package planewright.app.exchange;
 
 import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -14,6 +16,16 @@ import java.util.Optional;
 public record CsvForm(Map<Column, String> columns, char separator, Optional<DateTimeFormatter> dates) {
     /** As RFC 4180 and ISO 8601 say. */
     public static final CsvForm USUAL = new CsvForm(Map.of(), ',', Optional.empty());
+
+    /**
+     * Days in a form of their own, such as {@code dd.MM.yyyy}.
+     *
+     * @throws IllegalArgumentException if no day is written so
+     */
+    public static DateTimeFormatter days(String pattern) {
+        return DateTimeFormatter.ofPattern(pattern.replace('y', 'u'), Locale.ROOT)
+                .withResolverStyle(ResolverStyle.STRICT);
+    }
 
     public CsvForm {
         columns = Map.copyOf(columns);

@@ -6,7 +6,9 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +29,8 @@ import planewright.shared.quantity.Written;
 
 /** Brings the rows of a CSV file into logs as measurements, each into the entry of its day. */
 public final class CsvMeasurements {
+    private static final String WHAT = "bring in measurements";
+
     private final OpenJournal journal;
     private final CsvForm form;
     private final Function<String, Optional<BuildRecord>> builds;
@@ -54,13 +58,29 @@ public final class CsvMeasurements {
         }
     }
 
+    /** The names in the first row of a table, as they are written. */
+    public static List<String> headers(Path file, char separator) throws IOException {
+        Slow.work("looking at measurements");
+        return CsvTable.headers(file, new CsvForm(Map.of(), separator, Optional.empty()));
+    }
+
     /**
-     * Brings measurements in, all of them as one edit. A measurement that its day has already, to the letter, is not
-     * written again.
+     * Looks at a table. A measurement that its day has already, to the letter, is not brought in again.
      *
      * @param builds the build that a row of the table names; of an empty name the one that is meant where none is named
-     * @param skipBad whether good rows are written although others cannot be understood; else nothing is
      * @throws ExchangeRefused if the file as a whole cannot be understood
+     */
+    public static Intake look(
+            OpenJournal journal, Path file, CsvForm form, Function<String, Optional<BuildRecord>> builds, Watch watch)
+            throws IOException {
+        Slow.work("looking at measurements");
+        return new CsvMeasurements(journal, form, builds).look(file, watch);
+    }
+
+    /**
+     * Brings in what {@link #look} has seen.
+     *
+     * @param skipBad whether good rows are written although others cannot be understood; else nothing is
      */
     public static Brought bring(
             OpenJournal journal,
@@ -70,33 +90,37 @@ public final class CsvMeasurements {
             boolean skipBad,
             Watch watch)
             throws IOException {
-        Slow.work("bringing measurements in");
-        return new CsvMeasurements(journal, form, builds).bring(file, skipBad, watch);
+        var intake = look(journal, file, form, builds, watch);
+        return intake.leftOut().isEmpty() || skipBad ? intake.write(watch) : intake.refused();
     }
 
-    private Brought bring(Path file, boolean skipBad, Watch watch) throws IOException {
+    private Intake look(Path file, Watch watch) throws IOException {
         var table = CsvTable.read(file, form, watch);
         bad.addAll(table.bad());
         var places = new LinkedHashMap<Place, List<Read>>();
-        int things = 0;
+        var fresh = new HashSet<String>();
         for (var row : table.rows()) {
-            var read = understand(row);
-            if (read.isPresent()) {
-                var place = new Place(read.get().build(), read.get().at().toLocalDate());
-                places.computeIfAbsent(place, each -> new ArrayList<>()).add(read.get());
-                things++;
-            }
+            understand(row).ifPresent(read -> {
+                fresh.add(read.measurement().id());
+                places.computeIfAbsent(new Place(read.build(), read.at().toLocalDate()), each -> new ArrayList<>())
+                        .add(read);
+            });
         }
         bad.sort(Comparator.comparingLong(each -> Long.parseLong(each.what().substring("line ".length()))));
-        if (!bad.isEmpty() && !skipBad || places.isEmpty()) {
-            return new Brought(0, 0, known, bad);
-        }
-        journal.apply(new Edit(
-                "bring in measurements",
-                places.values().stream()
-                        .flatMap(day -> edit(day).changes().stream())
-                        .toList()));
-        return new Brought(things, places.size(), known, bad);
+        var rows = places.isEmpty()
+                ? List.<Intake.Row>of()
+                : Intake.rows(
+                        edit(places.values()),
+                        entry -> entry.measurements().stream()
+                                .filter(each -> fresh.contains(each.id()))
+                                .map(each -> each.name() + " " + each.quantity().text())
+                                .toList());
+        return new Intake(rows, known, bad, watching -> journal.apply(edit(places.values())));
+    }
+
+    private Edit edit(Collection<List<Read>> days) {
+        return new Edit(
+                WHAT, days.stream().flatMap(day -> edit(day).changes().stream()).toList());
     }
 
     private Edit edit(List<Read> day) {
@@ -106,7 +130,7 @@ public final class CsvMeasurements {
                 journal,
                 first.build().id(),
                 first.at(),
-                "bring in measurements",
+                WHAT,
                 entry -> entry.withMeasurements(Stream.concat(entry.measurements().stream(), measurements)
                         .toList()));
     }

@@ -52,6 +52,24 @@ final class CsvTable {
      * @throws ExchangeRefused if it is no CSV file of that form, or a needed column is missing
      */
     static Rows read(Path file, CsvForm form, Watch watch) throws IOException {
+        requireReadable(file);
+        return new CsvTable(file, form, watch).read();
+    }
+
+    /** The names in the first row. */
+    static List<String> headers(Path file, CsvForm form) throws IOException {
+        requireReadable(file);
+        var table = new CsvTable(file, form, Watch.NONE);
+        var first = new ArrayList<String>();
+        table.each((line, cells) -> {
+            if (first.isEmpty()) {
+                cells.forEach(first::add);
+            }
+        });
+        return first;
+    }
+
+    private static void requireReadable(Path file) throws IOException {
         if (!Files.isRegularFile(file)) {
             throw new ExchangeRefused("table " + file + " is not there; accepted: a CSV file");
         }
@@ -59,22 +77,34 @@ final class CsvTable {
             throw new ExchangeRefused("table " + file + " has " + (Files.size(file) >> 20) + " MB; accepted: up to "
                     + (MOST_BYTES >> 20) + " MB; divide it");
         }
-        return new CsvTable(file, form, watch).read();
+    }
+
+    /** Takes a row and the line that it begins in. */
+    private interface RowTaker {
+        void take(long line, CSVRecord cells) throws ExchangeRefused;
     }
 
     private Rows read() throws IOException {
+        each((line, cells) -> {
+            if (width == 0) {
+                header(cells);
+            } else if (cells.size() > 1 || !cells.get(0).isBlank()) {
+                watch.reached("line " + line);
+                row(line, cells);
+            }
+        });
+        return new Rows(rows, bad);
+    }
+
+    private void each(RowTaker taker) throws IOException {
+        boolean empty = true;
         try (var reader = new BufferedReader(
                         new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder()));
                 var parser = parser(withoutMark(reader))) {
             var records = parser.iterator();
             for (long line = 1; records.hasNext(); line = parser.getCurrentLineNumber() + 1) {
-                var cells = records.next();
-                if (width == 0) {
-                    header(cells);
-                } else if (cells.size() > 1 || !cells.get(0).isBlank()) {
-                    watch.reached("line " + line);
-                    row(line, cells);
-                }
+                taker.take(line, records.next());
+                empty = false;
             }
         } catch (CharacterCodingException broken) {
             throw notText();
@@ -84,10 +114,9 @@ final class CsvTable {
                     : new ExchangeRefused("table " + file + " is not CSV as RFC 4180 describes it: "
                             + broken.getCause().getMessage().replaceFirst("^.*Exception reading next record: ", ""));
         }
-        if (width == 0) {
+        if (empty) {
             throw new ExchangeRefused("table " + file + " is empty; accepted: a first row with names of columns");
         }
-        return new Rows(rows, bad);
     }
 
     private CSVParser parser(BufferedReader reader) throws IOException {

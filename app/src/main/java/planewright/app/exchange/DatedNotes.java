@@ -20,13 +20,13 @@ public final class DatedNotes {
     private DatedNotes() {}
 
     /**
-     * Brings notes in, all of them as one edit. A note that its day has already, to the letter, is not written again.
+     * Looks at notes. A note that its day has already, to the letter, is not brought in again.
      *
      * @param place a file, or a folder of files that end in {@code .txt}, {@code .md} or {@code .markdown}
      * @throws ExchangeRefused if nothing is there
      */
-    public static Brought bring(OpenJournal journal, BuildRecord build, Path place, Watch watch) throws IOException {
-        Slow.work("bringing notes in");
+    public static Intake look(OpenJournal journal, BuildRecord build, Path place, Watch watch) throws IOException {
+        Slow.work("looking at notes");
         var known = new ArrayList<LeftOut>();
         var leftOut = new ArrayList<LeftOut>();
         var changes = new ArrayList<Edit.Change>();
@@ -48,10 +48,21 @@ public final class DatedNotes {
                         name, "cannot be read (" + unreadable.getClass().getSimpleName() + ")"));
             }
         }
-        if (!changes.isEmpty()) {
-            journal.apply(new Edit("bring in notes", changes));
+        if (changes.isEmpty()) {
+            return new Intake(List.of(), known, leftOut, nothing -> {});
         }
-        return new Brought(changes.size(), changes.size(), known, leftOut);
+        var edit = new Edit("bring in notes", changes);
+        return new Intake(
+                Intake.rows(edit, entry -> List.of(heading(entry))), known, leftOut, watching -> journal.apply(edit));
+    }
+
+    /** Brings in what {@link #look} has seen, an entry each. */
+    public static Brought bring(OpenJournal journal, BuildRecord build, Path place, Watch watch) throws IOException {
+        return look(journal, build, place, watch).write(watch);
+    }
+
+    private static String heading(EntryRecord entry) {
+        return entry.title().isEmpty() ? entry.text().get(0) : entry.title();
     }
 
     private static EntryRecord entry(BuildRecord build, DatedNote note) {

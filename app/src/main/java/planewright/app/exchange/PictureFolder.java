@@ -14,6 +14,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -30,6 +31,8 @@ import planewright.app.store.JournalFolder;
 
 /** Brings a folder of pictures into a build's log, each into the entry of the day on which the camera took it. */
 public final class PictureFolder {
+    private static final String WHAT = "bring in pictures";
+
     private final OpenJournal journal;
     private final PictureShelf shelf;
     private final BuildRecord build;
@@ -56,12 +59,29 @@ public final class PictureFolder {
     private record Found(Path file, LocalDateTime at, PictureRecord picture) {}
 
     /**
-     * Brings in every picture below a folder that the log does not show yet.
+     * Looks at every picture below a folder that the log does not show yet.
      *
      * @param otherwise the day of pictures that do not say when they were taken; without one they are left out
      * @param now pictures from after it are left out: the camera's clock was wrong
      * @throws ExchangeRefused if there is no such folder, or the journal is open for reading only
      */
+    public static Intake look(
+            JournalFolder journal,
+            BuildRecord build,
+            Path folder,
+            Optional<LocalDate> otherwise,
+            LocalDateTime now,
+            Watch watch)
+            throws IOException {
+        Slow.work("looking at pictures");
+        if (journal.readOnly().isPresent()) {
+            throw new ExchangeRefused("journal " + journal.folder() + " is open for reading only: "
+                    + journal.readOnly().get());
+        }
+        return new PictureFolder(journal.journal(), journal.pictures(), build, otherwise, now).look(folder, watch);
+    }
+
+    /** Brings in what {@link #look} has seen. */
     public static Brought bring(
             JournalFolder journal,
             BuildRecord build,
@@ -70,15 +90,10 @@ public final class PictureFolder {
             LocalDateTime now,
             Watch watch)
             throws IOException {
-        Slow.work("bringing pictures in");
-        if (journal.readOnly().isPresent()) {
-            throw new ExchangeRefused("journal " + journal.folder() + " is open for reading only: "
-                    + journal.readOnly().get());
-        }
-        return new PictureFolder(journal.journal(), journal.pictures(), build, otherwise, now).bring(folder, watch);
+        return look(journal, build, folder, otherwise, now, watch).write(watch);
     }
 
-    private Brought bring(Path folder, Watch watch) throws IOException {
+    private Intake look(Path folder, Watch watch) throws IOException {
         journal.log(build.id())
                 .forEach(entry -> entry.pictures()
                         .forEach(picture -> places.putIfAbsent(
@@ -89,8 +104,20 @@ public final class PictureFolder {
             watch.reached(file.toString());
             look(folder, file).ifPresent(found::add);
         }
-        int entries = found.isEmpty() ? 0 : write(found, watch);
-        return new Brought(found.size(), entries, known, leftOut);
+        found.sort(Comparator.comparing(Found::at).thenComparing(Found::file));
+        var names = found.stream()
+                .collect(Collectors.toMap(
+                        each -> each.picture().hash(),
+                        each -> folder.relativize(each.file()).toString()));
+        var rows = found.isEmpty()
+                ? List.<Intake.Row>of()
+                : Intake.rows(
+                        edit(found),
+                        entry -> entry.pictures().stream()
+                                .map(picture -> names.get(picture.hash()))
+                                .filter(Objects::nonNull)
+                                .toList());
+        return new Intake(rows, known, leftOut, writing -> write(found, writing));
     }
 
     private Optional<Found> look(Path folder, Path file) {
@@ -122,10 +149,9 @@ public final class PictureFolder {
     }
 
     /** All of them or none: what was put on the shelf before something failed is taken off again. */
-    private int write(List<Found> found, Watch watch) throws IOException {
+    private void write(List<Found> found, Watch watch) throws IOException {
         var added = new ArrayList<PictureRecord>();
         try {
-            var days = new TreeMap<LocalDate, List<Found>>();
             for (var each : found) {
                 watch.reached(each.file().toString());
                 boolean there = Files.exists(shelf.file(each.picture()));
@@ -133,14 +159,12 @@ public final class PictureFolder {
                 if (!there) {
                     added.add(picture);
                 }
-                days.computeIfAbsent(each.at().toLocalDate(), day -> new ArrayList<>())
-                        .add(new Found(each.file(), each.at(), picture));
+                if (!picture.equals(each.picture())) {
+                    throw new ExchangeRefused(
+                            "picture " + each.file() + " has changed since it was looked at; look again");
+                }
             }
-            var changes = days.values().stream()
-                    .flatMap(day -> edit(day).changes().stream())
-                    .toList();
-            journal.apply(new Edit("bring in pictures", changes));
-            return days.size();
+            journal.apply(edit(found));
         } catch (IOException | RuntimeException failure) {
             for (var picture : added) {
                 shelf.remove(picture);
@@ -149,14 +173,23 @@ public final class PictureFolder {
         }
     }
 
-    private Edit edit(List<Found> day) {
-        day.sort(Comparator.comparing(Found::at).thenComparing(Found::file));
+    private Edit edit(List<Found> found) {
+        var days = found.stream()
+                .collect(Collectors.groupingBy(each -> each.at().toLocalDate(), TreeMap::new, Collectors.toList()));
+        return new Edit(
+                WHAT,
+                days.values().stream()
+                        .flatMap(day -> editOfDay(day).changes().stream())
+                        .toList());
+    }
+
+    private Edit editOfDay(List<Found> day) {
         var pictures = day.stream().map(Found::picture).toList();
         return DayEntry.writing(
                 journal,
                 build.id(),
                 day.get(0).at().truncatedTo(ChronoUnit.MINUTES),
-                "bring in pictures",
+                WHAT,
                 entry -> entry.withPictures(Stream.concat(entry.pictures().stream(), pictures.stream())
                         .toList()));
     }
