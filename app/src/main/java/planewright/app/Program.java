@@ -14,6 +14,7 @@ import planewright.app.calc.PluginHost;
 import planewright.app.index.SearchIndex;
 import planewright.app.journal.OpenJournal;
 import planewright.app.pictures.PictureShelf;
+import planewright.app.store.Drafts;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.UserFolders;
 
@@ -86,6 +87,16 @@ public final class Program implements AutoCloseable {
 
     public PictureShelf pictures() {
         return folder.pictures();
+    }
+
+    /** What was half-written when the program last ended. */
+    public Drafts drafts() {
+        return Drafts.of(folder, user);
+    }
+
+    /** Where the user's own files go. */
+    public UserFolders user() {
+        return user;
     }
 
     public Clock clock() {

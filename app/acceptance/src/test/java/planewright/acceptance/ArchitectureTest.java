@@ -77,7 +77,9 @@ class ArchitectureTest {
             Map.entry("exchange", List.of("files", "journal", "pictures", "store")),
             Map.entry("program", List.of("calc", "index", "journal", "pictures", "store")),
             Map.entry("cli", List.of("calc", "exchange", "index", "journal", "pictures", "print", "program", "store")),
-            Map.entry("ui", List.of("calc", "figure", "index", "journal", "pictures", "print", "program", "store")),
+            Map.entry(
+                    "ui",
+                    List.of("calc", "exchange", "figure", "index", "journal", "pictures", "print", "program", "store")),
             Map.entry("main", List.of("cli", "program", "ui")));
 
     @ParameterizedTest

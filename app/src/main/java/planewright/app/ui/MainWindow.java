@@ -155,6 +155,7 @@ public final class MainWindow {
                 return;
             }
         }
+        content.ifPresent(WindowContent::prepareToClose);
         frame.setVisible(false);
         new SwingWorker<Void, Void>() {
             @Override

@@ -3,6 +3,7 @@ package planewright.app.ui;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -21,6 +22,7 @@ import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.app.ui.exchange.ExchangePage;
 import planewright.app.ui.log.CaptureBar;
 import planewright.app.ui.notices.NoticesPage;
 import planewright.app.ui.search.SearchPage;
@@ -36,6 +38,7 @@ final class WindowContent extends JPanel {
     private static final String SEARCH = "search";
     private static final String NOTICES = "notices";
     private static final String BIN = "bin";
+    private static final String EXCHANGE = "exchange";
 
     private final transient Workroom room;
     private final transient UserFolders user;
@@ -51,6 +54,7 @@ final class WindowContent extends JPanel {
     private final SearchPage found;
     private final BinPage bin;
     private final CaptureBar capture;
+    private transient Optional<ExchangePage> exchange = Optional.empty();
 
     WindowContent(Program program, UserFolders user) {
         super(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill][][]"));
@@ -87,6 +91,12 @@ final class WindowContent extends JPanel {
         return String.join(", ", build.unsaved());
     }
 
+    /** Keeps what is being written, for the next time, and ends long work at its next step; on the event thread. */
+    void prepareToClose() {
+        build.log().keepDrafts();
+        exchange.ifPresent(ExchangePage::stop);
+    }
+
     /** Ends what goes on in the background; not on the event thread. */
     void close() {
         room.close();
@@ -102,7 +112,7 @@ final class WindowContent extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][]"));
+        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][]"));
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
@@ -116,6 +126,7 @@ final class WindowContent extends JPanel {
             toggle(BIN);
             bin.refresh();
         }));
+        bar.add(Buttons.plain("show-exchange", Texts.EXCHANGE.text(), this::toggleExchange));
         bar.add(notices);
         bar.add(look);
         return bar;
@@ -150,6 +161,15 @@ final class WindowContent extends JPanel {
 
     private void toggle(String page) {
         show(shown.equals(page) ? BUILD : page);
+    }
+
+    /** The page is made when it is first wanted, for the window's start waits for every page. */
+    private void toggleExchange() {
+        if (exchange.isEmpty()) {
+            exchange = Optional.of(new ExchangePage(room));
+            middle.add(exchange.get(), EXCHANGE);
+        }
+        toggle(EXCHANGE);
     }
 
     /** Without words: all entries, to be narrowed by filters. */

@@ -116,7 +116,7 @@ class JournalArchiveTest {
         var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
         assertThat(unpacked.wrong()).as("every picture is what its name says").isEmpty();
         try (var copy = JournalFolder.open(folder.resolve("copy"), user())) {
-            var entry = copy.journal().entry(before.id()).orElseThrow();
+            var entry = copy.journal().entry(before.build(), before.id()).orElseThrow();
             assertThat(entry.withPictures(before.pictures())).isEqualTo(before);
             var picture = entry.pictures().get(0);
             assertThat(picture.caption()).isEqualTo("the field");

@@ -33,6 +33,55 @@ public final class Files {
                 : List.of();
     }
 
+    /** A folder that the builder chooses, new or not; none where they change their mind. */
+    public static Optional<Path> chooseFolder(Component over) {
+        return choose(over, JFileChooser.DIRECTORIES_ONLY);
+    }
+
+    /** A file or folder that the builder chooses. */
+    public static Optional<Path> chooseFileOrFolder(Component over) {
+        return choose(over, JFileChooser.FILES_AND_DIRECTORIES);
+    }
+
+    /** A file with one of these endings that the builder chooses. */
+    public static Optional<Path> chooseFile(Component over, String... endings) {
+        return choose(over, JFileChooser.FILES_ONLY, endings);
+    }
+
+    private static Optional<Path> choose(Component over, int mode, String... endings) {
+        var chooser = new JFileChooser();
+        chooser.setName("place-chooser");
+        chooser.setFileSelectionMode(mode);
+        if (endings.length > 0) {
+            chooser.setFileFilter(new FileNameExtensionFilter(String.join(", ", endings), endings));
+        }
+        return chooser.showDialog(windowOf(over), Texts.CHOOSE_THIS.text()) == JFileChooser.APPROVE_OPTION
+                ? Optional.of(chooser.getSelectedFile().toPath())
+                : Optional.empty();
+    }
+
+    /**
+     * A file to write that the builder chooses.
+     *
+     * @param title of the chooser
+     * @param name what it is called unless the builder says otherwise
+     */
+    public static Optional<Path> chooseTarget(Component over, String title, String name, String ending) {
+        var chooser = new JFileChooser();
+        chooser.setDialogTitle(title);
+        chooser.setName("target-chooser");
+        chooser.setFileFilter(new FileNameExtensionFilter(ending.toUpperCase(Locale.ROOT), ending));
+        chooser.setSelectedFile(new File(name.replaceAll("[^\\p{L}\\p{N} ._-]", "_") + "." + ending));
+        if (chooser.showSaveDialog(windowOf(over)) != JFileChooser.APPROVE_OPTION) {
+            return Optional.empty();
+        }
+        var chosen = chooser.getSelectedFile();
+        return Optional.of(
+                chosen.getName().toLowerCase(Locale.ROOT).endsWith("." + ending)
+                        ? chosen.toPath()
+                        : Path.of(chosen.getPath() + "." + ending));
+    }
+
     /**
      * Asks for a file, then writes a sheet into it in the background.
      *
@@ -49,7 +98,7 @@ public final class Files {
     }
 
     private static void save(Component over, Workroom room, String name, Kind kind, Writer writer) {
-        choose(over, name, kind)
+        chooseTarget(over, kind.title.text(), name, kind.ending())
                 .ifPresent(file -> room.background().run(() -> java.nio.file.Files.exists(file), exists -> {
                     if (!exists || mayReplace(over, file, kind)) {
                         write(room, writer, file, kind);
@@ -85,22 +134,6 @@ public final class Files {
     /** A dialog stands over the middle of its window, not over that of a long page. */
     private static Component windowOf(Component component) {
         return SwingUtilities.getWindowAncestor(component);
-    }
-
-    private static Optional<Path> choose(Component over, String name, Kind kind) {
-        var chooser = new JFileChooser();
-        chooser.setName("print-chooser");
-        chooser.setFileFilter(new FileNameExtensionFilter(kind.name(), kind.ending()));
-        chooser.setSelectedFile(new File(name.replaceAll("[^\\p{L}\\p{N} ._-]", "_") + "." + kind.ending()));
-        chooser.setDialogTitle(kind.title.text());
-        if (chooser.showSaveDialog(windowOf(over)) != JFileChooser.APPROVE_OPTION) {
-            return Optional.empty();
-        }
-        var chosen = chooser.getSelectedFile();
-        return Optional.of(
-                chosen.getName().toLowerCase(Locale.ROOT).endsWith("." + kind.ending())
-                        ? chosen.toPath()
-                        : Path.of(chosen.getPath() + "." + kind.ending()));
     }
 
     /** Letter where it is the custom (CLDR), A4 elsewhere. */

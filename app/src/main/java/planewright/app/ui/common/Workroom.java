@@ -139,7 +139,12 @@ public final class Workroom {
 
     /** Does something in its turn among the edits: after those made before it, before those made after. */
     public <T> void inOrder(Callable<T> work, Consumer<T> done) {
-        edits.run(work, done);
+        inOrder(work, done, this::failed);
+    }
+
+    /** As {@link #inOrder(Callable, Consumer)}, with a place of its own for failures. */
+    public <T> void inOrder(Callable<T> work, Consumer<T> done, Consumer<Throwable> otherwise) {
+        edits.run(work, done, otherwise);
     }
 
     /** Takes the last edit back. */

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -38,7 +37,7 @@ public final class EntryEditor extends Card {
     private final transient Workroom room;
     private final transient EntryRecord begun;
     private final transient Optional<EntryRecord> saved;
-    private final transient Consumer<EntryEditor> close;
+    private final transient Ending ending;
     private final transient EntryDraft first;
 
     private final JTextField when = new JTextField();
@@ -61,14 +60,15 @@ public final class EntryEditor extends Card {
     /**
      * @param begun what it begins with
      * @param saved the same where it stands in the log already; empty for a new entry
-     * @param close runs when the editor has done its work
+     * @param written what is written so far
+     * @param ending hears when the editor has done its work
      */
-    EntryEditor(Workroom room, EntryRecord begun, Optional<EntryRecord> saved, Consumer<EntryEditor> close) {
+    EntryEditor(Workroom room, EntryRecord begun, Optional<EntryRecord> saved, EntryDraft written, Ending ending) {
         super(new Stack(10));
         this.room = room;
         this.begun = begun;
         this.saved = saved;
-        this.close = close;
+        this.ending = ending;
         setName("editor");
         setMarked(true);
         measurements = new RowFields(
@@ -121,17 +121,40 @@ public final class EntryEditor extends Card {
                         new RowFields.Column("handsOn", Texts.TASK_HANDS_ON.text())),
                 this::judge);
         pictures = new PictureRows(room);
-        var draft = EntryDraft.of(begun);
-        fill(draft);
+        fill(written);
         layOut();
-        first = draft();
+        var untouched = EntryDraft.of(begun);
+        first = written.equals(untouched) ? draft() : untouched;
         for (var place : List.of(this, text, title, when, tags)) {
             PictureIntake.on(place, this::takeFiles, this::takePasted);
         }
     }
 
+    /** How the writing may end. */
+    interface Ending {
+        /** It is saved, or nobody wants to save it. */
+        void closed(EntryEditor editor);
+
+        /** Somebody else has saved the entry meanwhile; nothing of what is written here is. */
+        void overtaken(EntryEditor editor, EntryRecord now);
+    }
+
     String entryId() {
         return begun.id();
+    }
+
+    EntryRecord begun() {
+        return begun;
+    }
+
+    /** Whether what it began with stands in the log. */
+    boolean isSaved() {
+        return saved.isPresent();
+    }
+
+    /** Says something about what is written. */
+    void say(String words) {
+        Words.show(problem, words);
     }
 
     /** What is being written, for people: a title, else its day. */
@@ -151,7 +174,7 @@ public final class EntryEditor extends Card {
 
     private void discard() {
         discarded = true;
-        close.accept(this);
+        ending.closed(this);
     }
 
     void focus() {
@@ -167,15 +190,20 @@ public final class EntryEditor extends Card {
         if (checked.entry().isEmpty()) {
             SwingUtilities.invokeLater(this::revealProblem);
         }
-        checked.entry().ifPresent(entry -> {
-            if (saved.filter(entry::equals).isPresent()) {
-                close.accept(this);
-                return;
-            }
+        checked.entry().ifPresent(this::save);
+    }
+
+    private void save(EntryRecord entry) {
+        var now = room.journal().entry(begun.build(), begun.id());
+        if (now.isPresent() && !now.equals(saved)) {
+            ending.overtaken(this, now.get());
+        } else if (saved.filter(entry::equals).isPresent()) {
+            ending.closed(this);
+        } else {
             var edit = saved.map(before -> Edit.change(Texts.ENTRY_EDIT.text(), before, entry))
                     .orElseGet(() -> Edit.add(Texts.NEW_ENTRY_EDIT.text(), entry));
-            room.edit(edit, () -> close.accept(this), failure -> Words.show(problem, failure.getMessage()));
-        });
+            room.edit(edit, () -> ending.closed(this), failure -> Words.show(problem, failure.getMessage()));
+        }
     }
 
     /** What is wrong is in view together with the buttons under it. */
@@ -199,8 +227,8 @@ public final class EntryEditor extends Card {
 
     private void delete() {
         saved.ifPresentOrElse(
-                before -> room.edit(Edit.remove(Texts.DELETE_ENTRY_EDIT.text(), before), () -> close.accept(this)),
-                () -> close.accept(this));
+                before -> room.edit(Edit.remove(Texts.DELETE_ENTRY_EDIT.text(), before), () -> ending.closed(this)),
+                () -> ending.closed(this));
     }
 
     private void fill(EntryDraft draft) {
@@ -282,7 +310,8 @@ public final class EntryEditor extends Card {
         }
     }
 
-    private EntryDraft draft() {
+    /** Everything as it is typed. */
+    EntryDraft draft() {
         return new EntryDraft(
                 when.getText(),
                 (Entry.Kind) kind.getSelectedItem(),

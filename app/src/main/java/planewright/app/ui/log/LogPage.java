@@ -21,9 +21,12 @@ import net.miginfocom.swing.MigLayout;
 import planewright.api.journal.Entry;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.DayEntry;
+import planewright.app.journal.EntryDraft;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.PictureRecord;
 import planewright.app.print.Sheets;
+import planewright.app.store.KeptDraft;
+import planewright.app.store.MergedDraft;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
@@ -37,7 +40,7 @@ import planewright.app.ui.common.Workroom;
  * The log of the build that is shown, the newest entry on top. An entry is edited in its own place; what is being written
  * stays where it is while other builds are looked at.
  */
-public final class LogPage extends JPanel {
+public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEditor.Ending {
     private static final long serialVersionUID = 1L;
     private static final int AT_ONCE = 20;
     private static final int EDGE = 10;
@@ -50,6 +53,8 @@ public final class LogPage extends JPanel {
 
     /** What is being written, by build. */
     private final transient Map<String, EntryEditor> editors = new LinkedHashMap<>();
+
+    private final transient Drafting drafting;
 
     private final JButton begin = Buttons.of("new-entry", Texts.NEW_ENTRY.text(), this::newEntry);
 
@@ -70,6 +75,7 @@ public final class LogPage extends JPanel {
         PictureIntake.on(column, this::takeFiles, this::takePasted);
         room.onChange(this::refresh);
         room.onEntryWanted(this::showEntry);
+        drafting = new Drafting(room, editors::values, this::refresh);
         refresh();
     }
 
@@ -82,6 +88,28 @@ public final class LogPage extends JPanel {
     /** What is being written and not yet saved, over all builds. */
     public Collection<EntryEditor> unsaved() {
         return editors.values().stream().filter(EntryEditor::isChanged).toList();
+    }
+
+    /** Keeps what is being written on disk, for the window closes. */
+    public void keepDrafts() {
+        drafting.stop();
+    }
+
+    @Override
+    public void goOn(
+            KeptDraft draft, EntryRecord entry, Optional<EntryRecord> saved, EntryDraft written, List<String> told) {
+        open(entry, saved, written).ifPresent(editor -> {
+            if (!told.isEmpty()) {
+                editor.say(Texts.DRAFT_BOTH.text(String.join(", ", told)));
+            }
+            drafting.keep();
+            drafting.taken(draft, entry.id());
+        });
+    }
+
+    @Override
+    public void throwAway(KeptDraft draft) {
+        drafting.throwAway(draft);
     }
 
     /** Prints the whole log. */
@@ -136,28 +164,43 @@ public final class LogPage extends JPanel {
     }
 
     private void edit(EntryRecord entry, Optional<EntryRecord> saved) {
+        open(entry, saved, EntryDraft.of(entry));
+    }
+
+    private Optional<EntryEditor> open(EntryRecord entry, Optional<EntryRecord> saved, EntryDraft written) {
         var open = editors.get(entry.build());
         if (open != null && open.isChanged()) {
             room.say(Texts.FINISH_FIRST.text());
             open.focus();
-            return;
+            return Optional.empty();
         }
-        var editor = new EntryEditor(room, entry, saved, this::closeEditor);
+        var editor = new EntryEditor(room, entry, saved, written, this);
         editors.put(entry.build(), editor);
         refresh();
         column.scrollRectToVisible(new Rectangle(0, editor.getY(), 1, 1));
         SwingUtilities.invokeLater(editor::focus);
+        return Optional.of(editor);
     }
 
-    private void closeEditor(EntryEditor editor) {
+    @Override
+    public void closed(EntryEditor editor) {
         boolean atHand = editor.isAncestorOf(
                 KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
         editors.values().remove(editor);
+        drafting.done(editor.entryId());
         room.build().filter(build -> editor.isDiscarded()).ifPresent(build -> discarded.put(build.id(), editor));
         refresh();
         if (atHand) {
             begin.requestFocusInWindow();
         }
+    }
+
+    @Override
+    public void overtaken(EntryEditor editor, EntryRecord now) {
+        var merged = MergedDraft.of(EntryDraft.of(editor.begun()), editor.draft(), EntryDraft.of(now));
+        editors.values().remove(editor);
+        open(now, Optional.of(now), merged.draft())
+                .ifPresent(together -> together.say(Texts.DRAFT_OVERTAKEN.text(String.join(", ", merged.told()))));
     }
 
     private void showEntry(String id) {
@@ -196,6 +239,7 @@ public final class LogPage extends JPanel {
     private void fill(BuildRecord build) {
         var log = newestFirst();
         var editor = Optional.ofNullable(editors.get(build.id()));
+        drafting.offers(build.id(), this).forEach(column::add);
         editor.filter(open -> log.stream().noneMatch(entry -> entry.id().equals(open.entryId())))
                 .ifPresent(column::add);
         if (editor.isEmpty() && discarded.containsKey(build.id())) {

@@ -1,0 +1,125 @@
+package planewright.app.ui.exchange;
+
+import java.awt.EventQueue;
+import java.util.concurrent.CancellationException;
+import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JProgressBar;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.exchange.Watch;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/** Long work, one piece at a time: how far it has come, a way to stop it, and why it failed. */
+final class WatchedWork extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Workroom room;
+    private final transient Runnable changed;
+    private final JPanel progress = new JPanel(new MigLayout("insets 0, fillx", "[100!][grow,fill][]"));
+    private final JLabel reached = Look.quiet(" ");
+    private final JTextArea problem = Words.problem();
+    private final AtomicReference<String> latest = new AtomicReference<>("");
+    private final AtomicBoolean telling = new AtomicBoolean();
+    private transient AtomicBoolean stopped = new AtomicBoolean();
+    private boolean busy;
+
+    /** Work that tells how far it has come. */
+    interface Work<T> {
+        T with(Watch watch) throws Exception;
+    }
+
+    /**
+     * @param name of its parts, for tests
+     * @param changed runs when work begins or ends
+     */
+    WatchedWork(Workroom room, String name, Runnable changed) {
+        super(new Stack(6));
+        this.room = room;
+        this.changed = changed;
+        setOpaque(false);
+        progress.setOpaque(false);
+        var bar = new JProgressBar();
+        bar.setIndeterminate(true);
+        bar.getAccessibleContext().setAccessibleName(Texts.WORKING.text());
+        JButton stop = Buttons.of(name + "-stop", Texts.STOP.text(), this::stop);
+        progress.add(bar);
+        progress.add(reached, "wmin 0");
+        progress.add(stop);
+        progress.setVisible(false);
+        problem.setName(name + "-problem");
+        add(progress);
+        add(problem);
+    }
+
+    boolean isBusy() {
+        return busy;
+    }
+
+    /** Ends what is under way at its next step. */
+    void stop() {
+        stopped.set(true);
+    }
+
+    /** Shows a problem, or hides it where it is empty. */
+    void say(String words) {
+        Words.show(problem, words);
+    }
+
+    /** Looks at files. */
+    <T> void look(Work<T> work, Consumer<T> done) {
+        var watch = begin();
+        room.background().run(() -> work.with(watch), result -> end(() -> done.accept(result)), this::failed);
+    }
+
+    /** Writes, in its turn among the edits. */
+    <T> void write(Work<T> work, Consumer<T> done) {
+        var watch = begin();
+        room.inOrder(() -> work.with(watch), result -> end(() -> done.accept(result)), this::failed);
+    }
+
+    private Watch begin() {
+        var mine = new AtomicBoolean();
+        stopped = mine;
+        busy = true;
+        reached.setText(" ");
+        say("");
+        progress.setVisible(true);
+        changed.run();
+        return what -> {
+            if (mine.get()) {
+                throw new CancellationException(Texts.STOPPED_AS_BEFORE.text());
+            }
+            latest.set(what);
+            if (telling.compareAndSet(false, true)) {
+                EventQueue.invokeLater(this::tell);
+            }
+        };
+    }
+
+    private void tell() {
+        telling.set(false);
+        var what = latest.get();
+        reached.setText(what.substring(1 + Math.max(what.lastIndexOf('/'), what.lastIndexOf('\\'))));
+    }
+
+    private void end(Runnable then) {
+        busy = false;
+        progress.setVisible(false);
+        then.run();
+        changed.run();
+    }
+
+    private void failed(Throwable failure) {
+        end(() -> say(failure.getMessage() == null ? failure.toString() : failure.getMessage()));
+    }
+}
