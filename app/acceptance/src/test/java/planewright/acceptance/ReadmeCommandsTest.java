@@ -44,6 +44,8 @@ class ReadmeCommandsTest {
         assertThat(run).isGreaterThanOrEqualTo(10);
         assertThat(folder.resolve("log.pdf")).exists();
         assertThat(folder.resolve("balance.pdf")).exists();
+        assertThat(folder.resolve("inlet.pdf")).exists();
+        assertThat(folder.resolve("inlet.svg")).exists();
     }
 
     private Settings settings() throws Exception {
@@ -75,7 +77,7 @@ class ReadmeCommandsTest {
             words.add(
                     word.equals("~/journal")
                             ? folder.resolve("journal").toString()
-                            : word.matches("\\w+\\.(jpg|pdf)")
+                            : word.matches("\\w+\\.(jpg|pdf|svg)")
                                     ? folder.resolve(word).toString()
                                     : word);
         }

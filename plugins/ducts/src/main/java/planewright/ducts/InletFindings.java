@@ -79,9 +79,10 @@ final class InletFindings {
             return "No inlet worth cutting fits into it.";
         }
         double count = Math.ceil(Math.pow(shape.depth() / entrance, 2) - ROUNDING);
-        return "Up to " + Words.mm(entrance) + " of entrance depth fits: for the same area make it "
-                + Words.mm(shape.area() / entrance) + " wide, or cut " + (int) count + " inlets of "
-                + Words.squareMillimetres(shape.area() / count) + " each.";
+        double width = shape.area() / entrance;
+        return "Up to " + Words.mm(entrance) + " of entrance depth fits: for the same area "
+                + (width > WIDEST * entrance ? "" : "make it " + Words.mm(width) + " wide, or ") + "cut " + (int) count
+                + " inlets of " + Words.squareMillimetres(shape.area() / count) + " each.";
     }
 
     /** The entrance whose floor lies that deep, with the same lip and about the same fall of the skin. */

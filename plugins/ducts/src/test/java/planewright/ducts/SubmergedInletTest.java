@@ -97,7 +97,8 @@ class SubmergedInletTest {
         "14, stop, 'comes out 0.0 mm ahead of the lip'",
         "12, stop, 'comes out 15.4 mm ahead of the lip'",
         "12, stop, 'Up to 6.1 mm of entrance depth fits'",
-        "12, stop, 'cut 3 inlets of 133 mm² each'",
+        "12, stop, 'for the same area cut 3 inlets of 133 mm² each'",
+        "17, look again, 'make it 42.3 mm wide, or cut 2 inlets of 200 mm² each'",
         "7, stop, 'No inlet worth cutting'",
         "16, look again, 'Only 1.2 mm of foam stay'",
         "20, fine, '5.2 mm of foam stay'"
