@@ -9,7 +9,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
 import org.openjdk.jmh.runner.options.VerboseMode;
 
-/** The pieces of {@link planewright.benchmark.kernel}, one forked Java virtual machine for each. */
+/** The pieces of {@link planewright.benchmark.kernel}, one forked Java virtual machine for each; none where a single round only shows that all works. */
 final class Kernels implements Section {
     private static final TimeValue AN_ITERATION = TimeValue.milliseconds(200);
 
@@ -19,7 +19,7 @@ final class Kernels implements Section {
                 .include("^planewright\\.benchmark\\.kernel\\.")
                 .mode(Mode.AverageTime)
                 .timeUnit(TimeUnit.MICROSECONDS)
-                .forks(1)
+                .forks(run.rounds() > 1 ? 1 : 0)
                 .jvmArgsAppend(
                         "-XX:+UseSerialGC",
                         "-Djava.awt.headless=true",
