@@ -72,6 +72,11 @@ public final class Program implements AutoCloseable {
         }
     }
 
+    /** Takes in what other programs do to the journal's files from now on. */
+    public void watch() throws IOException {
+        folder.watch();
+    }
+
     /** Takes in what other programs have done to the journal's files. */
     public void look() throws IOException {
         folder.look((done, all) -> {});

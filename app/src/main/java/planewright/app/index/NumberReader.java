@@ -23,7 +23,6 @@ final class NumberReader extends CharFilter {
                     + "|\\d{1,4}/\\d{1,4}|\\d{1,9}(?:\\.\\d{1,9}|,\\d{1,2})|\\d{1,9})(?![\\d/]|[.,]\\d)"
                     + "((?:mAh|Ah|mm|cm|m|in|ft|mg|kg|g|oz|lb|ml|Hz|V|A|W|mΩ|Ω)(?![\\p{L}\\d]))?");
 
-    private static final String FRACTIONS = "½¼¾⅛⅜⅝⅞";
 
     private final List<Step> steps = new ArrayList<>();
     private String text;
@@ -65,26 +64,30 @@ final class NumberReader extends CharFilter {
     private String read(Reader reader) throws IOException {
         var whole = new StringWriter();
         reader.transferTo(whole);
-        if (whole.getBuffer().chars().noneMatch(NumberReader::isOfNumber)) {
-            return whole.toString();
-        }
-        var numbers = NUMBER.matcher(whole.getBuffer());
-        var one = new StringBuilder(whole.getBuffer().length());
+        var text = whole.toString();
+        var numbers = NUMBER.matcher(text);
+        var one = new StringBuilder(text.length());
         int copied = 0;
-        while (numbers.find()) {
-            one.append(whole.getBuffer(), copied, numbers.start()).append(spelling(numbers));
+        numbers.useTransparentBounds(true);
+        for (int place = 0; place < text.length(); place++) {
+            if (!canBegin(text.charAt(place))
+                    || !numbers.region(place, text.length()).lookingAt()) {
+                continue;
+            }
+            one.append(text, copied, numbers.start()).append(spelling(numbers));
             steps.add(new Step(one.length(), numbers.end(1) - one.length()));
             copied = numbers.end(1);
+            place = copied - 1;
             if (numbers.group(2) != null) {
                 one.append(' ');
                 steps.add(new Step(one.length(), copied - one.length()));
             }
         }
-        return one.append(whole.getBuffer(), copied, whole.getBuffer().length()).toString();
+        return one.append(text, copied, text.length()).toString();
     }
 
-    private static boolean isOfNumber(int character) {
-        return Character.isDigit(character) || FRACTIONS.indexOf(character) >= 0;
+    private static boolean canBegin(char first) {
+        return first >= '0' && first <= '9' || NumberText.isGlyph(first);
     }
 
     private static String spelling(Matcher number) {

@@ -35,6 +35,9 @@ public final class SearchIndex implements AutoCloseable {
     /** Raised when documents are made differently; an index of another version is made anew. */
     private static final String VERSION = "search-3";
 
+    /** Fewer and larger pieces of an index are made faster, and searched faster. */
+    private static final double BUFFER_MEGABYTES = 64;
+
     private final OpenJournal journal;
     private final Progress progress;
     private final BenchAnalyzer analyzer = new BenchAnalyzer();
@@ -58,7 +61,7 @@ public final class SearchIndex implements AutoCloseable {
         this.progress = progress;
         this.documents = new Documents(journal);
         var directory = new NRTCachingDirectory(FSDirectory.open(folder), 5, 60);
-        this.writer = new IndexWriter(directory, new IndexWriterConfig(analyzer));
+        this.writer = new IndexWriter(directory, new IndexWriterConfig(analyzer).setRAMBufferSizeMB(BUFFER_MEGABYTES));
         try {
             this.searchers = new SearcherManager(writer, null);
             this.deaf = journal.listen(this::follow);
@@ -138,14 +141,25 @@ public final class SearchIndex implements AutoCloseable {
     private void catchUp(BuildRecord build, Map<String, Long> stamps) {
         words.putIfAbsent(build.id(), documents.wordsOf(build.id()));
         var missing = new HashMap<String, Long>();
+        var known = new HashSet<String>();
         for (var line : journal.lines(build.id())) {
             var stamp = stamps.remove(line.id());
+            if (stamp != null) {
+                known.add(line.id());
+            }
             if (line.stamp() == 0 || stamp == null || stamp != documents.stamp(build.id(), line.stamp())) {
                 missing.put(line.id(), line.stamp());
             }
         }
         for (var entry : journal.entries(build.id(), missing.keySet())) {
-            unlessFollowed(entry.id(), () -> update(entry, missing.get(entry.id())));
+            var document = documents.document(entry, missing.get(entry.id()));
+            unlessFollowed(entry.id(), () -> {
+                if (known.contains(entry.id())) {
+                    writer.updateDocument(new Term(Documents.ID, entry.id()), document);
+                } else {
+                    writer.addDocument(document);
+                }
+            });
         }
     }
 

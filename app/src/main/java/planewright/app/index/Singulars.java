@@ -29,6 +29,9 @@ final class Singulars extends TokenFilter {
         if (!input.incrementToken()) {
             return false;
         }
+        if (word.length() == 0 || word.charAt(word.length() - 1) != 's') {
+            return true;
+        }
         var written = word.toString();
         singular = of(written);
         if (!singular.equals(written)) {

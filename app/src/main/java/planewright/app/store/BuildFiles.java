@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.function.Predicate;
 import planewright.app.files.SafeFile;
 
@@ -62,12 +61,13 @@ record BuildFiles(
                 }
             }
         }
-        found.sort(ownNamesFirst(path -> path, Names::isOurs));
+        found.sort(ownNamesFirst(Names::isOurs));
         return found;
     }
 
     static BuildFiles in(Path folder) throws IOException {
-        var entries = new ArrayList<Found>();
+        var ours = new ArrayList<Found>();
+        var odd = new ArrayList<Found>();
         var leftOvers = new ArrayList<Path>();
         var unreadable = new ArrayList<SetAside>();
         var root = folder.resolve("entries");
@@ -75,8 +75,11 @@ record BuildFiles(
             Files.walkFileTree(root, new SimpleFileVisitor<>() {
                 @Override
                 public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                    if (isJson(file) || attributes.isSymbolicLink() && Files.isDirectory(file)) {
-                        entries.add(new Found(file, attributes));
+                    var name = file.getFileName().toString();
+                    if (isJson(name) && Names.isUlid(nameOf(name))) {
+                        ours.add(new Found(file, attributes));
+                    } else if (isJson(name) || attributes.isSymbolicLink() && Files.isDirectory(file)) {
+                        odd.add(new Found(file, attributes));
                     } else if (SafeFile.isLeftOver(file)) {
                         leftOvers.add(file);
                     }
@@ -90,8 +93,9 @@ record BuildFiles(
                 }
             });
         }
-        entries.sort(ownNamesFirst(Found::file, name -> Names.isUlid(nameOf(name))));
-        return new BuildFiles(folder, head(folder), entries, leftOvers, unreadable);
+        odd.sort(Comparator.comparing(Found::file));
+        ours.addAll(odd);
+        return new BuildFiles(folder, head(folder), ours, leftOvers, unreadable);
     }
 
     static Optional<Found> head(Path folder) throws IOException {
@@ -119,7 +123,7 @@ record BuildFiles(
                 }
             }
         }
-        found.sort(ownNamesFirst(file -> file, name -> Names.isOurs(nameOf(name))));
+        found.sort(ownNamesFirst(name -> Names.isOurs(nameOf(name))));
         return found;
     }
 
@@ -153,9 +157,9 @@ record BuildFiles(
         return new SetAside(file, reason);
     }
 
-    private static <T> Comparator<T> ownNamesFirst(Function<T, Path> path, Predicate<String> ours) {
-        return Comparator.<T, Boolean>comparing(
-                        each -> !ours.test(path.apply(each).getFileName().toString()))
-                .thenComparing(path);
+    private static Comparator<Path> ownNamesFirst(Predicate<String> ours) {
+        return Comparator.<Path, Boolean>comparing(
+                        path -> !ours.test(path.getFileName().toString()))
+                .thenComparing(Comparator.naturalOrder());
     }
 }

@@ -7,12 +7,12 @@ import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
 import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -31,7 +31,9 @@ import planewright.app.journal.EntryLine;
  */
 record Catalogue(Map<String, List<EntryLine>> lines, Map<String, String> odd) {
     /** Raised when the file is written differently. */
-    private static final String NAME = "catalogue-1";
+    private static final String NAME = "catalogue-2";
+
+    private static final int ID_LENGTH = 26;
 
     /** The catalogue in a cache folder; empty where there is none that can be used. */
     static Optional<Catalogue> load(Path cache) {
@@ -74,9 +76,9 @@ record Catalogue(Map<String, List<EntryLine>> lines, Map<String, String> odd) {
             out.writeUTF(log.getKey());
             out.writeInt(log.getValue().size());
             for (var line : log.getValue()) {
-                out.writeUTF(line.id());
-                out.writeLong(line.at().toLocalDate().toEpochDay());
-                out.writeLong(line.at().toLocalTime().toNanoOfDay());
+                out.writeBytes(line.id());
+                out.writeLong(line.at().toEpochSecond(ZoneOffset.UTC));
+                out.writeInt(line.at().getNano());
                 out.writeLong(Stamp.settled(line.stamp(), since));
             }
         }
@@ -93,10 +95,11 @@ record Catalogue(Map<String, List<EntryLine>> lines, Map<String, String> odd) {
             var build = in.readUTF();
             int size = in.readInt();
             var log = new ArrayList<EntryLine>(size);
+            var id = new byte[ID_LENGTH];
             for (int i = 0; i < size; i++) {
-                var id = in.readUTF();
-                var at = LocalDateTime.of(LocalDate.ofEpochDay(in.readLong()), LocalTime.ofNanoOfDay(in.readLong()));
-                log.add(new EntryLine(id, at, in.readLong()));
+                in.readFully(id);
+                var at = LocalDateTime.ofEpochSecond(in.readLong(), in.readInt(), ZoneOffset.UTC);
+                log.add(new EntryLine(new String(id, StandardCharsets.ISO_8859_1), at, in.readLong()));
             }
             lines.put(build, log);
         }

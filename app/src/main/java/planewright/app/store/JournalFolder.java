@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
@@ -48,6 +49,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private final AtomicLong saves = new AtomicLong();
     private final Instant opened;
     private volatile boolean catalogued;
+    private Optional<Watch> watch = Optional.empty();
 
     private JournalFolder(Path folder, Optional<JournalLock> lock, UserFolders user) throws IOException {
         this.folder = folder;
@@ -176,8 +178,23 @@ public final class JournalFolder implements Storage, AutoCloseable {
                 SafeFile.sweep(folder.resolve(ours));
             }
         }
-        survey.look(journal, saves::get, progress);
+        survey.look(journal, saves::get, folder -> true, progress);
         keepCatalogue();
+    }
+
+    /**
+     * From now on, until the journal is closed, what other programs write is taken in as soon as the system tells of it. Where
+     * it cannot tell, as on some network drives, only {@link #look} finds it.
+     */
+    public synchronized void watch() throws IOException {
+        Slow.work("watching folders");
+        watch = Optional.of(Watch.begin(folder, this::lookAt));
+    }
+
+    private void lookAt(Set<Path> builds) throws IOException {
+        if (isJournal(folder)) {
+            survey.look(journal, saves::get, builds::contains, (done, all) -> {});
+        }
     }
 
     public Path folder() {
@@ -249,6 +266,11 @@ public final class JournalFolder implements Storage, AutoCloseable {
     /** Waits for a save under way; none is made after. */
     @Override
     public void close() throws IOException {
+        synchronized (this) {
+            if (watch.isPresent()) {
+                watch.get().close();
+            }
+        }
         keepCatalogue();
         synchronized (this) {
             release(lock);

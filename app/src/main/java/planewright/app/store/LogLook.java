@@ -3,6 +3,7 @@ package planewright.app.store;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -62,6 +63,7 @@ final class LogLook {
                 .map(id -> new News.Gone(id, build.id()))
                 .toList();
         seen.keySet().removeAll(same);
+        setAside.sort(Comparator.comparing(SetAside::file));
         return new Seen(new News(read, gone), seen, setAside);
     }
 
@@ -71,7 +73,7 @@ final class LogLook {
         var line = known.get(id);
         if (line != null
                 && line.stamp() == found.stamp()
-                && file.equals(places.entry(build.id(), id))
+                && places.isPlace(id, file)
                 && seen.putIfAbsent(id, file) == null) {
             same.add(id);
             return;

@@ -11,7 +11,8 @@ import planewright.app.journal.TemplateRecord;
 
 /** Names of files and folders that every file system takes. */
 public final class Names {
-    private static final Pattern ULID = Pattern.compile("[0-7][0-9A-HJKMNP-TV-Z]{25}");
+    private static final String BASE_32 = "0123456789ABCDEFGHJKMNPQRSTVWXYZ";
+    private static final int ULID_LENGTH = 26;
     private static final Pattern FOLDER = Pattern.compile("[a-z0-9-]{1,40}-[0-9a-z]{6}");
     private static final Pattern DEVICE = Pattern.compile("con|prn|aux|nul|com\\d|lpt\\d");
 
@@ -29,8 +30,7 @@ public final class Names {
 
     /** Where an entry lies within its build's folder: by the year it was created in, which its ULID tells. */
     public static Path pathOf(String entryId) {
-        var year = Ulid.from(entryId).getInstant().atZone(ZoneOffset.UTC).getYear();
-        return Path.of("entries", Integer.toString(year), entryId + ".json");
+        return Path.of("entries", yearOf(entryId), entryId + ".json");
     }
 
     /** Whether a folder of a build, or without its ending the file of a template, could bear this name. */
@@ -39,7 +39,21 @@ public final class Names {
     }
 
     static boolean isUlid(String id) {
-        return ULID.matcher(id).matches();
+        if (id.length() != ULID_LENGTH || id.charAt(0) > '7') {
+            return false;
+        }
+        for (int i = 0; i < ULID_LENGTH; i++) {
+            if (BASE_32.indexOf(id.charAt(i)) < 0) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** The folder within a build's entries where an entry lies: the year it was created in, which its ULID tells. */
+    static String yearOf(String entryId) {
+        return Integer.toString(
+                Ulid.from(entryId).getInstant().atZone(ZoneOffset.UTC).getYear());
     }
 
     private static String ending(String id) {

@@ -65,6 +65,12 @@ final class Places {
         return odd == null ? ours(build, id) : odd;
     }
 
+    /** Whether an entry lies where it was seen last. */
+    boolean isPlace(String id, Path file) {
+        var odd = files.get(id);
+        return odd == null ? file.getParent().getFileName().toString().equals(Names.yearOf(id)) : odd.equals(file);
+    }
+
     private Path ours(String build, String id) throws IOException {
         var head = files.get(build);
         if (head == null) {

@@ -4,6 +4,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.temporal.ChronoUnit;
+import java.util.concurrent.TimeUnit;
 
 /** Tells a file from what it was before by its time and size, in one number. */
 final class Stamp {
@@ -19,8 +20,7 @@ final class Stamp {
 
     /** The time in microseconds, and what fits of the size below it. */
     static long of(BasicFileAttributes file) {
-        long micros =
-                ChronoUnit.MICROS.between(Instant.EPOCH, file.lastModifiedTime().toInstant());
+        long micros = file.lastModifiedTime().to(TimeUnit.MICROSECONDS);
         return micros << SIZE_BITS | file.size() & (1 << SIZE_BITS) - 1;
     }
 

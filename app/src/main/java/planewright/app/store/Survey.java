@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongSupplier;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
@@ -20,7 +21,6 @@ import planewright.app.journal.EntryLine;
 import planewright.app.journal.Kept;
 import planewright.app.journal.News;
 import planewright.app.journal.OpenJournal;
-import planewright.app.store.BuildFiles.Found;
 
 /** Finds out what differs on disk from what the open journal knows, and tells the journal. */
 final class Survey {
@@ -64,11 +64,14 @@ final class Survey {
     }
 
     /**
-     * Compares all files with what the journal knows and tells it what differs.
+     * Compares files with what the journal knows and tells it what differs.
      *
      * @param saves counts the saves made so far: what was seen before a save is looked at again
+     * @param wanted the folders of builds whose entries are looked at
      */
-    synchronized void look(OpenJournal open, LongSupplier saves, JournalFolder.Progress progress) throws IOException {
+    synchronized void look(
+            OpenJournal open, LongSupplier saves, Predicate<Path> wanted, JournalFolder.Progress progress)
+            throws IOException {
         var before = present();
         long savesBefore = saves.getAsLong();
         lookAtRecords();
@@ -80,17 +83,12 @@ final class Survey {
         });
         var done = new AtomicInteger();
         var folders = setAside.keySet().stream()
-                .filter(folder -> builds.equals(folder.getParent()))
+                .filter(folder -> builds.equals(folder.getParent()) && wanted.test(folder))
                 .toList();
         folders.parallelStream().forEach(folder -> {
             lookAtLog(folder, open, saves);
             progress.at(done.incrementAndGet(), folders.size());
         });
-    }
-
-    /** Compares the files of one build. */
-    synchronized void look(Path folder, OpenJournal open, LongSupplier saves) {
-        lookAtLog(folder, open, saves);
     }
 
     private void lookAgainAtRecords() {
@@ -127,32 +125,47 @@ final class Survey {
         heads.clear();
         setAside.keySet().retainAll(Set.copyOf(folders));
         setAside.put(builds, links);
+        folders.forEach(folder -> setAside.putIfAbsent(folder, List.of()));
+        var read = new ConcurrentHashMap<Path, Head>();
+        folders.parallelStream()
+                .forEach(folder -> head(folder, Optional.ofNullable(before.get(folder)))
+                        .ifPresent(head -> read.put(folder, head)));
         for (var folder : folders) {
-            setAside.putIfAbsent(folder, List.of());
-            var found = BuildFiles.head(folder);
-            if (found.isPresent()) {
-                head(found.get(), Optional.ofNullable(before.get(folder)), ids)
-                        .ifPresent(head -> heads.put(folder, head));
+            if (read.containsKey(folder)) {
+                claim(folder, read.get(folder), ids);
             }
         }
     }
 
-    private Optional<Head> head(Found found, Optional<Head> before, Map<String, Path> ids) {
+    private Optional<Head> head(Path folder, Optional<Head> before) {
         try {
-            var head = before.filter(known -> known.stamp() == found.stamp()).isPresent()
-                    ? before.get()
-                    : new Head(FileKind.BUILD.read(JsonFiles.read(found.plain())), found.stamp());
-            var id = head.build().id();
-            BuildFiles.requireUlid(id);
-            var first = ids.putIfAbsent(id, found.file());
-            if (first != null) {
-                throw new Unreadable("its id " + id + " is also that of " + journal.relativize(first));
+            var found = BuildFiles.head(folder);
+            if (found.isEmpty()
+                    || before.filter(known -> known.stamp() == found.get().stamp())
+                            .isPresent()) {
+                return found.flatMap(same -> before);
             }
-            return Optional.of(head);
+            var build = FileKind.BUILD.read(JsonFiles.read(found.get().plain()));
+            BuildFiles.requireUlid(build.id());
+            return Optional.of(new Head(build, found.get().stamp()));
         } catch (IOException unreadable) {
-            setAside.put(found.file().getParent(), List.of(BuildFiles.setAside(found.file(), unreadable)));
+            setAside(folder, unreadable);
             return Optional.empty();
         }
+    }
+
+    private void claim(Path folder, Head head, Map<String, Path> ids) {
+        var id = head.build().id();
+        var first = ids.putIfAbsent(id, folder.resolve(RecordFiles.HEAD));
+        if (first == null) {
+            heads.put(folder, head);
+        } else {
+            setAside(folder, new Unreadable("its id " + id + " is also that of " + journal.relativize(first)));
+        }
+    }
+
+    private void setAside(Path folder, IOException unreadable) {
+        setAside.put(folder, List.of(BuildFiles.setAside(folder.resolve(RecordFiles.HEAD), unreadable)));
     }
 
     private News news(OpenJournal open, Map<Path, News.Present> before) {

@@ -121,6 +121,7 @@ public final class MainWindow {
         frame.setContentPane(made);
         frame.validate();
         made.focusShelf();
+        made.watch();
         made.lookAround();
         frame.addWindowFocusListener(new java.awt.event.WindowAdapter() {
             @Override

@@ -102,6 +102,11 @@ final class WindowContent extends JPanel {
         room.close();
     }
 
+    /** Takes in what other programs do to the journal's files from now on. */
+    void watch() {
+        room.watch();
+    }
+
     /** Takes in what other programs have done to the journal's files. */
     void lookAround() {
         room.lookAround();

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -209,6 +211,27 @@ class OutsideEditsTest {
         journal.apply(Edit.change("mine", entry, entry.withTitle("Mine")));
         assertThat(moved.resolve(file.getFileName())).content().contains("Mine");
         assertThat(file).doesNotExist();
+    }
+
+    @Test
+    void whatIsWrittenWhileSomebodyWatchesIsTakenInAtOnce() throws Exception {
+        open.watch();
+        var titles = new LinkedBlockingQueue<String>();
+        journal.listen(news -> news.present().forEach(each -> {
+            if (each.record() instanceof EntryRecord present) {
+                titles.add(present.title());
+            }
+        }));
+        replace("First flight", "Second flight");
+        assertThat(titles.poll(20, TimeUnit.SECONDS)).isEqualTo("Second flight");
+
+        var crane = Bench.build("Red crane");
+        var folder = Files.createDirectories(open.folder().resolve("builds/crane/entries/2025"));
+        Files.writeString(folder.resolve("../../build.json").normalize(), JsonFiles.text(RecordFiles.json(crane)));
+        var covered = Bench.entry(crane, "Covered");
+        Files.writeString(folder.resolve(covered.id() + ".json"), text(covered));
+        assertThat(titles.poll(20, TimeUnit.SECONDS)).isEqualTo("Covered");
+        assertThat(journal.builds()).contains(crane);
     }
 
     /** The stick was pulled: what is shown stays, and nothing is taken for deleted. */

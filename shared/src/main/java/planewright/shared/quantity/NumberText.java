@@ -18,6 +18,11 @@ public final class NumberText {
 
     private NumberText() {}
 
+    /** Whether a character is a fraction by itself: {@code ½}. */
+    public static boolean isGlyph(char character) {
+        return character > 127 && GLYPHS.containsKey(String.valueOf(character));
+    }
+
     /** The number that a text stands for, or empty where it is none, or not finite. */
     public static Optional<Double> parse(String text) {
         var stripped = text.strip().replace('−', '-');
@@ -28,6 +33,9 @@ public final class NumberText {
     }
 
     private static Optional<Double> unsigned(String text) {
+        if (isPlain(text)) {
+            return Optional.of(Double.parseDouble(text));
+        }
         var mixed = MIXED.matcher(text);
         if (mixed.matches()) {
             double whole = mixed.group(1) == null ? 0 : Double.parseDouble(mixed.group(1));
@@ -42,5 +50,19 @@ public final class NumberText {
         return DECIMAL.matcher(text).matches()
                 ? Optional.of(Double.parseDouble(text.replace(',', '.')))
                 : Optional.empty();
+    }
+
+    /** Nearly all numbers are digits with at most one point among them. */
+    private static boolean isPlain(String text) {
+        int points = 0;
+        for (int i = 0; i < text.length(); i++) {
+            char each = text.charAt(i);
+            if (each == '.') {
+                points++;
+            } else if (each < '0' || each > '9') {
+                return false;
+            }
+        }
+        return points <= 1 && !text.isEmpty() && text.charAt(text.length() - 1) != '.';
     }
 }

@@ -103,6 +103,16 @@ public final class Workroom {
         then.run();
     }
 
+    /** Takes in what other programs do to the journal's files from now on. */
+    public void watch() {
+        background.run(
+                () -> {
+                    program.watch();
+                    return program;
+                },
+                watched -> {});
+    }
+
     /** Takes in what other programs have done to the journal's files. */
     public void lookAround() {
         looks.ask(
