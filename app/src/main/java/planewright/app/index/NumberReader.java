@@ -23,7 +23,6 @@ final class NumberReader extends CharFilter {
                     + "|\\d{1,4}/\\d{1,4}|\\d{1,9}(?:\\.\\d{1,9}|,\\d{1,2})|\\d{1,9})(?![\\d/]|[.,]\\d)"
                     + "((?:mAh|Ah|mm|cm|m|in|ft|mg|kg|g|oz|lb|ml|Hz|V|A|W|mΩ|Ω)(?![\\p{L}\\d]))?");
 
-
     private final List<Step> steps = new ArrayList<>();
     private String text;
     private int at;
