@@ -48,7 +48,10 @@ record CureAnswer(
         var checks = new CureChecks();
         checks.inputs(inputs);
         var words = inputs.material().strip();
-        var name = Materials.table().meant(Materials.CURE, words);
+        var own = Experience.listed(run.journal(), words);
+        var name = Materials.table()
+                .meant(Materials.CURE, words)
+                .or(() -> own.flatMap(material -> Materials.table().meant(Materials.CURE, material.material())));
         var experience = words.isEmpty()
                 ? new Experience(Optional.empty(), Optional.empty(), List.of())
                 : Experience.of(
@@ -56,7 +59,11 @@ record CureAnswer(
                         run.journal(),
                         Stream.concat(Stream.of(words), name.stream())
                                 .distinct()
-                                .toList());
+                                .toList(),
+                        own.isPresent() ? own : name.flatMap(known -> Experience.listed(run.journal(), known)),
+                        name.map(known -> Curing.of(Materials.table(), known).energy())
+                                .orElse(Curing.RULE_OF_THUMB)
+                                .typical());
         if (name.isEmpty() && !experience.isComplete()) {
             checks.material(words);
         }

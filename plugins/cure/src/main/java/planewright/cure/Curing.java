@@ -34,7 +34,7 @@ record Curing(
     private static final double KILO = 1000;
 
     /** Without a figure of its own, a reactive class doubles its rate per 10 K: 53 kJ/mol, see the table. */
-    private static final Range RULE_OF_THUMB = new Range(50_000, 53_000, 55_000);
+    static final Range RULE_OF_THUMB = new Range(50_000, 53_000, 55_000);
 
     /** What a material waits for. */
     enum Way {

@@ -8,14 +8,13 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import javax.measure.quantity.Time;
 import planewright.api.journal.JournalReader;
-import planewright.api.journal.JournalReader.Dated;
-import planewright.api.journal.Measurement;
+import planewright.api.journal.OwnMaterial;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
 /**
- * What the builder has seen, which goes before the table: typed in, else the newest measurement of any build called {@code
- * laminating epoxy hands off} or {@code laminating epoxy fully cured}.
+ * What the builder has seen, which goes before the table: typed in, else written down among the journal's materials, else the
+ * newest measurement of any build called {@code laminating epoxy hands off} or {@code laminating epoxy fully cured}.
  *
  * @param handsOff hours
  * @param fullyCured hours
@@ -31,11 +30,31 @@ record Experience(Optional<Range> handsOff, Optional<Range> fullyCured, List<Str
     private static final double LEAST = 0.1;
 
     /**
+     * All times are those at the temperature of the own times in the inputs.
+     *
      * @param names what the material may be called
+     * @param own the material as the journal's list has it
+     * @param energy its activation energy, J/mol, by which a time of the list is carried over to another temperature
      */
-    static Experience of(CureTime.Inputs inputs, JournalReader journal, List<String> names) {
-        var handsOff = found(inputs.ownHandsOff(), journal, names, Curing.HANDS_OFF);
-        var fullyCured = found(inputs.ownFullyCured(), journal, names, Curing.FULLY_CURED);
+    static Experience of(
+            CureTime.Inputs inputs,
+            JournalReader journal,
+            List<String> names,
+            Optional<? extends OwnMaterial> own,
+            double energy) {
+        double kelvin = inputs.ownTemperature().in(Units.KELVIN);
+        var handsOff = found(
+                inputs.ownHandsOff(),
+                own.flatMap(material -> listed(material, material.handsOff(), Curing.HANDS_OFF, energy, kelvin)),
+                journal,
+                names,
+                Curing.HANDS_OFF);
+        var fullyCured = found(
+                inputs.ownFullyCured(),
+                own.flatMap(material -> listed(material, material.fullyCured(), Curing.FULLY_CURED, energy, kelvin)),
+                journal,
+                names,
+                Curing.FULLY_CURED);
         return new Experience(
                 handsOff.map(Found::hours),
                 fullyCured.map(Found::hours),
@@ -49,9 +68,35 @@ record Experience(Optional<Range> handsOff, Optional<Range> fullyCured, List<Str
         return handsOff.isPresent() && fullyCured.isPresent();
     }
 
+    /** The material of the journal's list that is called so, else one of that class. */
+    static Optional<? extends OwnMaterial> listed(JournalReader journal, String words) {
+        var materials = journal.materials();
+        return materials.stream()
+                .filter(material -> JournalReader.sameName(material.name(), words))
+                .findFirst()
+                .<Optional<? extends OwnMaterial>>map(Optional::of)
+                .orElseGet(() -> materials.stream()
+                        .filter(material -> JournalReader.sameName(material.material(), words))
+                        .findFirst());
+    }
+
+    private static Optional<Found> listed(
+            OwnMaterial material, Optional<Measured<Time>> time, String stage, double energy, double kelvin) {
+        double at = material.at().map(known -> known.in(Units.KELVIN)).orElse(kelvin);
+        return time.filter(Experience::isTime)
+                .map(known -> new Found(
+                        range(known).times(Arrhenius.rate(energy, at, kelvin)),
+                        "'" + material.name() + "' " + stage + " in your materials"));
+    }
+
     private static Optional<Found> found(
-            Optional<Measured<Time>> typed, JournalReader journal, List<String> names, String stage) {
+            Optional<Measured<Time>> typed,
+            Optional<Found> listed,
+            JournalReader journal,
+            List<String> names,
+            String stage) {
         return typed.map(own -> new Found(range(own), "your own figure for " + stage))
+                .or(() -> listed)
                 .or(() -> names.stream()
                         .flatMap(name -> inJournal(journal, name + " " + stage).stream())
                         .findFirst());
@@ -60,7 +105,7 @@ record Experience(Optional<Range> handsOff, Optional<Range> fullyCured, List<Str
     private static Optional<Found> inJournal(JournalReader journal, String name) {
         return journal.builds().stream()
                 .flatMap(build -> journal.latestMeasurement(build.id(), name).stream())
-                .filter(Experience::isTime)
+                .filter(dated -> isTime(dated.what().value()))
                 .max(Comparator.comparing(dated -> dated.entry().at()))
                 .map(dated -> new Found(
                         range(dated.what().value().asType(Time.class)),
@@ -68,8 +113,7 @@ record Experience(Optional<Range> handsOff, Optional<Range> fullyCured, List<Str
                                 + DAY.format(dated.entry().at())));
     }
 
-    private static boolean isTime(Dated<Measurement> dated) {
-        var value = dated.what().value();
+    private static boolean isTime(Measured<?> value) {
         if (!Units.alike(value.value().getUnit(), Units.HOUR)) {
             return false;
         }

@@ -11,6 +11,7 @@ import planewright.api.calculator.UnsuitableInput;
 import planewright.api.journal.Build;
 import planewright.api.journal.Entry;
 import planewright.api.journal.JournalReader;
+import planewright.api.journal.OwnMaterial;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -32,6 +33,7 @@ final class Asked {
     private double ownCelsius = 20;
     private CureTime.Pace countOn = CureTime.Pace.SLOW_END;
     private LocalDateTime now = EVENING;
+    private List<OwnMaterial> materials = List.of();
 
     private Asked(String material) {
         this.material = material;
@@ -89,6 +91,11 @@ final class Asked {
         return this;
     }
 
+    Asked knows(OwnMaterial material) {
+        materials = List.of(material);
+        return this;
+    }
+
     Asked likely() {
         countOn = CureTime.Pace.LIKELY;
         return this;
@@ -104,7 +111,7 @@ final class Asked {
     }
 
     CureTime.Results answer(List<Build> builds, List<Entry> log) throws UnsuitableInput {
-        return new CureTime().compute(inputs(), run(builds, log, now));
+        return new CureTime().compute(inputs(), run(builds, log, materials, now));
     }
 
     CureTime.Inputs inputs() {
@@ -126,6 +133,10 @@ final class Asked {
     }
 
     static Run run(List<Build> builds, List<Entry> log, LocalDateTime now) {
+        return run(builds, log, List.of(), now);
+    }
+
+    private static Run run(List<Build> builds, List<Entry> log, List<OwnMaterial> materials, LocalDateTime now) {
         var reader = new JournalReader() {
             @Override
             public List<Build> builds() {
@@ -137,6 +148,11 @@ final class Asked {
                 return log.stream()
                         .filter(entry -> entry.build().equals(buildId))
                         .toList();
+            }
+
+            @Override
+            public List<OwnMaterial> materials() {
+                return materials;
             }
         };
         return new Run() {

@@ -231,6 +231,34 @@ class CureTimeTest {
                 .isCloseTo(5, within(1e-9));
     }
 
+    /** A time of the list is one at the list's temperature, as one typed in is at the temperature typed in. */
+    @Test
+    void theJournalsMaterialsGoBeforeTheTableAndAreCarriedOverToTheShopsTemperature() throws Exception {
+        var tin = new Listed("tall tin", "laminating epoxy", Measured.of(14, Units.HOUR), 15);
+        var typed = Asked.of("laminating epoxy")
+                .own(Measured.of(14, Units.HOUR), null, 15)
+                .answer();
+        for (var called : List.of("tall tin", "Laminating Epoxy", "laminating epoxy with flock")) {
+            var answer = Asked.of(called).knows(tin).answer();
+            assertThat(answer.handsOffFor().in(Units.HOUR))
+                    .as(called)
+                    .isCloseTo(typed.handsOffFor().in(Units.HOUR), within(1e-9))
+                    .isLessThan(14);
+            assertThat(answer.findings())
+                    .contains(Finding.fine(
+                            "Your own experience goes before the table: 'tall tin' hands off in your materials."));
+        }
+        assertThat(Asked.of("tall tin")
+                        .knows(tin)
+                        .own(Measured.of(5, Units.HOUR), null, 20)
+                        .answer()
+                        .handsOffFor()
+                        .in(Units.HOUR))
+                .isCloseTo(5, within(1e-9));
+        assertThat(Asked.of("cyanoacrylate").knows(tin).answer().findings())
+                .noneMatch(finding -> finding.text().contains("your materials"));
+    }
+
     @Test
     void glueThatNoTableKnowsNeedsBothTimes() throws Exception {
         var answer = Asked.of("flexible hinge glue")
