@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import planewright.api.journal.Picture;
 import planewright.app.Program;
+import planewright.app.journal.TemplateRecord;
 import planewright.app.pictures.PictureShelf;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.SetAside;
@@ -40,6 +41,9 @@ final class CheckCommand implements Callable<Integer> {
                     }
                 }
             }
+            for (var template : program.journal().templates()) {
+                template.outline().ifPresent(hash -> check(program, template, hash, wrong));
+            }
             tell(program, entries, wrong);
             return wrong.isEmpty() ? 0 : 1;
         }
@@ -47,8 +51,12 @@ final class CheckCommand implements Callable<Integer> {
 
     private void tell(Program program, int entries, List<SetAside> wrong) {
         int builds = program.journal().builds().size();
+        int templates = program.journal().templates().size();
         if (common.json()) {
-            var node = JsonFiles.object().put("builds", builds).put("entries", entries);
+            var node = JsonFiles.object()
+                    .put("builds", builds)
+                    .put("entries", entries)
+                    .put("templates", templates);
             var array = node.putArray("wrong");
             wrong.forEach(each ->
                     array.addObject().put("file", place(program, each.file())).put("reason", each.reason()));
@@ -57,8 +65,19 @@ final class CheckCommand implements Callable<Integer> {
         }
         desk.out()
                 .println(Desk.count(builds, "build", "builds") + ", " + Desk.count(entries, "entry", "entries") + ", "
+                        + (templates == 0 ? "" : Desk.count(templates, "template", "templates") + ", ")
                         + Desk.count(wrong.size(), "file", "files") + " wrong");
         wrong.forEach(each -> desk.out().println(place(program, each.file()) + ": " + each.reason()));
+    }
+
+    private static void check(Program program, TemplateRecord template, String hash, List<SetAside> wrong) {
+        try {
+            program.folder().outlines().read(hash);
+        } catch (IOException reason) {
+            wrong.add(new SetAside(
+                    program.folder().outlines().file(hash),
+                    "the outline of '" + template.name() + "': " + reason.getMessage()));
+        }
     }
 
     private static void check(Program program, Picture picture, List<SetAside> wrong) throws IOException {

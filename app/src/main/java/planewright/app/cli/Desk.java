@@ -5,13 +5,19 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.measure.Quantity;
+import javax.measure.Unit;
+import planewright.api.quantity.Measured;
 import planewright.app.Program;
 import planewright.app.Settings;
 import planewright.app.calc.Described;
@@ -19,8 +25,13 @@ import planewright.app.calc.PluginHost;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.JointRecord;
+import planewright.app.journal.Kept;
 import planewright.app.journal.PictureRecord;
+import planewright.app.journal.TemplateRecord;
 import planewright.app.store.JsonFiles;
+import planewright.app.store.RecordFiles;
+import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
 
 /** What every command needs: settings, the clock, where to write, and finding things by what the user calls them. */
 record Desk(Settings settings, Clock clock, PrintWriter out) {
@@ -48,23 +59,65 @@ record Desk(Settings settings, Clock clock, PrintWriter out) {
 
     /** The build of that name, id, or unmistakable beginning of its name, letter case aside. */
     static BuildRecord build(Program program, String called) {
-        var builds = program.journal().builds();
+        return only("build", called, program.journal().builds(), BuildRecord::name);
+    }
+
+    /** The template that is called so, likewise. */
+    static TemplateRecord template(Program program, String called) {
+        return only("template", called, program.journal().templates(), TemplateRecord::name);
+    }
+
+    private static <T extends Kept> T only(String what, String called, List<T> all, Function<T, String> name) {
         var wanted = called.strip().toLowerCase(Locale.ROOT);
-        var exact = builds.stream()
-                .filter(build -> build.name().toLowerCase(Locale.ROOT).equals(wanted)
-                        || build.id().equalsIgnoreCase(wanted))
+        var exact = all.stream()
+                .filter(each -> name.apply(each).toLowerCase(Locale.ROOT).equals(wanted)
+                        || each.id().equalsIgnoreCase(wanted))
                 .toList();
         var found = exact.isEmpty()
-                ? builds.stream()
-                        .filter(build -> build.name().toLowerCase(Locale.ROOT).startsWith(wanted))
+                ? all.stream()
+                        .filter(each ->
+                                name.apply(each).toLowerCase(Locale.ROOT).startsWith(wanted))
                         .toList()
                 : exact;
         if (found.size() != 1 || wanted.isEmpty()) {
-            throw CommandFailed.work("build '" + called + "' is "
+            throw CommandFailed.work(what + " '" + called + "' is "
                     + (found.isEmpty() ? "not in the journal" : "not the only one so called") + "; accepted: "
-                    + names(builds));
+                    + (all.isEmpty()
+                            ? "none, the journal has no " + what + "s yet"
+                            : all.stream().map(name).sorted().collect(Collectors.joining(", "))));
         }
         return found.get(0);
+    }
+
+    /** Today, or the date of an option. */
+    LocalDate day(String option, Optional<String> typed) {
+        return typed.map(text -> date(option, text)).orElseGet(() -> now().toLocalDate());
+    }
+
+    static LocalDate date(String option, String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeException wrong) {
+            throw CommandFailed.words(option + " is '" + text + "'; accepted: a date such as 2025-03-14");
+        }
+    }
+
+    /** The quantity of an option; a number alone is taken in the unit. */
+    static <Q extends Quantity<Q>> Measured<Q> quantity(String option, String text, Unit<Q> unit, Class<Q> kind) {
+        try {
+            return QuantityText.parseLike(text, unit).measured().asType(kind);
+        } catch (QuantityProblem problem) {
+            throw CommandFailed.words(option + ": " + problem.getMessage());
+        }
+    }
+
+    /** Tells what was done with a record: in words, or as JSON what is written of it now. */
+    void said(boolean json, Kept record, String words) {
+        if (json) {
+            json(RecordFiles.json(record));
+        } else {
+            out.println(words);
+        }
     }
 
     /** The entry of that id or ending of an id. */
@@ -136,11 +189,5 @@ record Desk(Settings settings, Clock clock, PrintWriter out) {
             }
             out.println(line.toString().stripTrailing());
         }
-    }
-
-    private static String names(List<BuildRecord> builds) {
-        return builds.isEmpty()
-                ? "none, the journal has no builds yet"
-                : builds.stream().map(BuildRecord::name).sorted().collect(Collectors.joining(", "));
     }
 }

@@ -8,19 +8,22 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import planewright.app.Program;
 import planewright.app.exchange.JournalArchive;
 import planewright.app.exchange.JournalPages;
 import planewright.app.exchange.MeasurementTable;
+import planewright.app.exchange.OutlineFile;
 import planewright.app.exchange.PictureForm;
 import planewright.app.journal.BuildRecord;
 
-@Command(name = "take", description = "Take a journal, a build, measurements, or pages for a browser out.")
+@Command(name = "take", description = "Take a journal, a build, measurements, an outline, or pages for a browser out.")
 final class TakeCommand extends Group {
     static picocli.CommandLine line(Desk desk) {
         return new picocli.CommandLine(new TakeCommand())
                 .addSubcommand(new Journal(desk))
                 .addSubcommand(new Measurements(desk))
+                .addSubcommand(new Outline(desk))
                 .addSubcommand(new Pages(desk));
     }
 
@@ -110,6 +113,38 @@ final class TakeCommand extends Group {
                 var taken = MeasurementTable.take(program.journal(), common.builds(program), to, common.replace, watch);
                 new ExchangeReport(desk, journal.json())
                         .taken(taken, Desk.count(taken.things(), "measurement", "measurements"), to, "");
+            }
+            return 0;
+        }
+    }
+
+    @Command(
+            name = "outline",
+            description = "Write a template's outline as SVG, which any browser prints at true size.")
+    private static final class Outline implements Callable<Integer> {
+        private final Desk desk;
+
+        @Mixin
+        private JournalOption journal;
+
+        @Parameters(paramLabel = "NAME", description = "The template.")
+        private String name;
+
+        @Option(names = "--to", required = true, paramLabel = "FILE.svg")
+        private Path to;
+
+        @Option(names = "--replace", description = "Replace what was taken out before.")
+        private boolean replace;
+
+        Outline(Desk desk) {
+            this.desk = desk;
+        }
+
+        @Override
+        public Integer call() throws IOException {
+            try (var program = desk.open(journal.journal())) {
+                var taken = OutlineFile.take(program.folder(), Desk.template(program, name), to, replace);
+                new ExchangeReport(desk, journal.json()).taken(taken, "the outline", to, "");
             }
             return 0;
         }

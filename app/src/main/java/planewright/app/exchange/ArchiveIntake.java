@@ -159,6 +159,7 @@ public final class ArchiveIntake {
                 entries += journal.log(build.id()).size();
             }
             checkPictures(part, opened.pictures(), journal, wrong);
+            checkOutlines(part, opened, wrong);
             return new Unpacked(journal.name(), journal.builds().size(), entries, wrong);
         } catch (JournalRefused refused) {
             throw new ExchangeRefused("archive " + archive + " holds no journal that can be opened: "
@@ -183,6 +184,19 @@ public final class ArchiveIntake {
                     }
                 }
             }
+        }
+    }
+
+    private static void checkOutlines(Path part, JournalFolder opened, List<LeftOut> wrong) {
+        for (var template : opened.journal().templates()) {
+            template.outline().ifPresent(hash -> {
+                try {
+                    opened.outlines().read(hash);
+                } catch (IOException reason) {
+                    wrong.add(new LeftOut(
+                            part.relativize(opened.outlines().file(hash)).toString(), reason.getMessage()));
+                }
+            });
         }
     }
 

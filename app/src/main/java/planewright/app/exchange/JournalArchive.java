@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.UUID;
+import java.util.stream.Stream;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Slow;
@@ -46,7 +47,10 @@ public final class JournalArchive {
         return archive.write(form, zip, replace, Map.of());
     }
 
-    /** Writes one build and the pictures of its log, as a journal of that name. */
+    /**
+     * Writes one build, the pictures of its log, and templates that came from it, went to it or flew on it, as a journal of
+     * that name.
+     */
     public static Taken take(
             JournalFolder journal, BuildRecord build, PictureForm form, Path zip, boolean replace, Watch watch)
             throws IOException {
@@ -58,6 +62,7 @@ public final class JournalArchive {
         archive.gather(journal.folder().resolve("schema"));
         archive.gather(journal.folderOf(build));
         archive.addPictures(build);
+        archive.addTemplates(build);
         var id = UUID.nameUUIDFromBytes((journal.id() + "\n" + build.id()).getBytes(StandardCharsets.UTF_8));
         var name = journal.journal().name() + ": " + build.name();
         return archive.write(
@@ -70,12 +75,29 @@ public final class JournalArchive {
     private void addPictures(BuildRecord build) {
         for (var entry : journal.journal().log(build.id())) {
             for (var picture : entry.pictures()) {
-                var file = journal.pictures().file(picture);
-                if (Files.isRegularFile(file)) {
-                    add(file);
-                } else {
-                    leftOut.add(new LeftOut(name(file), "it is missing"));
-                }
+                addOrTell(journal.pictures().file(picture));
+            }
+        }
+    }
+
+    private void addOrTell(Path file) {
+        if (Files.isRegularFile(file)) {
+            add(file);
+        } else {
+            leftOut.add(new LeftOut(name(file), "it is missing"));
+        }
+    }
+
+    private void addTemplates(BuildRecord build) throws IOException {
+        for (var template : journal.journal().templates()) {
+            boolean belongs = Stream.of(
+                            template.cameFrom().stream(), template.wentTo().stream(), template.flewOn().stream())
+                    .flatMap(days -> days)
+                    .anyMatch(day -> day.build().equals(build.id()));
+            if (belongs) {
+                add(journal.fileOf(template));
+                template.outline()
+                        .ifPresent(hash -> addOrTell(journal.outlines().file(hash)));
             }
         }
     }

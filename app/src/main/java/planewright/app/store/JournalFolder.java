@@ -223,6 +223,11 @@ public final class JournalFolder implements Storage, AutoCloseable {
         return places.of(build).getParent();
     }
 
+    /** Where a record's file lies, or would. */
+    public Path fileOf(Kept record) throws IOException {
+        return places.of(record);
+    }
+
     /** What could not be read when it was looked at last; those files are as they were. */
     public List<SetAside> setAside() {
         return survey.setAside();
