@@ -74,9 +74,20 @@ class ArchitectureTest {
             Map.entry("index", List.of("journal")),
             Map.entry("calc", List.of("journal", "store")),
             Map.entry("print", List.of("calc", "figure", "files", "journal", "pictures")),
-            Map.entry("exchange", List.of("files", "journal", "pictures", "store")),
+            Map.entry("exchange", List.of("files", "journal", "outline", "pictures", "store")),
             Map.entry("program", List.of("calc", "index", "journal", "pictures", "store")),
-            Map.entry("cli", List.of("calc", "exchange", "index", "journal", "pictures", "print", "program", "store")),
+            Map.entry(
+                    "cli",
+                    List.of(
+                            "calc",
+                            "exchange",
+                            "index",
+                            "journal",
+                            "outline",
+                            "pictures",
+                            "print",
+                            "program",
+                            "store")),
             Map.entry(
                     "ui",
                     List.of("calc", "exchange", "figure", "index", "journal", "pictures", "print", "program", "store")),

@@ -3,6 +3,7 @@ package planewright.app.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -48,7 +49,7 @@ final class NewTemplate implements Callable<Integer> {
     private Optional<Path> outline = Optional.empty();
 
     @ArgGroup(exclusive = false, multiplicity = "0..*", heading = "A procedure has one or more of:%n")
-    private List<StepOptions> steps = List.of();
+    private List<StepOptions> steps = new ArrayList<>();
 
     @Option(names = "--set-up", description = "Make a set-up.")
     private boolean setUp;

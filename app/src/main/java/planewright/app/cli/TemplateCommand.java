@@ -13,6 +13,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
 import planewright.app.Program;
 import planewright.app.journal.BuildDayRecord;
 import planewright.app.journal.Edit;
@@ -108,8 +109,8 @@ final class TemplateCommand extends Group {
                 if (shown.outline().isPresent()) {
                     var outline =
                             program.folder().outlines().read(shown.outline().get());
-                    out.println("  sheet: " + outline.width() + " mm × " + outline.height() + " mm, "
-                            + Desk.count(outline.paths().size(), "line", "lines"));
+                    out.println("  sheet: " + millimetres(outline.width()) + " × " + millimetres(outline.height())
+                            + ", " + Desk.count(outline.paths().size(), "line", "lines"));
                     out.println("  file: "
                             + program.folder().outlines().file(shown.outline().get()));
                 }
@@ -121,6 +122,10 @@ final class TemplateCommand extends Group {
                 }
             }
             return 0;
+        }
+
+        private static String millimetres(double length) {
+            return QuantityText.show(Measured.of(length, Units.MILLIMETRE));
         }
 
         private void lineage(Program program, TemplateRecord shown) {
@@ -195,10 +200,11 @@ final class TemplateCommand extends Group {
                 var lineage = given
                         ? before.lineage().goneTo(flown)
                         : before.lineage().flownOn(flown);
-                program.journal().apply(Edit.change("template flew", before, before.withLineage(lineage)));
+                var after = before.withLineage(lineage);
+                program.journal().apply(Edit.change("template flew", before, after));
                 desk.said(
                         common.json(),
-                        before,
+                        after,
                         (given ? "Given to " : "Flew on ") + flown.name() + ", " + date + ": '" + before.name() + "'");
             }
             return 0;

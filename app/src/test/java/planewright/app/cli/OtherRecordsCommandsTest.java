@@ -44,7 +44,7 @@ class OtherRecordsCommandsTest {
         done("template", "flew", "fin", "--build", "Grebe", "--day", "2025-02-01");
         assertThat(done("template", "list")).contains("Fin", "outline", "Grey heron", "Grebe");
         assertThat(done("template", "show", "fin"))
-                .contains("80.0 mm × 40.0 mm, 1 line", "came from: Grey heron", "flew on: Grebe, 2025-02-01");
+                .contains("80 mm × 40 mm, 1 line", "came from: Grey heron", "flew on: Grebe, 2025-02-01");
         var shown = json("template", "show", "fin", "--json");
         assertThat(shown.at("/cameFrom/name").asText()).isEqualTo("Grey heron");
         assertThat(shown.at("/outline/hash").asText()).hasSize(64);

@@ -16,9 +16,13 @@ import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.index.Hits.Hit;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.FlightRecord;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.OpenJournal;
+import planewright.app.journal.RepairRecord;
+import planewright.app.journal.TaskRecord;
 import planewright.shared.quantity.Written;
 
 /** Words that mean the same are found, in whichever form they were written. */
@@ -46,6 +50,23 @@ class SearchWordsTest {
     @AfterEach
     void closeIndex() throws IOException {
         index.close();
+    }
+
+    @ParameterizedTest
+    @CsvSource({"molehill, repair", "linkage, task", "thermal, flight"})
+    void flightsRepairsAndWorkDoneAreFound(String typed, String where) throws IOException {
+        var day = Bench.entry(heron, "A day")
+                .withFlights(List.of(
+                        new FlightRecord("a", Optional.empty(), "", "straight"),
+                        new FlightRecord("b", Optional.empty(), "thermal", "")))
+                .withRepairs(List.of(new RepairRecord("c", "fin", "molehill", "", Optional.empty())))
+                .withTasks(List.of(new TaskRecord("d", "free the linkage", Optional.empty())));
+        journal.apply(Edit.add("day", day));
+        index.close();
+        index = SearchIndex.open(temp.resolve("again"), journal);
+        var hit = only(typed);
+        assertThat(hit.entryId()).isEqualTo(day.id());
+        assertThat(hit.excerpts()).anySatisfy(each -> assertThat(each.where()).isEqualTo(where));
     }
 
     /** Trade terms of the same meaning: common practice, no source. */

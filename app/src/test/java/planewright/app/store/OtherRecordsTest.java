@@ -96,9 +96,9 @@ class OtherRecordsTest {
             """)
     void unknownFieldsSurviveAnEdit(String place, String before, String after) throws IOException {
         var file = file(place);
-        var strange = Files.readString(file)
+        var strange = JsonFiles.text(JsonFiles.parse(Files.readString(file)
                 .replaceFirst("\\n  \"", "\n  \"mood\": {\n    \"wind\": 0.850\n  },\n  \"")
-                .replace(before, before + ",\n      \"odd\": 1.50");
+                .replace(before, before + ",\n      \"odd\": 1.50")));
         assertThat(strange).contains("mood", "odd");
         Files.writeString(file, strange);
         try (var open = Bench.open(journal)) {
@@ -183,7 +183,10 @@ class OtherRecordsTest {
         }
         var after = new ArrayList<>(Files.readAllLines(file));
         after.removeAll(before);
-        assertThat(after).hasSize(2).allMatch(line -> line.contains("build") || line.contains("Teal"));
+        assertThat(after)
+                .filteredOn(line -> line.contains("\""))
+                .hasSize(2)
+                .allMatch(line -> line.contains("build") || line.contains("Teal"));
     }
 
     @ParameterizedTest
