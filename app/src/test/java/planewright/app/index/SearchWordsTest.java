@@ -63,7 +63,7 @@ class SearchWordsTest {
                 .withTasks(List.of(new TaskRecord("d", "free the linkage", Optional.empty())));
         journal.apply(Edit.add("day", day));
         index.close();
-        index = SearchIndex.open(temp.resolve("again"), journal);
+        index = SearchIndex.open(temp.resolve("again"), journal, (done, all) -> {});
         var hit = only(typed);
         assertThat(hit.entryId()).isEqualTo(day.id());
         assertThat(hit.excerpts()).anySatisfy(each -> assertThat(each.where()).isEqualTo(where));
