@@ -85,10 +85,10 @@ final class NewTemplate implements Callable<Integer> {
         private String text;
 
         @Option(names = "--hands-on", paramLabel = "TIME", description = "How long hands are busy: 20 min.")
-        private Optional<String> handsOn = Optional.empty();
+        private String handsOn;
 
         @Option(names = "--wait", paramLabel = "TIME", description = "How long to leave it alone after: 12 h.")
-        private Optional<String> waiting = Optional.empty();
+        private String waiting;
 
         @Option(names = "--material", paramLabel = "WORDS", description = "By class; may be repeated.")
         private List<String> materials = List.of();
@@ -101,8 +101,8 @@ final class NewTemplate implements Callable<Integer> {
                     Ids.small(), text, time("--hands-on", handsOn), time("--wait", waiting), materials, cautions);
         }
 
-        private static Optional<Measured<Time>> time(String option, Optional<String> typed) {
-            return typed.map(text -> Desk.quantity(option, text, Units.MINUTE, Time.class));
+        private static Optional<Measured<Time>> time(String option, String typed) {
+            return Optional.ofNullable(typed).map(text -> Desk.quantity(option, text, Units.MINUTE, Time.class));
         }
     }
 
