@@ -32,6 +32,10 @@ class ReadmeCommandsTest {
                 new BufferedImage(64, 48, BufferedImage.TYPE_INT_RGB),
                 "jpg",
                 folder.resolve("fin.jpg").toFile());
+        Files.writeString(
+                folder.resolve("fin.svg"),
+                "<svg xmlns='http://www.w3.org/2000/svg' width='80mm' height='40mm' viewBox='0 0 80 40'>"
+                        + "<path d='M 0 40 L 60 0 L 80 40 Z'/></svg>");
         int run = 0;
         for (var words : commands()) {
             var err = new StringWriter();
