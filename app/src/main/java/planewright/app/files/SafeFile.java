@@ -1,9 +1,11 @@
 package planewright.app.files;
 
+import java.io.FilterOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -33,30 +35,102 @@ public final class SafeFile {
 
     /** As {@link #write(Path, byte[])}, with content that need not fit into memory. */
     public static void write(Path file, Content content) throws IOException {
-        makeFolder(file.getParent());
+        told(file, () -> makeFolder(file.getParent()));
         var beside = file.resolveSibling("." + file.getFileName() + "."
                 + ProcessHandle.current().pid() + "-" + COUNTER.incrementAndGet() + ENDING);
         try {
-            try (var channel = FileChannel.open(
-                    beside,
-                    StandardOpenOption.CREATE,
-                    StandardOpenOption.TRUNCATE_EXISTING,
-                    StandardOpenOption.WRITE)) {
-                content.to(Channels.newOutputStream(channel));
-                channel.force(true);
-            }
-            Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE);
+            write(file, beside, content);
+            told(file, () -> Files.move(beside, file, StandardCopyOption.ATOMIC_MOVE));
         } catch (IOException | RuntimeException failure) {
-            Files.deleteIfExists(beside);
+            clear(beside, failure);
             throw failure;
         }
         force(file.getParent());
+    }
+
+    private static void write(Path file, Path beside, Content content) throws IOException {
+        var options = Set.of(StandardOpenOption.CREATE, StandardOpenOption.TRUNCATE_EXISTING, StandardOpenOption.WRITE);
+        try (var channel = told(file, () -> FileChannel.open(beside, options))) {
+            content.to(new Telling(file, Channels.newOutputStream(channel)));
+            told(file, () -> {
+                channel.force(true);
+                return channel;
+            });
+        }
+    }
+
+    private static void clear(Path beside, Exception failure) {
+        try {
+            Files.deleteIfExists(beside);
+        } catch (IOException second) {
+            failure.addSuppressed(second);
+        }
+    }
+
+    private interface Step<T> {
+        T go() throws IOException;
+    }
+
+    private static <T> T told(Path file, Step<T> step) throws IOException {
+        try {
+            return step.go();
+        } catch (IOException refused) {
+            throw notWritten(file, refused);
+        }
+    }
+
+    private static IOException notWritten(Path file, IOException refused) {
+        return new IOException(
+                "file " + file + " cannot be written (" + reason(refused)
+                        + "); what was there is as it was. If its disk is full make room, then repeat; accepted: one in a "
+                        + "folder you may write in",
+                refused);
+    }
+
+    private static String reason(IOException refused) {
+        if (refused instanceof FileSystemException known) {
+            return known.getReason() == null
+                    ? known.getClass().getSimpleName().replace("Exception", "")
+                    : known.getReason();
+        }
+        return refused.getMessage();
+    }
+
+    /** Says of which file a write was refused; what its content throws is told as it is. */
+    private static final class Telling extends FilterOutputStream {
+        private final Path file;
+
+        Telling(Path file, OutputStream out) {
+            super(out);
+            this.file = file;
+        }
+
+        @Override
+        public void write(int one) throws IOException {
+            write(new byte[] {(byte) one}, 0, 1);
+        }
+
+        @Override
+        public void write(byte[] bytes, int from, int length) throws IOException {
+            told(file, () -> {
+                out.write(bytes, from, length);
+                return out;
+            });
+        }
     }
 
     /** What shall stand in a file. */
     public interface Content {
         /** Writes all of it; what is thrown leaves the file as it was. */
         void to(OutputStream out) throws IOException;
+    }
+
+    /** Moves a file within its disk, durably; a file that is there is replaced. */
+    public static void move(Path from, Path to) throws IOException {
+        told(to, () -> makeFolder(to.getParent()));
+        told(to, () -> Files.move(from, to, StandardCopyOption.ATOMIC_MOVE));
+        force(to.getParent());
+        force(from.getParent());
     }
 
     /** Deletes a file, durably. */
@@ -106,12 +180,13 @@ public final class SafeFile {
         return LEFT_OVER.matcher(name).matches();
     }
 
-    private static void makeFolder(Path folder) throws IOException {
+    private static Path makeFolder(Path folder) throws IOException {
         if (!Files.isDirectory(folder)) {
             makeFolder(folder.toAbsolutePath().getParent());
             Files.createDirectories(folder);
             force(folder.toAbsolutePath().getParent());
         }
+        return folder;
     }
 
     /** Forces a folder to disk: the names of what lies in it. */

@@ -135,7 +135,12 @@ public final class OpenJournal implements JournalReader {
         return contents;
     }
 
-    /** Makes an edit. It counts as done, and can be undone, once every change of it is durable. */
+    /**
+     * Makes an edit. It counts as done, and can be undone, once every change of it is durable.
+     *
+     * @throws IOException if a change could not be made; those before it are taken back. Where that fails too they stand, and are
+     *     shown and can be undone like an edit of their own
+     */
     public synchronized void apply(Edit edit) throws IOException {
         done.push(carryOut(edit));
         undone.clear();
@@ -200,21 +205,34 @@ public final class OpenJournal implements JournalReader {
                 saved.add(storage.save(change));
             }
         } catch (IOException | RuntimeException failure) {
-            takeBack(saved, failure);
+            var standing = withoutTakenBack(saved, failure);
+            if (!standing.isEmpty()) {
+                publish(News.of(standing));
+                done.push(made(edit, standing));
+                undone.clear();
+            }
             throw failure;
         }
         publish(News.of(saved));
+        return made(edit, saved);
+    }
+
+    private static Edit made(Edit edit, List<Storage.Saved> saved) {
         return new Edit(edit.what(), saved.stream().map(Storage.Saved::change).toList());
     }
 
-    private void takeBack(List<Storage.Saved> saved, Exception failure) {
+    /** Takes back what it can, the last first, and returns what still stands. */
+    private List<Storage.Saved> withoutTakenBack(List<Storage.Saved> saved, Exception failure) {
+        var standing = new ArrayList<>(saved);
         for (int i = saved.size() - 1; i >= 0; i--) {
             try {
                 storage.save(saved.get(i).change().reversed());
+                standing.remove(i);
             } catch (IOException | RuntimeException second) {
                 failure.addSuppressed(second);
             }
         }
+        return standing;
     }
 
     private void publish(News news) {

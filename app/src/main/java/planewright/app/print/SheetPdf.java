@@ -4,7 +4,6 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -68,16 +67,7 @@ public final class SheetPdf {
             }
             var bytes = new ByteArrayOutputStream();
             document.save(bytes);
-            save(bytes.toByteArray(), pdf);
-        }
-    }
-
-    private static void save(byte[] bytes, Path pdf) throws IOException {
-        try {
-            SafeFile.write(pdf.toAbsolutePath(), bytes);
-        } catch (FileSystemException refused) {
-            throw new IOException(
-                    "file " + pdf + " cannot be written; accepted: one in a folder you may write in", refused);
+            SafeFile.write(pdf.toAbsolutePath(), bytes.toByteArray());
         }
     }
 

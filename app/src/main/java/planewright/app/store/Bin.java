@@ -23,9 +23,25 @@ final class Bin {
         this.folder = folder;
     }
 
-    /** Keeps the text of a record that is about to be deleted. */
+    /** Keeps a text under an id of its own. */
     void put(String id, String text) throws IOException {
         SafeFile.write(file(id), text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** Takes a record's file in; where the disk has no room for a copy, the file itself. */
+    void take(String id, Path file, String text) throws IOException {
+        try {
+            put(id, text);
+        } catch (IOException noRoom) {
+            try {
+                SafeFile.move(file, file(id));
+            } catch (IOException second) {
+                noRoom.addSuppressed(second);
+                throw noRoom;
+            }
+            return;
+        }
+        SafeFile.delete(file);
     }
 
     /** The text of a deleted record; empty where there is none that can be read. */

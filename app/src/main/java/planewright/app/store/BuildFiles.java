@@ -11,6 +11,7 @@ import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Predicate;
 import planewright.app.files.SafeFile;
@@ -135,15 +136,16 @@ record BuildFiles(
 
     /** A file's name without its ending: the id of an entry that is named as we name them. */
     static String nameOf(String name) {
-        return isJson(name) ? name.substring(0, name.length() - ENDING.length()) : name;
+        return name.endsWith(ENDING) ? name.substring(0, name.length() - ENDING.length()) : name;
     }
 
     private static boolean isJson(Path file) {
         return isJson(file.getFileName().toString());
     }
 
+    /** Some systems write endings in capitals; some put a companion beside each file, its name after a dot and a low line. */
     private static boolean isJson(String name) {
-        return name.endsWith(ENDING);
+        return name.toLowerCase(Locale.ROOT).endsWith(ENDING) && !name.startsWith("._");
     }
 
     /** Why a file cannot be shown, in a builder's words. */

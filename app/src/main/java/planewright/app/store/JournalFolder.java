@@ -36,7 +36,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
 
     private final Path folder;
     private final JournalHead head;
-    private final Optional<JournalLock> lock;
+    private final JournalLock lock;
     private final Optional<String> readOnly;
     private final Path cache;
     private final PictureShelf pictures;
@@ -51,13 +51,13 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private volatile boolean catalogued;
     private Optional<Watch> watch = Optional.empty();
 
-    private JournalFolder(Path folder, Optional<JournalLock> lock, UserFolders user) throws IOException {
+    private JournalFolder(Path folder, JournalLock lock, UserFolders user) throws IOException {
         this.folder = folder;
         this.lock = lock;
-        this.opened = lock.isPresent() ? lock.get().since() : Instant.EPOCH;
+        this.opened = lock.since();
         this.bin = new Bin(folder.resolve("bin"));
         this.head = JournalHead.read(folder);
-        this.readOnly = head.refusal().or(() -> unwritable(lock));
+        this.readOnly = head.refusal().or(lock::refusal);
         this.cache = user.cacheOf(id(), folder);
         this.pictures = new PictureShelf(folder.resolve("photos"), cache.resolve("thumbnails"), this::requireWritable);
         this.outlines = new OutlineShelf(folder.resolve("outlines"), this::requireWritable);
@@ -147,10 +147,10 @@ public final class JournalFolder implements Storage, AutoCloseable {
         try {
             return new JournalFolder(folder, lock, user);
         } catch (Unreadable reason) {
-            release(lock);
+            lock.close();
             throw new JournalRefused("journal " + folder + ": " + HEAD + " cannot be used: " + reason.getMessage());
         } catch (IOException | RuntimeException failure) {
-            release(lock);
+            lock.close();
             throw failure;
         }
     }
@@ -258,7 +258,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     @Override
     public synchronized Saved save(Edit.Change change) throws IOException {
         requireWritable();
-        if (lock.isEmpty() || !lock.get().isHeld()) {
+        if (!lock.isHeld()) {
             throw new IOException("journal " + folder + " is closed; open it again and repeat the edit");
         }
         try {
@@ -278,7 +278,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         }
         keepCatalogue();
         synchronized (this) {
-            release(lock);
+            lock.close();
         }
     }
 
@@ -317,12 +317,6 @@ public final class JournalFolder implements Storage, AutoCloseable {
         return "the journal's folder " + folder + " cannot be reached; is its disk or stick connected?";
     }
 
-    private static void release(Optional<JournalLock> lock) throws IOException {
-        if (lock.isPresent()) {
-            lock.get().close();
-        }
-    }
-
     private void requireWritable() throws IOException {
         if (readOnly.isPresent()) {
             throw new JournalRefused("journal " + folder + " is open for reading only: " + readOnly.get());
@@ -330,12 +324,6 @@ public final class JournalFolder implements Storage, AutoCloseable {
         if (!isJournal(folder)) {
             throw new JournalRefused(unreachable());
         }
-    }
-
-    private static Optional<String> unwritable(Optional<JournalLock> lock) {
-        return lock.isPresent()
-                ? Optional.empty()
-                : Optional.of("its folder cannot be written in; make it writable, or copy the journal to one that is");
     }
 
     private static boolean isEmptyFolder(Path folder) throws IOException {

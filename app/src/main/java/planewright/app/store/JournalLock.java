@@ -1,6 +1,8 @@
 package planewright.app.store;
 
 import java.io.IOException;
+import java.net.InetAddress;
+import java.net.UnknownHostException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
@@ -9,102 +11,160 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.TimeUnit;
 
-/** One program at a time on a journal; the system frees the lock when a program ends, however it ends. */
+/**
+ * One program at a time writes into a journal; the system frees the lock when a program ends, however it ends. What stands in
+ * the file says who holds it, in words for the others: nothing is decided by them.
+ */
 final class JournalLock implements AutoCloseable {
     private static final String NAME = ".lock";
+
+    /** Far behind the words: where locks keep others from reading, the words can still be read. */
+    private static final long LOCKED_BYTE = 1 << 30;
+
+    private static final int MOST_WORDS = 200;
+    private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
 
     /** Folders locked by this program: POSIX frees a file's locks when its holder closes the file by any channel. */
     private static final Set<Path> HELD = ConcurrentHashMap.newKeySet();
 
     private final Path place;
-    private final FileChannel channel;
+    private final Optional<FileChannel> channel;
+    private final String refusal;
 
-    private JournalLock(Path place, FileChannel channel) {
+    private JournalLock(Path place, Optional<FileChannel> channel, String refusal) {
         this.place = place;
         this.channel = channel;
+        this.refusal = refusal;
     }
 
     /**
-     * Takes the lock; empty where the folder cannot be written in.
+     * Takes the lock, or finds out why nobody can: then the journal can only be read.
      *
      * @throws JournalRefused if another program has the journal open
      */
-    static Optional<JournalLock> take(Path folder) throws IOException {
+    static JournalLock take(Path folder) throws IOException {
         var place = folder.toRealPath();
         if (!HELD.add(place)) {
-            throw refusal(folder, "in this program");
+            throw openElsewhere(folder, "in this program");
         }
         try {
-            var channel = locked(folder);
-            if (channel.isEmpty()) {
+            var lock = locked(folder, place);
+            if (!lock.isHeld()) {
                 HELD.remove(place);
             }
-            return channel.map(open -> new JournalLock(place, open));
+            return lock;
         } catch (IOException | RuntimeException refused) {
             HELD.remove(place);
             throw refused;
         }
     }
 
-    private static Optional<FileChannel> locked(Path folder) throws IOException {
-        var file = folder.resolve(NAME);
+    private static JournalLock locked(Path folder, Path place) throws IOException {
         FileChannel channel;
         try {
             channel = FileChannel.open(
-                    file,
+                    folder.resolve(NAME),
                     StandardOpenOption.CREATE,
                     StandardOpenOption.READ,
                     StandardOpenOption.WRITE,
                     LinkOption.NOFOLLOW_LINKS);
         } catch (IOException notWritable) {
-            return Optional.empty();
+            return not(place, "its folder cannot be written in; make it writable, or copy the journal to one that is");
         }
         try {
-            if (channel.tryLock() == null) {
-                throw refusal(folder, "in another program" + holder(file));
+            if (channel.tryLock(LOCKED_BYTE, 1, false) == null) {
+                throw openElsewhere(folder, "in another program" + holder(folder.resolve(NAME)));
             }
-            channel.truncate(0);
-            channel.write(
-                    ByteBuffer.wrap(("process " + ProcessHandle.current().pid()).getBytes(StandardCharsets.UTF_8)));
-            return Optional.of(channel);
-        } catch (IOException | RuntimeException refused) {
+        } catch (JournalRefused | RuntimeException refused) {
             channel.close();
             throw refused;
+        } catch (IOException unable) {
+            channel.close();
+            return not(
+                    place,
+                    "no file can be locked where it lies (" + unable.getMessage()
+                            + "), so two programs could write at once; copy the journal to a disk of this machine");
         }
+        sign(channel);
+        return new JournalLock(place, Optional.of(channel), "");
     }
 
-    private static JournalRefused refusal(Path folder, String where) {
-        return new JournalRefused("journal " + folder + " is open " + where + "; close it there first");
+    private static JournalLock not(Path place, String why) {
+        return new JournalLock(place, Optional.empty(), why);
     }
 
-    /** When it was taken, by the clock of the journal's file system. */
+    /** Why nobody can take the lock; empty where it was taken. */
+    Optional<String> refusal() {
+        return channel.isPresent() ? Optional.empty() : Optional.of(refusal);
+    }
+
+    /** When it was taken, by the clock of the journal's file system; long ago where it was not. */
     Instant since() throws IOException {
-        return Files.getLastModifiedTime(place.resolve(NAME)).toInstant();
+        return channel.isPresent()
+                ? Files.getLastModifiedTime(place.resolve(NAME)).toInstant()
+                : Instant.EPOCH;
     }
 
     boolean isHeld() {
-        return channel.isOpen();
+        return channel.filter(FileChannel::isOpen).isPresent();
     }
 
     @Override
     public void close() throws IOException {
-        if (channel.isOpen()) {
+        if (isHeld()) {
             try {
-                channel.close();
+                channel.get().close();
             } finally {
                 HELD.remove(place);
             }
         }
     }
 
-    private static String holder(Path file) {
+    private static JournalRefused openElsewhere(Path folder, String where) {
+        return new JournalRefused("journal " + folder + " is open " + where + "; close it there first");
+    }
+
+    /** A lock without words is a lock: the disk may be full. */
+    private static void sign(FileChannel channel) {
+        var words = "process " + ProcessHandle.current().pid() + " on " + host() + " since "
+                + MINUTES.format(LocalDateTime.now());
         try {
-            var holder = Files.readString(file);
-            return holder.isBlank() ? "" : " (" + holder + ")";
+            channel.truncate(0);
+            channel.write(ByteBuffer.wrap(words.getBytes(StandardCharsets.UTF_8)));
+        } catch (IOException noRoom) {
+            System.getLogger(JournalLock.class.getName())
+                    .log(System.Logger.Level.WARNING, "the lock cannot say who holds it", noRoom);
+        }
+    }
+
+    /** This machine's name; a network that does not answer is not waited for. */
+    private static String host() {
+        return CompletableFuture.supplyAsync(() -> {
+                    try {
+                        return InetAddress.getLocalHost().getHostName();
+                    } catch (UnknownHostException nameless) {
+                        return "a machine without a name";
+                    }
+                })
+                .completeOnTimeout("a machine without a name", 300, TimeUnit.MILLISECONDS)
+                .join();
+    }
+
+    private static String holder(Path file) {
+        try (var in = Files.newInputStream(file)) {
+            var words = new String(in.readNBytes(MOST_WORDS), StandardCharsets.UTF_8)
+                    .replaceAll("\\p{Cntrl}", " ")
+                    .strip();
+            return words.isEmpty() ? "" : " (" + words + ")";
         } catch (IOException unknown) {
             return "";
         }

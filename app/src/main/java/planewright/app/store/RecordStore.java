@@ -47,8 +47,7 @@ final class RecordStore {
     private Saved remove(Edit.Change change, Path file) throws IOException {
         var subject = change.subject();
         var text = unchanged(file, subject);
-        bin.put(subject.id(), text);
-        SafeFile.delete(file);
+        bin.take(subject.id(), file, text);
         replaced.note(subject.id(), text, "");
         places.forget(subject);
         return new Saved(change, Stamp.UNKNOWN);

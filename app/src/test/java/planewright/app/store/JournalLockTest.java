@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 
 import java.io.IOException;
+import java.net.InetAddress;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -12,6 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.app.Bench;
 import planewright.app.ChildProgram;
+import planewright.app.disk.Disk;
+import planewright.app.disk.Happening;
+import planewright.app.journal.Edit;
 
 class JournalLockTest {
     @TempDir
@@ -31,7 +35,9 @@ class JournalLockTest {
             assertThat(other.line()).isEqualTo("open");
             assertThatExceptionOfType(JournalRefused.class)
                     .isThrownBy(() -> Bench.open(journal).close())
-                    .withMessageContainingAll(journal.toString(), "process " + other.pid(), "close it there");
+                    .withMessageContainingAll(journal.toString(), "process " + other.pid(), "close it there")
+                    .withMessageMatching(".* \\(process \\d+ on .+ since \\d{4}-\\d\\d-\\d\\d \\d\\d:\\d\\d\\); .*")
+                    .withMessageContaining(InetAddress.getLocalHost().getHostName());
             other.kill();
             Bench.open(journal).close();
         }
@@ -52,6 +58,41 @@ class JournalLockTest {
         }
         try (var other = holding()) {
             assertThat(other.line()).isEqualTo("open");
+        }
+    }
+
+    /** A program that died leaves its words behind, and an odd program odd ones. */
+    @Test
+    void nothingIsDecidedByTheWordsInTheLock() throws IOException {
+        for (var words :
+                new String[] {"process 1 on another machine since 1999-12-31 23:59", "\0\n".repeat(5_000), ""}) {
+            Files.writeString(journal.resolve(".lock"), words);
+            try (var open = Bench.open(journal)) {
+                assertThat(open.readOnly()).isEmpty();
+            }
+        }
+    }
+
+    /** NFS without a lock service answers {@code ENOLCK}: "No locks available" (IEEE 1003.1, errors of fcntl). */
+    @Test
+    void whereNoFileCanBeLockedTheJournalIsOpenForReadingOnly() throws IOException {
+        var unlockable = Disk.at(journal, new Happening() {
+            @Override
+            public void locking(Path file) throws IOException {
+                throw new IOException("No locks available");
+            }
+        });
+        try (var first = Bench.open(unlockable);
+                var second = Bench.open(unlockable)) {
+            assertThat(first.readOnly().orElseThrow())
+                    .contains("No locks available", "two programs could write at once", "copy the journal");
+            assertThat(second.readOnly()).isPresent();
+            assertThatExceptionOfType(JournalRefused.class)
+                    .isThrownBy(() -> first.journal().apply(Edit.add("build", Bench.build("Heron"))))
+                    .withMessageContaining("reading only");
+        }
+        try (var open = Bench.open(journal)) {
+            assertThat(open.readOnly()).isEmpty();
         }
     }
 
