@@ -29,8 +29,11 @@ final class Fields {
         this.object = object;
     }
 
+    /** A text that says something: an empty one would not be written again. */
     String text(String name) throws Unreadable {
-        return optionalText(name).orElseThrow(() -> problem(name, "missing", "a text"));
+        return optionalText(name)
+                .filter(text -> !text.isEmpty())
+                .orElseThrow(() -> problem(name, object.has(name) ? "empty" : "missing", "a text"));
     }
 
     String textOr(String name, String otherwise) throws Unreadable {

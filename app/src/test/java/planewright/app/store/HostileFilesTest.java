@@ -86,6 +86,7 @@ class HostileFilesTest {
             "value": "18"      | "value": "1e999"           | measurements[0], 1e999
             "value": "18"      | "value": "1/0"             | measurements[0], 1/0
             "name": "fin"      | "name": " "                | measurements[0], name of a measurement
+            "id": "k3f9q2"     | "id": ""                   | measurements[0].id, empty, a text
             "measurements": [  | "joints": [{"id": "a"}], "measurements": [ | joints[0].name, missing
             "measurements": [  | "pictures": [{"hash": "../../x", "type": "jpg"}], "measurements": [ | pictures[0], ../../x
             "measurements": [  | "flight": [], "measurements": [ | 'flight'
