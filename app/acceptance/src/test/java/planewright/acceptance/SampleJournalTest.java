@@ -27,11 +27,13 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.api.journal.Entry.Kind;
+import planewright.api.journal.Template;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.OpenJournal;
+import planewright.app.journal.TemplateRecord;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.UserFolders;
@@ -86,7 +88,12 @@ class SampleJournalTest {
                     .isEmpty();
             checked++;
         }
-        assertThat(checked).isEqualTo(1 + journal.builds().size() + entries().size());
+        assertThat(checked)
+                .isEqualTo(1
+                        + journal.builds().size()
+                        + entries().size()
+                        + journal.templates().size()
+                        + 2);
     }
 
     private static String kindOf(Path file) {
@@ -216,6 +223,69 @@ class SampleJournalTest {
         }
         assertThat(Workplace.contents(copy)).isEqualTo(Workplace.contents(Workplace.sample()));
         assertThat(Workplace.contents(copy)).hasSizeGreaterThan(entries().size());
+    }
+
+    /** Lineage joins builds of this journal, in an order in which it can have happened. */
+    @Test
+    void templatesOfEveryKindGoFromBuildToBuild() throws IOException {
+        var templates = journal.templates();
+        assertThat(templates.stream().map(TemplateRecord::kind)).contains(Template.Kind.values());
+        assertThat(templates).hasSizeGreaterThanOrEqualTo(10);
+        assertThat(templates).anySatisfy(each -> assertThat(each.derivedFrom()).isPresent());
+        for (var template : templates) {
+            var days = Stream.of(template.cameFrom().stream(), template.wentTo().stream(), template.flewOn().stream())
+                    .flatMap(each -> each)
+                    .toList();
+            assertThat(days).as(template.name()).isNotEmpty().allSatisfy(day -> {
+                var build = journal.build(day.build()).orElseThrow();
+                assertThat(day.name()).isEqualTo(build.name());
+                assertThat(day.date()).isAfterOrEqualTo(template.made());
+            });
+            assertThat(template.flewOn())
+                    .allSatisfy(day -> assertThat(journal.log(day.build()))
+                            .as(template.name())
+                            .anyMatch(entry -> entry.kind() == Kind.FLIGHT
+                                    && entry.at().toLocalDate().equals(day.date())));
+            template.derivedFrom()
+                    .ifPresent(id ->
+                            assertThat(templates).anyMatch(other -> other.id().equals(id)));
+        }
+    }
+
+    @Test
+    void everyOutlineOpensAndBelongsToATemplate() throws IOException {
+        var shown = new HashSet<Path>();
+        for (var template : journal.templates()) {
+            if (template.outline().isPresent()) {
+                var outline = open.outlines().read(template.outline().get());
+                assertThat(outline.width()).as(template.name()).isBetween(50.0, 500.0);
+                shown.add(open.outlines().file(template.outline().get()));
+            }
+        }
+        try (Stream<Path> files = Files.walk(folder.resolve("outlines"))) {
+            assertThat(files.filter(Files::isRegularFile)).containsExactlyInAnyOrderElementsOf(shown);
+        }
+    }
+
+    @Test
+    void calendarMaterialsRepairsAndTasksAreKept() {
+        assertThat(journal.calendar().orElseThrow().week()).hasSizeGreaterThanOrEqualTo(4);
+        assertThat(journal.materials()).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(entries().stream().filter(entry -> !entry.repairs().isEmpty()))
+                .hasSizeGreaterThanOrEqualTo(8);
+        assertThat(entries().stream().filter(entry -> !entry.tasks().isEmpty())).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(entries().stream().filter(entry -> entry.flights().size() > 1))
+                .isNotEmpty();
+    }
+
+    /** As the program writes it: a file by hand that differs only in spaces would change wholly at its first edit. */
+    @Test
+    void everyFileIsSpelledAsTheProgramSpellsIt() throws IOException {
+        for (var file : files(".json")) {
+            assertThat(JsonFiles.text(JsonFiles.read(file)))
+                    .as("%s", folder.relativize(file))
+                    .isEqualTo(Files.readString(file));
+        }
     }
 
     /** A part's name is what ties its weighings to it. */
