@@ -102,6 +102,9 @@ final class RecordStore {
         kind.requireOurs(file, JsonFiles.parse(text));
         var tree = kind.migrated(JsonFiles.parse(text));
         var fields = Patch.apply(tree, RecordFiles.json(before, tree), RecordFiles.json(after, tree));
+        if (!fields.isEmpty() && !Names.isUlid(after.id())) {
+            throw changed(file);
+        }
         if (!fields.isEmpty()) {
             var other = Ids.next();
             bin.put(other, JsonFiles.text(JsonFiles.parse(text).put("id", other)));
@@ -157,7 +160,11 @@ final class RecordStore {
         } catch (Unreadable other) {
             // said below
         }
-        throw new IOException(
+        throw changed(file);
+    }
+
+    private static IOException changed(Path file) {
+        return new IOException(
                 "file " + file + " was changed by another program since it was read; look at it again, then repeat");
     }
 
