@@ -111,7 +111,7 @@ class ExchangeTest {
     void wrongWordsAreTold() throws Exception {
         assertThat(bench.run("bring").err())
                 .contains("'bring' needs a second word; accepted: pictures, measurements, notes, journal");
-        assertThat(bench.run("take").err()).contains("accepted: journal, measurements, pages");
+        assertThat(bench.run("take").err()).contains("accepted: journal, measurements, outline, pages");
         assertThat(bench.run("take", "all").err()).contains("'all' is no command; accepted: journal");
         assertThat(bench.run("bring", "measurements", "x.csv", "--separator", "--")
                         .code())
