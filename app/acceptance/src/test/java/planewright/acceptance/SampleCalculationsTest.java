@@ -163,7 +163,18 @@ class SampleCalculationsTest {
         assertThat(again).isInstanceOf(Outcome.Answered.class);
         var answered = (Outcome.Answered) again;
         assertThat(JsonFiles.text(answered.inputs())).isEqualTo(JsonFiles.text(kept.inputs()));
-        assertThat(JsonFiles.text(answered.json())).isEqualTo(JsonFiles.text(kept.results()));
+        assertThat(answered.json().equals(SampleCalculationsTest::compare, kept.results()))
+                .as("computed again, %s says %s", entry.title(), JsonFiles.text(answered.json()))
+                .isTrue();
+    }
+
+    /** The last digits of a number may differ with the order in which it was added up. */
+    private static int compare(JsonNode one, JsonNode other) {
+        if (one.isNumber() && other.isNumber()) {
+            double apart = Math.abs(one.doubleValue() - other.doubleValue());
+            return apart <= 1e-12 * Math.max(1, Math.abs(one.doubleValue())) ? 0 : 1;
+        }
+        return one.equals(other) ? 0 : 1;
     }
 
     @ParameterizedTest

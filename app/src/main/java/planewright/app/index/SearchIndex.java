@@ -117,9 +117,12 @@ public final class SearchIndex implements AutoCloseable {
     public void close() throws IOException {
         deaf.run();
         searchers.close();
-        writer.close();
-        writer.getDirectory().close();
-        analyzer.close();
+        try {
+            writer.close();
+        } finally {
+            writer.getDirectory().close();
+            analyzer.close();
+        }
     }
 
     /** Indexes what is new or was changed while nobody looked, and forgets what is gone. */

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.LocalDateTime;
+import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Optional;
@@ -94,7 +95,7 @@ final class JournalLock implements AutoCloseable {
                     "no file can be locked where it lies (" + unable.getMessage()
                             + "), so two programs could write at once; copy the journal to a disk of this machine");
         }
-        sign(channel);
+        sign(channel, folder.resolve(NAME));
         return new JournalLock(place, Optional.of(channel), "");
     }
 
@@ -134,11 +135,12 @@ final class JournalLock implements AutoCloseable {
     }
 
     /** A lock without words is a lock: the disk may be full. */
-    private static void sign(FileChannel channel) {
-        var words = "process " + ProcessHandle.current().pid() + " on " + host() + " since "
-                + MINUTES.format(LocalDateTime.now());
+    private static void sign(FileChannel channel, Path file) {
         try {
             channel.truncate(0);
+            channel.write(ByteBuffer.wrap(" ".getBytes(StandardCharsets.UTF_8)), 0);
+            var now = LocalDateTime.ofInstant(Files.getLastModifiedTime(file).toInstant(), ZoneId.systemDefault());
+            var words = "process " + ProcessHandle.current().pid() + " on " + host() + " since " + MINUTES.format(now);
             channel.write(ByteBuffer.wrap(words.getBytes(StandardCharsets.UTF_8)));
         } catch (IOException noRoom) {
             System.getLogger(JournalLock.class.getName())
