@@ -77,7 +77,7 @@ final class ResultPanel extends JPanel {
             card.add(Look.quiet(Texts.PROPOSED.text()));
             view.proposals().forEach(proposal -> card.add(proposal(proposal)));
         }
-        var actions = new JPanel(new MigLayout("insets 0"));
+        var actions = new JPanel(new MigLayout("insets 0, wrap 2"));
         actions.setOpaque(false);
         actions.add(Buttons.of("keep", Texts.KEEP.text(), this::keep));
         actions.add(Buttons.of("print-result", Texts.PRINT.text(), this::print));
