@@ -16,9 +16,20 @@ import java.util.Map;
  * @param journal what the program opens there
  * @param user a folder for the user's files: the cache above all
  * @param plugins plugin zips, as the launcher names them
+ * @param archive options that name an archive of loaded classes
  */
-record ChildJvm(Path journal, Path user, String plugins) {
+record ChildJvm(Path journal, Path user, String plugins, List<String> archive) {
     private static final String SEPARATOR = "\t";
+
+    /**
+     * The same with the archive of loaded classes that the launcher's starts after the first have: here a main class is run once to
+     * make it.
+     */
+    ChildJvm archivedFor(Class<?> main) throws IOException, InterruptedException {
+        var file = ClassArchive.in(user.toAbsolutePath().getParent(), main.getSimpleName());
+        new ChildJvm(journal, user, plugins, file.making()).run(main);
+        return new ChildJvm(journal, user, plugins, file.using());
+    }
 
     /** In the child: says a number on standard output. */
     static void tell(String name, double number) {
@@ -29,6 +40,7 @@ record ChildJvm(Path journal, Path user, String plugins) {
     Map<String, Double> run(Class<?> main, String... words) throws IOException, InterruptedException {
         var command = new ArrayList<String>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        command.addAll(archive);
         command.addAll(List.of(
                 "-XX:+UseSerialGC",
                 "--enable-native-access=ALL-UNNAMED",

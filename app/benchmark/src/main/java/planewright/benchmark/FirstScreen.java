@@ -2,6 +2,8 @@ package planewright.benchmark;
 
 import java.io.IOException;
 import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
 import planewright.app.journal.EntryLine;
 
 /** From {@code main} until the builds are known and the newest entries of all are read: what a window could show first. */
@@ -17,7 +19,7 @@ public final class FirstScreen {
         try (var program = Opened.program()) {
             var journal = program.journal();
             var newest = journal.builds().stream()
-                    .flatMap(build -> journal.lines(build.id()).stream().map(line -> new Place(build.id(), line)))
+                    .flatMap(build -> newest(journal.lines(build.id())).map(line -> new Place(build.id(), line)))
                     .sorted(Comparator.comparing((Place place) -> place.line().at())
                             .reversed())
                     .limit(NEWEST)
@@ -29,5 +31,10 @@ public final class FirstScreen {
             }
             ChildJvm.tell("first screen", took);
         }
+    }
+
+    /** Lines are in order of time. */
+    private static Stream<EntryLine> newest(List<EntryLine> lines) {
+        return lines.subList(Math.max(0, lines.size() - NEWEST), lines.size()).stream();
     }
 }

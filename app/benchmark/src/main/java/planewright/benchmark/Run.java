@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -19,7 +20,7 @@ import java.util.stream.Stream;
  */
 record Run(Path root, Path journal, Path user, int rounds, Report report) {
     ChildJvm child() throws IOException {
-        return new ChildJvm(journal, user, plugins());
+        return new ChildJvm(journal, user, plugins(), List.of());
     }
 
     /** The zips of all plugins that are packaged, as the launcher names them. */

@@ -48,9 +48,19 @@ final class Counter extends SimpleCollector {
             }
 
             @Override
-            public Counter reduce(Collection<Counter> only) {
-                return only.iterator().next();
+            public Counter reduce(Collection<Counter> parts) {
+                var whole = new Counter(filter);
+                parts.forEach(whole::add);
+                return whole;
             }
+        });
+    }
+
+    private void add(Counter part) {
+        total += part.total;
+        part.counts.forEach((facet, values) -> {
+            var sums = counts.get(facet);
+            values.forEach((value, entries) -> sums.merge(value, entries, Integer::sum));
         });
     }
 

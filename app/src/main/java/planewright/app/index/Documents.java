@@ -1,5 +1,6 @@
 package planewright.app.index;
 
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
@@ -18,6 +19,9 @@ import org.apache.lucene.document.SortedSetDocValuesField;
 import org.apache.lucene.document.StoredField;
 import org.apache.lucene.document.StringField;
 import org.apache.lucene.document.TextField;
+import org.apache.lucene.index.DocValues;
+import org.apache.lucene.index.IndexReader;
+import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.util.BytesRef;
 import planewright.api.journal.Life;
 import planewright.app.index.Pieces.Piece;
@@ -62,7 +66,34 @@ final class Documents {
      * @param stamp of the file
      */
     long stamp(String build, long stamp) {
-        return 31 * stamp + wordsOf(build).hashCode();
+        return stamp(stamp, wordsOf(build).hashCode());
+    }
+
+    /**
+     * The same.
+     *
+     * @param words what stands for {@link #wordsOf} its build
+     */
+    static long stamp(long stamp, long words) {
+        return 31 * stamp + words;
+    }
+
+    /** Hears the ids and stamps of all entries in an index. */
+    interface Stamped {
+        void entry(String id, long stamp);
+    }
+
+    static void stamps(IndexReader index, Stamped stamped) throws IOException {
+        for (var leaf : index.leaves()) {
+            var live = leaf.reader().getLiveDocs();
+            var ids = DocValues.getBinary(leaf.reader(), ID);
+            var numbers = DocValues.getNumeric(leaf.reader(), STAMP);
+            for (int doc = ids.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = ids.nextDoc()) {
+                if ((live == null || live.get(doc)) && numbers.advanceExact(doc)) {
+                    stamped.entry(ids.binaryValue().utf8ToString(), numbers.longValue());
+                }
+            }
+        }
     }
 
     /** What of a build is in the documents of its entries. */

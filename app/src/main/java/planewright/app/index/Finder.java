@@ -1,10 +1,14 @@
 package planewright.app.index;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import org.apache.lucene.document.LongPoint;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.Term;
@@ -51,30 +55,48 @@ final class Finder {
         var measuring = measuring(question.filter());
         var narrowed = narrowed(question.filter(), measuring);
         var asWritten = wording.query(false);
-        var exact = count(asWritten, narrowed, question.filter());
-        if (exact.total() == 0 && !wording.isEmpty()) {
+        var exact = look(question, asWritten, narrowed);
+        if (exact.counter().total() == 0 && !wording.isEmpty()) {
             var forgiven = wording.query(true);
-            var nearly = count(forgiven, narrowed, question.filter());
-            if (nearly.total() > 0) {
-                return hits(question, new Seen(forgiven, wording, measuring, true), narrowed, nearly);
+            var nearly = look(question, forgiven, narrowed);
+            if (nearly.counter().total() > 0) {
+                return hits(nearly, new Seen(wording, measuring, true));
             }
         }
-        return hits(question, new Seen(asWritten, wording, measuring, false), narrowed, exact);
+        return hits(exact, new Seen(wording, measuring, false));
     }
 
-    private Counter count(Query words, Query narrowed, Filter filter) throws IOException {
-        var both = new BooleanQuery.Builder().add(words, Occur.FILTER).add(narrowed, Occur.FILTER);
-        return Counter.of(searcher, both.build(), filter);
-    }
+    /**
+     * What a query finds.
+     *
+     * @param best the first page
+     */
+    private record Found(Counter counter, List<Place> best) {}
 
-    /** What is marked in a hit, and the query that found it. */
-    private record Seen(Query query, Wording wording, Optional<Measuring> measuring, boolean forgiving) {}
+    private record Place(String build, String entry) {}
 
-    private Hits hits(Question question, Seen seen, Query narrowed, Counter counter) throws IOException {
-        if (counter.total() == 0) {
-            return new Hits(0, List.of(), seen.forgiving(), counter.counts());
+    /** Counts and ranks side by side. */
+    private Found look(Question question, Query words, Query narrowed) throws IOException {
+        var counting = CompletableFuture.supplyAsync(() -> count(words, narrowed, question.filter()));
+        var best = best(question, words, narrowed);
+        try {
+            return new Found(counting.join(), best);
+        } catch (CompletionException failure) {
+            throw new IOException("the search index cannot be read", failure.getCause());
         }
-        var all = new BooleanQuery.Builder().add(seen.query(), Occur.MUST).add(narrowed, Occur.FILTER);
+    }
+
+    private Counter count(Query words, Query narrowed, Filter filter) {
+        var both = new BooleanQuery.Builder().add(words, Occur.FILTER).add(narrowed, Occur.FILTER);
+        try {
+            return Counter.of(searcher, both.build(), filter);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    private List<Place> best(Question question, Query words, Query narrowed) throws IOException {
+        var all = new BooleanQuery.Builder().add(words, Occur.MUST).add(narrowed, Occur.FILTER);
         question.filter().kept().forEach((facet, values) -> {
             if (facet == Facet.TAG) {
                 values.forEach(
@@ -85,16 +107,26 @@ final class Finder {
                 all.add(new TermInSetQuery(facet.field(), terms), Occur.FILTER);
             }
         });
-        var hits = new ArrayList<Hits.Hit>();
+        var found = new ArrayList<Place>();
         var stored = searcher.storedFields();
         for (var scored :
                 searcher.search(all.build(), question.most(), question.words().isBlank() ? NEWEST : BEST).scoreDocs) {
             var document = stored.document(scored.doc);
-            journal.entry(document.get(Documents.BUILD), document.get(Documents.ID))
-                    .map(entry -> hit(entry, seen))
-                    .ifPresent(hits::add);
+            found.add(new Place(document.get(Documents.BUILD), document.get(Documents.ID)));
         }
-        return new Hits(counter.total(), hits, seen.forgiving(), counter.counts());
+        return found;
+    }
+
+    /** What is marked in a hit. */
+    private record Seen(Wording wording, Optional<Measuring> measuring, boolean forgiving) {}
+
+    private Hits hits(Found found, Seen seen) {
+        var hits = found.best().parallelStream()
+                .flatMap(place -> journal.entry(place.build(), place.entry()).stream())
+                .map(entry -> hit(entry, seen))
+                .toList();
+        return new Hits(
+                found.counter().total(), hits, seen.forgiving(), found.counter().counts());
     }
 
     private Hits.Hit hit(EntryRecord entry, Seen seen) {
@@ -128,8 +160,8 @@ final class Finder {
         return Optional.of(new Measuring(range, keys(), each -> name.meets(analyzer.tokens(each))));
     }
 
-    private TreeSet<String> keys() throws IOException {
-        var keys = new TreeSet<String>();
+    private Set<String> keys() throws IOException {
+        var keys = new HashSet<String>();
         for (var leaf : searcher.getIndexReader().leaves()) {
             var terms =
                     DocValues.getSortedSet(leaf.reader(), Documents.MEASURED).termsEnum();

@@ -2,7 +2,6 @@ package planewright.app.index;
 
 import java.io.IOException;
 import java.io.Reader;
-import java.io.StringWriter;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -22,6 +21,9 @@ final class NumberReader extends CharFilter {
             Pattern.compile("(?<![\\p{L}\\d.,/])(\\d{1,6}[ -]\\d{1,4}/\\d{1,4}|\\d{1,6} ?[½¼¾⅛⅜⅝⅞]|[½¼¾⅛⅜⅝⅞]"
                     + "|\\d{1,4}/\\d{1,4}|\\d{1,9}(?:\\.\\d{1,9}|,\\d{1,2})|\\d{1,9})(?![\\d/]|[.,]\\d)"
                     + "((?:mAh|Ah|mm|cm|m|in|ft|mg|kg|g|oz|lb|ml|Hz|V|A|W|mΩ|Ω)(?![\\p{L}\\d]))?");
+
+    /** Most texts are a few hundred characters long, and each has a reader of its own. */
+    private static final int PIECE = 1024;
 
     private final List<Step> steps = new ArrayList<>();
     private String text;
@@ -61,9 +63,7 @@ final class NumberReader extends CharFilter {
     }
 
     private String read(Reader reader) throws IOException {
-        var whole = new StringWriter();
-        reader.transferTo(whole);
-        var text = whole.toString();
+        var text = whole(reader);
         var numbers = NUMBER.matcher(text);
         var one = new StringBuilder(text.length());
         int copied = 0;
@@ -83,6 +83,15 @@ final class NumberReader extends CharFilter {
             }
         }
         return one.append(text, copied, text.length()).toString();
+    }
+
+    private static String whole(Reader reader) throws IOException {
+        var whole = new StringBuilder();
+        var piece = new char[PIECE];
+        for (int count = reader.read(piece); count >= 0; count = reader.read(piece)) {
+            whole.append(piece, 0, count);
+        }
+        return whole.toString();
     }
 
     private static boolean canBegin(char first) {

@@ -1,8 +1,9 @@
 package planewright.app.index;
 
 import java.io.IOException;
-import java.util.HashMap;
+import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.apache.lucene.index.LeafReaderContext;
 import org.apache.lucene.search.ConstantScoreScorer;
 import org.apache.lucene.search.ConstantScoreWeight;
@@ -17,11 +18,11 @@ import org.apache.lucene.util.FixedBitSet;
 
 /**
  * What another query finds, each with the same score. It is worked out once for each segment, although a search goes over it twice,
- * for the counts and for the hits. For one search, on one thread.
+ * for the counts and for the hits. For one search.
  */
 final class Once extends Query {
     private final Query query;
-    private final Map<Object, FixedBitSet> found = new HashMap<>();
+    private final Map<Object, FixedBitSet> found = new ConcurrentHashMap<>();
 
     Once(Query query) {
         this.query = query;
@@ -48,17 +49,24 @@ final class Once extends Query {
     }
 
     private FixedBitSet found(Weight weight, LeafReaderContext leaf) throws IOException {
-        var known = found.get(leaf.id());
-        if (known != null) {
-            return known;
+        try {
+            return found.computeIfAbsent(leaf.id(), first -> find(weight, leaf));
+        } catch (UncheckedIOException failure) {
+            throw failure.getCause();
         }
+    }
+
+    private static FixedBitSet find(Weight weight, LeafReaderContext leaf) {
         var here = new FixedBitSet(Math.max(1, leaf.reader().maxDoc()));
-        var scorer = weight.scorer(leaf);
-        if (scorer != null) {
-            here.or(scorer.iterator());
+        try {
+            var scorer = weight.scorer(leaf);
+            if (scorer != null) {
+                here.or(scorer.iterator());
+            }
+            return here;
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
         }
-        found.put(leaf.id(), here);
-        return here;
     }
 
     @Override

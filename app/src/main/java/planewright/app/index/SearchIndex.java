@@ -15,11 +15,9 @@ import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.stream.Stream;
 import org.apache.lucene.index.CodecReader;
-import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.index.Term;
-import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.SearcherManager;
 import org.apache.lucene.store.FSDirectory;
@@ -63,7 +61,8 @@ public final class SearchIndex implements AutoCloseable {
         var directory = new NRTCachingDirectory(FSDirectory.open(folder), 5, 60);
         this.writer = new IndexWriter(directory, new IndexWriterConfig(analyzer).setRAMBufferSizeMB(BUFFER_MEGABYTES));
         try {
-            this.searchers = new SearcherManager(writer, null);
+            this.searchers = new SearcherManager(writer, new PieceByPiece());
+            checkIntegrity();
             this.deaf = journal.listen(this::follow);
         } catch (IOException | RuntimeException failure) {
             writer.rollback();
@@ -116,6 +115,14 @@ public final class SearchIndex implements AutoCloseable {
     @Override
     public void close() throws IOException {
         deaf.run();
+        try {
+            commit();
+        } finally {
+            closeFiles();
+        }
+    }
+
+    private void closeFiles() throws IOException {
         searchers.close();
         try {
             writer.close();
@@ -125,8 +132,28 @@ public final class SearchIndex implements AutoCloseable {
         }
     }
 
+    private void checkIntegrity() throws IOException {
+        var searcher = searchers.acquire();
+        try {
+            searcher.getIndexReader().leaves().parallelStream().forEach(leaf -> {
+                try {
+                    ((CodecReader) leaf.reader()).checkIntegrity();
+                } catch (IOException damaged) {
+                    throw new UncheckedIOException("the search index is damaged", damaged);
+                }
+            });
+        } finally {
+            searchers.release(searcher);
+        }
+    }
+
     /** Indexes what is new or was changed while nobody looked, and forgets what is gone. */
     private void catchUp() throws IOException {
+        journal.builds().forEach(build -> words.putIfAbsent(build.id(), documents.wordsOf(build.id())));
+        var wanted = Coverage.wanted(journal, documents);
+        if (wanted.isPresent() && wanted.equals(Coverage.noted(writer))) {
+            return;
+        }
         var stamps = stamps();
         var builds = journal.builds();
         var done = new AtomicInteger();
@@ -137,12 +164,22 @@ public final class SearchIndex implements AutoCloseable {
         for (var gone : stamps.keySet()) {
             unlessFollowed(gone, () -> writer.deleteDocuments(new Term(Documents.ID, gone)));
         }
-        writer.commit();
+        commit();
         searchers.maybeRefreshBlocking();
     }
 
+    private void commit() throws IOException {
+        searchers.maybeRefreshBlocking();
+        var searcher = searchers.acquire();
+        try {
+            Coverage.of(searcher.getIndexReader()).note(writer);
+        } finally {
+            searchers.release(searcher);
+        }
+        writer.commit();
+    }
+
     private void catchUp(BuildRecord build, Map<String, Long> stamps) {
-        words.putIfAbsent(build.id(), documents.wordsOf(build.id()));
         var missing = new HashMap<String, Long>();
         var known = new HashSet<String>();
         for (var line : journal.lines(build.id())) {
@@ -186,20 +223,9 @@ public final class SearchIndex implements AutoCloseable {
 
     private Map<String, Long> stamps() throws IOException {
         var stamps = new ConcurrentHashMap<String, Long>();
-        IndexSearcher searcher = searchers.acquire();
+        var searcher = searchers.acquire();
         try {
-            for (var leaf : searcher.getIndexReader().leaves()) {
-                var reader = (CodecReader) leaf.reader();
-                reader.checkIntegrity();
-                var live = reader.getLiveDocs();
-                var ids = DocValues.getBinary(reader, Documents.ID);
-                var numbers = DocValues.getNumeric(reader, Documents.STAMP);
-                for (int doc = ids.nextDoc(); doc != DocIdSetIterator.NO_MORE_DOCS; doc = ids.nextDoc()) {
-                    if ((live == null || live.get(doc)) && numbers.advanceExact(doc)) {
-                        stamps.put(ids.binaryValue().utf8ToString(), numbers.longValue());
-                    }
-                }
-            }
+            Documents.stamps(searcher.getIndexReader(), stamps::put);
         } finally {
             searchers.release(searcher);
         }

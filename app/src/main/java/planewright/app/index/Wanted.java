@@ -1,10 +1,10 @@
 package planewright.app.index;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
 import org.apache.lucene.index.Term;
 import org.apache.lucene.search.AutomatonQuery;
@@ -39,7 +39,7 @@ final class Wanted {
     private final boolean inARow;
     private final boolean unfinished;
     private final List<List<String>> others;
-    private final Map<String, CompiledAutomaton> nearly = new HashMap<>();
+    private final Map<String, CompiledAutomaton> nearly = new ConcurrentHashMap<>();
 
     /**
      * @param words as typed

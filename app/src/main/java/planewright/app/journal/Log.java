@@ -20,9 +20,13 @@ final class Log {
         this.records = records;
     }
 
-    /** A log of which only the lines are known yet. */
+    /**
+     * A log of which only the lines are known yet.
+     *
+     * @param lines in order of time
+     */
     static Log unread(String build, List<EntryLine> lines) {
-        return new Log(build, sortedLines(lines.stream()), Optional.empty());
+        return new Log(build, List.copyOf(lines), Optional.empty());
     }
 
     /** A log that is wholly in memory. */

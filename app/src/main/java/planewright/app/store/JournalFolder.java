@@ -64,30 +64,41 @@ public final class JournalFolder implements Storage, AutoCloseable {
         this.places = new Places(folder);
         this.survey = new Survey(folder, places, readOnly.isEmpty());
         this.records = new RecordStore(head, places, bin);
-        var found = survey.records();
         var known = Catalogue.load(cache);
         this.catalogued = known.isPresent();
-        this.journal = OpenJournal.unread(head.name(), found, known(found, known), this::read, this);
+        var catalogue = known.orElse(new Catalogue(Map.of(), Map.of()));
+        var found = survey.records(catalogue.builds());
+        this.journal = OpenJournal.unread(head.name(), found, lines(found, catalogue), this::read, this);
         journal.listen(news -> catalogued = false);
     }
 
     /** Lines of builds that are still there; a build that is new has none yet. */
-    private Map<String, List<EntryLine>> known(List<Kept> found, Optional<Catalogue> known) throws IOException {
+    private Map<String, List<EntryLine>> lines(List<Kept> found, Catalogue catalogue) throws IOException {
         var lines = new HashMap<String, List<EntryLine>>();
         for (var record : found) {
             if (record instanceof BuildRecord build) {
-                var log = known.map(catalogue -> catalogue.lines().get(build.id()))
-                        .orElse(List.of());
-                lines.put(build.id(), log);
-                for (var line : log) {
-                    var odd = known.get().odd().get(line.id());
-                    if (odd != null) {
-                        places.noteEntry(build.id(), line.id(), folder.resolve(odd));
-                    }
+                var folder = places.of(build).getParent().getFileName().toString();
+                var known = Optional.ofNullable(catalogue.builds().get(folder))
+                        .filter(each -> each.head().id().equals(build.id()));
+                lines.put(build.id(), known.map(Catalogue.Known::lines).orElse(List.of()));
+                if (!catalogue.odd().isEmpty()) {
+                    noteOdd(build, lines.get(build.id()), catalogue);
                 }
             }
         }
         return lines;
+    }
+
+    private void noteOdd(BuildRecord build, List<EntryLine> log, Catalogue catalogue) throws IOException {
+        for (var line : log) {
+            var odd = catalogue.odd().get(line.id());
+            if (odd != null) {
+                places.noteEntry(
+                        build.id(),
+                        line.id(),
+                        folder.resolve(RecordFiles.BUILDS).resolve(odd));
+            }
+        }
     }
 
     /**

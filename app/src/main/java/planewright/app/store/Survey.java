@@ -17,7 +17,6 @@ import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.EntryLine;
 import planewright.app.journal.Kept;
 import planewright.app.journal.News;
 import planewright.app.journal.OpenJournal;
@@ -54,8 +53,17 @@ final class Survey {
         return all;
     }
 
-    /** Reads all records but the entries, which are not looked at. */
-    synchronized List<Kept> records() throws IOException {
+    /**
+     * Reads all records but the entries, which are not looked at. Builds whose files are as they were are not read either.
+     *
+     * @param known what was known of builds, by the names of their folders
+     */
+    synchronized List<Kept> records(Map<String, Catalogue.Known> known) throws IOException {
+        known.forEach((folder, build) -> {
+            if (build.stamp() != Stamp.UNKNOWN) {
+                heads.put(builds.resolve(folder), new Head(build.head(), build.stamp()));
+            }
+        });
         lookAtRecords();
         var records = new ArrayList<Kept>();
         heads.values().forEach(head -> records.add(head.build()));
@@ -246,17 +254,20 @@ final class Survey {
     }
 
     /** The catalogue of what the journal knows. */
-    Catalogue catalogue(OpenJournal open) {
-        var lines = new HashMap<String, List<EntryLine>>();
+    synchronized Catalogue catalogue(OpenJournal open) throws IOException {
+        var known = new HashMap<String, Catalogue.Known>();
         var odd = new HashMap<String, String>();
         for (var build : open.builds()) {
-            lines.put(build.id(), open.lines(build.id()));
-            for (var line : open.lines(build.id())) {
+            var folder = places.of(build).getParent();
+            var head = heads.getOrDefault(folder, new Head(build, Stamp.UNKNOWN));
+            var lines = open.lines(build.id());
+            known.put(folder.getFileName().toString(), new Catalogue.Known(head.build(), head.stamp(), lines));
+            for (var line : lines) {
                 places.oddly(line.id())
                         .ifPresent(file ->
                                 odd.put(line.id(), builds.relativize(file).toString()));
             }
         }
-        return new Catalogue(lines, odd);
+        return new Catalogue(known, odd);
     }
 }

@@ -62,6 +62,19 @@ class IndexRebuiltTest {
     }
 
     @Test
+    void anIndexThatCoversTheJournalIsNotComparedEntryByEntry() throws IOException {
+        assertSound();
+        var looked = new AtomicBoolean();
+        try (var index = SearchIndex.open(temp, journal(), (done, all) -> looked.set(true))) {
+            assertThat(looked).isFalse();
+            assertThat(found(index, "number7 ", 5)).hasSize(1);
+        }
+        entries.set(3, entries.get(3).withTitle("Varnishing number3"));
+        SearchIndex.open(temp, journal(), (done, all) -> looked.set(true)).close();
+        assertThat(looked).isTrue();
+    }
+
+    @Test
     void anIndexOfAnotherJournalIsForgotten() throws IOException {
         assertSound();
         entries.clear();

@@ -108,7 +108,7 @@ class CatalogueTest {
 
     @Test
     void aCatalogueThatIsDamagedCutOrMissingIsMadeAnew() throws IOException {
-        var catalogue = Bench.only(temp.resolve("user"), "catalogue-2");
+        var catalogue = Bench.only(temp.resolve("user"), "catalogue-3");
         var sound = Files.readAllBytes(catalogue);
         for (int i = 0; i < sound.length; i += 23) {
             var damaged = sound.clone();
