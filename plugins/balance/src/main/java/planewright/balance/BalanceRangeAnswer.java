@@ -62,8 +62,8 @@ record BalanceRangeAnswer(
     /** How far the refinement goes, as a share of the mean chord, and how many panels it may take. */
     private static final double SETTLED = 1e-3;
 
-    private static final int MOST_ALIKE = 1300;
-    private static final int MOST_UNLIKE = 650;
+    private static final int MOST_ALIKE = 2600;
+    private static final int MOST_UNLIKE = 1300;
 
     /** The share of what bodies do that is doubted: common practice, no source. */
     private static final double BODY_DOUBT = 1.0 / 3;

@@ -20,9 +20,9 @@ import planewright.shared.quantity.QuantityText;
 /** Which shapes no lattice can be laid over. */
 final class BalanceRangeChecks {
     /** Panels on both sides that the coarsest lattice may have; the program is to answer within seconds. */
-    private static final int MOST_ALIKE = 600;
+    private static final int MOST_ALIKE = 1000;
 
-    private static final int MOST_UNLIKE = 300;
+    private static final int MOST_UNLIKE = 500;
     private static final int MOST_PIECES = 60;
     private static final double LEAST_AREA = 1e-4;
     private static final double LEAST_LENGTH = 1e-4;

@@ -6,16 +6,20 @@ import java.util.function.Consumer;
 import java.util.function.ToDoubleFunction;
 import planewright.api.journal.Planform;
 import planewright.shared.planform.Outlines;
+import planewright.shared.planform.SurfaceGeometry;
+import planewright.shared.planform.SurfaceGeometry.View;
 
 /**
  * Where the lift due to incidence acts, so that an aircraft which balances there neither returns nor departs: x = Σ xL_α / Σ
  * L_α over all surfaces, from lattices made finer until it stands still.
  *
- * <p>At a kink of a swept wing the lattice's error falls as 1/n, elsewhere faster, so each value is the straight line through
+ * <p>At a kink of a swept wing the lattice's error falls as 1/n, elsewhere faster, so the value is the straight line through
  * the last two lattices at 1/n = 0 (L. F. Richardson, Philosophical Transactions A 210 (1911) 307, cited from memory). The
- * error claimed is three times its change from the value before, or once the change before that, or three tenths of its
- * distance from the last lattice (all of it where one surface flies behind another), whichever is most; docs/convergence.md
- * of this module shows that it holds.
+ * error claimed for it is twice its change from the value before, or half the change before that, or 0.15 of its distance from
+ * the last lattice, whichever is most. Where a wake meets a surface, lattices jump about a value more than they approach it,
+ * and the line would magnify that: so the last lattice itself is the value where its own claim, twice its
+ * distance from the line or half that distance one lattice before, is smaller. docs/convergence.md of this module shows that
+ * the claims hold.
  *
  * @param x station, m
  * @param error how far the lattice's limit may lie from it, m
@@ -24,20 +28,13 @@ import planewright.shared.planform.Outlines;
  * @param finest the last lattice
  */
 public record NeutralPoint(double x, double error, double liftSlope, List<Step> steps, Lattice finest) {
-    private static final int[] FINENESS = {2, 3, 4, 5, 6, 8, 10, 12, 16};
+    private static final int[] FINENESS = {2, 3, 4, 5, 6, 8, 10, 12};
 
-    /** How many times the last change of the value, and how much of the last correction, are doubted. */
-    private static final double CHANGE = 3;
+    /** The least error claimed, as a share of the wings' mean chord. */
+    private static final double FLOOR = 2e-5;
 
-    private static final double CORRECTION = 0.3;
-
-    /** The same where a surface flies in another's wake, which a coarse lattice sees nearer than it is. */
-    private static final double CORRECTION_IN_WAKE = 1;
-
-    /** A surface of less than this share of the largest's area leaves no wake to speak of. */
-    private static final double SMALL = 0.02;
-
-    private static final double FLOOR = 1e-6;
+    /** What lattices tell together, and how far from it the truth may lie. */
+    private record Estimate(double x, double error) {}
 
     /**
      * One lattice.
@@ -62,19 +59,24 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
         Lattice lattice = null;
         for (int fineness : FINENESS) {
             int last = steps.size() - 1;
-            if (last >= 2 && (settled(steps, planform) <= tolerance || next(steps.get(last), fineness) > mostPanels)) {
+            if (last >= 2 && (estimate(steps).error() <= tolerance || next(steps.get(last), fineness) > mostPanels)) {
                 break;
             }
             lattice = Lattice.of(planform, Resolution.fineness(fineness));
             steps.add(step(lattice, fineness, planform));
             each.accept(steps.get(steps.size() - 1));
         }
+        var estimate = estimate(steps);
         return new NeutralPoint(
-                line(steps, Step::x),
-                settled(steps, planform),
+                estimate.x(),
+                Math.max(estimate.error(), FLOOR * chord(planform)),
                 line(steps, Step::liftSlope),
                 List.copyOf(steps),
                 lattice);
+    }
+
+    private static double chord(Planform planform) {
+        return SurfaceGeometry.of(SurfaceGeometry.wings(planform), View.ABOVE).meanChord();
     }
 
     private static double next(Step last, int fineness) {
@@ -91,24 +93,20 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
         return new Step(fineness, lattice.panels(), x, 2 * lift);
     }
 
-    private static double settled(List<Step> steps, Planform planform) {
-        int count = steps.size();
-        double finest = steps.get(count - 1).x();
-        double correction = doubted(planform) * Math.abs(line(steps, Step::x) - finest);
-        double change = CHANGE * change(steps);
-        if (count > 3) {
-            change = Math.max(change, change(steps.subList(0, count - 1)));
-        }
-        return Math.max(Math.max(change, correction), FLOOR * Outlines.reach(planform));
+    private static Estimate estimate(List<Step> steps) {
+        var before = steps.subList(0, steps.size() - 1);
+        var extrapolated = new Estimate(
+                line(steps, Step::x),
+                Math.max(
+                        Math.max(2 * change(steps), before.size() > 2 ? change(before) / 2 : 0),
+                        0.15 * correction(steps)));
+        var finest =
+                new Estimate(steps.get(before.size()).x(), Math.max(2 * correction(steps), correction(before) / 2));
+        return finest.error() < extrapolated.error() ? finest : extrapolated;
     }
 
-    private static double doubted(Planform planform) {
-        var areas = planform.surfaces().stream()
-                .mapToDouble(Outlines::projectedArea)
-                .sorted()
-                .toArray();
-        boolean wake = areas.length > 1 && areas[areas.length - 2] > SMALL * areas[areas.length - 1];
-        return wake ? CORRECTION_IN_WAKE : CORRECTION;
+    private static double correction(List<Step> steps) {
+        return Math.abs(line(steps, Step::x) - steps.get(steps.size() - 1).x());
     }
 
     private static double change(List<Step> steps) {

@@ -18,9 +18,9 @@ public record Resolution(int chordwise, int spanwise, int multiple, Spacing spac
         }
     }
 
-    /** The usual lattice: two panels a chord and six lots across for each step of fineness. */
+    /** The usual lattice: two panels a chord and twelve lots across for each step of fineness. */
     public static Resolution fineness(int steps) {
-        return new Resolution(2 * steps, 6, steps, Spacing.SEMICIRCLE);
+        return new Resolution(2 * steps, 12, steps, Spacing.SEMICIRCLE);
     }
 
     /** Even panels and strips, as in hand computations. */

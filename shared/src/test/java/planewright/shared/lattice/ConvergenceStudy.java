@@ -9,7 +9,7 @@ final class ConvergenceStudy {
     public static void main(String[] args) {
         Shapes.study().forEach((name, planform) -> {
             double chord = Shapes.chord(planform);
-            var all = NeutralPoint.of(planform, 0, 5000, step -> {});
+            var all = NeutralPoint.of(planform, 0, 4600, step -> {});
             System.out.printf(Locale.ROOT, "%n## %s%n%n", name);
             System.out.printf(
                     Locale.ROOT,
@@ -24,7 +24,7 @@ final class ConvergenceStudy {
                 var step = all.steps().get(i);
                 double error = (step.x() - all.x()) / chord;
                 var order = "";
-                if (i > 0) {
+                if (i > 0 && error != 0) {
                     var before = all.steps().get(i - 1);
                     order = String.format(
                             Locale.ROOT,

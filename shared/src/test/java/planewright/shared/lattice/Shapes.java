@@ -56,7 +56,7 @@ final class Shapes {
         return wing(list.toArray(Panel[]::new));
     }
 
-    /** The five of the convergence study: plain, swept, delta, with a tail, with a canard and tip fins. */
+    /** Those of the convergence study: plain, swept, delta, with a tail, with a canard and tip fins, with a V-tail. */
     static Map<String, Planform> study() {
         var shapes = new LinkedHashMap<String, Planform>();
         shapes.put("rectangle of aspect ratio 6", rectangle(6));
@@ -79,6 +79,21 @@ final class Shapes {
                                 0.021,
                                 true,
                                 List.of(new Panel(0.17, 0.095, 0.15, Math.toRadians(30), Math.toRadians(82), 0)))));
+        shapes.put(
+                "long wing with V-tail that crosses its wake",
+                of(
+                        surface(
+                                "wing",
+                                0,
+                                0.028,
+                                panel(0.2, 0.195, 0.5, 0),
+                                new Panel(0.195, 0.165, 0.42, Math.toRadians(1.5), Math.toRadians(5), 0),
+                                new Panel(0.165, 0.11, 0.29, Math.toRadians(6), Math.toRadians(9), 0)),
+                        surface(
+                                "V-tail",
+                                0.905,
+                                0.018,
+                                new Panel(0.132, 0.086, 0.3, Math.toRadians(9), Math.toRadians(38), 0))));
         return shapes;
     }
 
