@@ -11,6 +11,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import planewright.app.calc.PluginHost;
+import planewright.app.calc.PluginShelf;
 import planewright.app.index.SearchIndex;
 import planewright.app.journal.OpenJournal;
 import planewright.app.pictures.PictureShelf;
@@ -30,6 +31,7 @@ public final class Program implements AutoCloseable {
         return thread;
     });
     private final List<SearchIndex.Progress> indexing = new CopyOnWriteArrayList<>();
+    private final List<Runnable> onPlugins = new CopyOnWriteArrayList<>();
     private CompletableFuture<SearchIndex> index;
     private CompletableFuture<PluginHost> plugins;
 
@@ -119,10 +121,34 @@ public final class Program implements AutoCloseable {
     /** The plugins, found and started in the background. */
     public synchronized CompletableFuture<PluginHost> plugins() {
         if (plugins == null) {
-            plugins = CompletableFuture.supplyAsync(
-                    () -> PluginHost.open(pluginPlaces, user.data().resolve("plugins-unpacked")), background);
+            plugins = CompletableFuture.supplyAsync(this::openPlugins, background);
         }
         return plugins;
+    }
+
+    private PluginHost openPlugins() {
+        return PluginHost.open(pluginPlaces, user.data());
+    }
+
+    /** The plugins that the user has added, and what is trusted. After a change there, {@link #reopenPlugins}. */
+    public PluginShelf pluginShelf() {
+        return new PluginShelf(user.data());
+    }
+
+    /** Finds and starts plugins anew, and lets those go that ran; a calculation under way in one of them may fail. */
+    public void reopenPlugins() {
+        PluginHost before;
+        synchronized (this) {
+            before = plugins().join();
+            plugins = CompletableFuture.completedFuture(openPlugins());
+        }
+        before.close();
+        onPlugins.forEach(Runnable::run);
+    }
+
+    /** Somebody hears when there are other plugins, on the thread that opened them. */
+    public void onPlugins(Runnable listener) {
+        onPlugins.add(listener);
     }
 
     /** Waits for index and plugins if they are just being opened, then closes them and the journal. */

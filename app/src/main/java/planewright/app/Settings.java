@@ -11,13 +11,12 @@ import planewright.app.store.UserFolders;
  * What the launcher and the environment say.
  *
  * @param user where the user's files go
- * @param pluginPlaces plugin zips, and folders that hold some
+ * @param pluginPlaces zips of the plugins that came with the program, and folders that hold some
  * @param journal the journal to use where a command names none
  */
 public record Settings(UserFolders user, List<Path> pluginPlaces, Optional<Path> journal) {
     /**
-     * Plugins of the system property {@code planewright.plugins} and of the user's own folder {@code plugins}; the journal
-     * of the environment variable {@code PLANEWRIGHT_JOURNAL}, else of the property {@code planewright.journal}.
+     * Plugins of the system property {@code planewright.plugins}; the journal of the environment variable {@code PLANEWRIGHT_JOURNAL}, else of the property {@code planewright.journal}.
      */
     public static Settings ofSystem() {
         var user = UserFolders.ofSystem();
@@ -27,7 +26,6 @@ public record Settings(UserFolders user, List<Path> pluginPlaces, Optional<Path>
                 places.add(Path.of(place));
             }
         }
-        places.add(user.data().resolve("plugins"));
         places.removeIf(place -> !place.toFile().exists());
         var journal = Optional.ofNullable(System.getenv("PLANEWRIGHT_JOURNAL"))
                 .or(() -> Optional.ofNullable(System.getProperty("planewright.journal")))

@@ -17,11 +17,9 @@ import org.pf4j.PluginRepository;
 import org.pf4j.PluginRuntimeException;
 import org.pf4j.PropertiesPluginDescriptorFinder;
 
-/** PF4J over folders that are unpacked already; the API's classes always come from the program. */
+/** PF4J over folders that are unpacked already; the API's classes always come from the program, and only they do. */
 final class IsolatingPluginManager extends DefaultPluginManager {
-    private static final List<String> FROM_THE_PROGRAM =
-            List.of("planewright.api.", "javax.measure.", "tech.units.", "tech.uom.", "org.pf4j.");
-
+    private final ClassLoader view = new ProgramView();
     private final Map<String, Throwable> failedExtensions = new HashMap<>();
 
     IsolatingPluginManager(Path root, String apiVersion) {
@@ -82,14 +80,12 @@ final class IsolatingPluginManager extends DefaultPluginManager {
 
     private final class ProgramFirst extends PluginClassLoader {
         ProgramFirst(PluginDescriptor descriptor) {
-            super(IsolatingPluginManager.this, descriptor, IsolatingPluginManager.class.getClassLoader());
+            super(IsolatingPluginManager.this, descriptor, view);
         }
 
         @Override
         public Class<?> loadClass(String name) throws ClassNotFoundException {
-            return FROM_THE_PROGRAM.stream().anyMatch(name::startsWith)
-                    ? getParent().loadClass(name)
-                    : super.loadClass(name);
+            return ProgramView.shows(name) ? getParent().loadClass(name) : super.loadClass(name);
         }
     }
 }

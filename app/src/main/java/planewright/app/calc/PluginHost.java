@@ -9,6 +9,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.FutureTask;
+import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
@@ -18,24 +22,32 @@ import planewright.app.journal.Slow;
 
 /** The calculators of all plugins that can be used, and why others cannot. One sick plugin never hides another. */
 public final class PluginHost implements AutoCloseable {
+    /** Longer than any plugin needs on a slow disk; one that never comes up keeps the others waiting no longer. */
+    private static final int START_SECONDS = 10;
+
+    private final PluginShelf shelf;
+    private final PluginChoices choices;
     private final List<PluginProblem> problems = new ArrayList<>();
+    private final List<ListedPlugin> listed = new ArrayList<>();
     private final Map<String, Described> calculators = new LinkedHashMap<>();
     private final IsolatingPluginManager manager;
 
-    private PluginHost(Path unpackFolder) {
-        manager = new IsolatingPluginManager(unpackFolder, Api.VERSION);
+    private PluginHost(PluginShelf shelf) {
+        this.shelf = shelf;
+        this.choices = shelf.said();
+        this.manager = new IsolatingPluginManager(shelf.unpacked(), Api.VERSION);
     }
 
     /**
-     * Finds and starts plugins.
+     * Finds and starts plugins: those that came with the program, then those that the user has added and trusts.
      *
-     * @param places plugin zips, and folders that hold some
-     * @param unpackFolder where they are unpacked; a folder of the user's data
+     * @param shipped plugin zips, and folders that hold some
+     * @param user the folder of the user's data, in which added plugins lie and all are unpacked
      */
-    public static PluginHost open(List<Path> places, Path unpackFolder) {
+    public static PluginHost open(List<Path> shipped, Path user) {
         Slow.work("starting plugins");
-        var host = new PluginHost(unpackFolder);
-        host.packages(places).forEach(plugin -> host.start(plugin, unpackFolder));
+        var host = new PluginHost(new PluginShelf(user));
+        host.begin(shipped);
         return host;
     }
 
@@ -55,61 +67,158 @@ public final class PluginHost implements AutoCloseable {
         return List.copyOf(problems);
     }
 
+    /** All plugins that were found, in the order in which they were. */
+    public List<ListedPlugin> plugins() {
+        return List.copyOf(listed);
+    }
+
     @Override
     public void close() {
         manager.getPlugins().stream().map(PluginWrapper::getPluginId).toList().forEach(manager::unloadPlugin);
     }
 
-    private List<PluginPackage> packages(List<Path> places) {
+    /** A zip that was found, and whether it came with the program. */
+    private record Found(Path zip, boolean shipped) {}
+
+    private void begin(List<Path> shipped) {
         var byId = new LinkedHashMap<String, PluginPackage>();
-        for (var zip : zips(places)) {
+        for (var found : found(shipped)) {
+            var before = problems.size();
+            Optional<PluginPackage> plugin = Optional.empty();
+            var state = ListedPlugin.State.REFUSED;
+            var calculatorsBefore = List.copyOf(calculators.keySet());
             try {
-                var plugin = PluginPackage.of(zip);
-                var first = byId.putIfAbsent(plugin.id(), plugin);
+                plugin = Optional.of(PluginPackage.of(found.zip()));
+                var first = byId.putIfAbsent(plugin.get().id(), plugin.get());
                 if (first != null) {
-                    throw new Faulty("its plugin.id '" + plugin.id() + "' is also that of " + first.file()
+                    throw new Faulty("its plugin.id '" + plugin.get().id() + "' is also that of " + first.file()
                             + ", which was taken; remove one of the two");
                 }
+                if (choices.off().contains(plugin.get().id())) {
+                    state = ListedPlugin.State.OFF;
+                } else {
+                    if (!found.shipped()) {
+                        requireTrust(plugin.get());
+                    }
+                    startInTime(plugin.get());
+                    state = ListedPlugin.State.RUNS;
+                }
             } catch (Faulty faulty) {
-                problems.add(new PluginProblem(zip, faulty.getMessage()));
+                problems.add(new PluginProblem(found.zip(), faulty.getMessage()));
             }
+            list(found, plugin, state, before, calculatorsBefore);
         }
-        return List.copyOf(byId.values());
     }
 
-    private List<Path> zips(List<Path> places) {
-        var zips = new ArrayList<Path>();
-        for (var place : places) {
+    private void list(
+            Found found,
+            Optional<PluginPackage> plugin,
+            ListedPlugin.State state,
+            int problemsBefore,
+            List<String> calculatorsBefore) {
+        var brought = calculators.keySet().stream()
+                .filter(id -> !calculatorsBefore.contains(id))
+                .toList();
+        var reasons = problems.subList(problemsBefore, problems.size()).stream()
+                .map(PluginProblem::reason)
+                .toList();
+        listed.add(new ListedPlugin(
+                found.zip(),
+                plugin.map(PluginPackage::id).orElse(""),
+                plugin.map(PluginPackage::version).orElse(""),
+                plugin.map(PluginPackage::description).orElse(""),
+                plugin.map(PluginPackage::provider).orElse(""),
+                plugin.map(PluginPackage::requires).orElse(""),
+                plugin.map(PluginHost::hash).orElse(""),
+                found.shipped(),
+                brought.isEmpty() && state == ListedPlugin.State.RUNS ? ListedPlugin.State.REFUSED : state,
+                reasons,
+                brought));
+    }
+
+    private static String hash(PluginPackage plugin) {
+        try {
+            return plugin.hash();
+        } catch (IOException gone) {
+            return "";
+        }
+    }
+
+    private void requireTrust(PluginPackage plugin) throws Faulty {
+        var trusted = choices.trusted(plugin.id());
+        if (trusted.isEmpty()) {
+            throw new Faulty("nobody has said that it is trusted; add it to be asked");
+        }
+        if (!trusted.get().equals(hash(plugin))) {
+            throw new Faulty("its content is not what was trusted: its SHA-256 is " + hash(plugin) + ", trusted was "
+                    + trusted.get() + "; add it again to be asked");
+        }
+    }
+
+    private List<Found> found(List<Path> shipped) {
+        var found = new ArrayList<Found>();
+        for (var place : shipped) {
             if (Files.isDirectory(place)) {
                 try (Stream<Path> files = Files.list(place)) {
                     files.filter(file -> file.getFileName().toString().endsWith(".zip"))
                             .sorted()
-                            .forEach(zips::add);
+                            .forEach(zip -> found.add(new Found(zip, true)));
                 } catch (IOException unreadable) {
                     problems.add(new PluginProblem(place, "the folder cannot be read: " + unreadable.getMessage()));
                 }
             } else {
-                zips.add(place);
+                found.add(new Found(place, true));
             }
         }
-        return zips;
+        try {
+            shelf.zips().forEach(zip -> found.add(new Found(zip, false)));
+        } catch (IOException unreadable) {
+            problems.add(new PluginProblem(shelf.unpacked(), "added plugins cannot be listed: " + unreadable));
+        }
+        return found;
     }
 
-    private void start(PluginPackage plugin, Path unpackFolder) {
+    private void startInTime(PluginPackage plugin) throws Faulty {
+        var found = new ArrayList<Described>();
+        var start = new FutureTask<List<PluginProblem>>(() -> start(plugin, found));
+        var thread = new Thread(start, "planewright-start-" + plugin.id());
+        thread.setDaemon(true);
+        thread.start();
         try {
-            var id = manager.loadPlugin(plugin.unpackInto(unpackFolder));
-            var wrapper = manager.getPlugin(id);
-            requireClass(wrapper);
-            var state = manager.startPlugin(id);
-            if (state != PluginState.STARTED) {
-                throw new Faulty(reason(wrapper, plugin));
+            problems.addAll(start.get(START_SECONDS, TimeUnit.SECONDS));
+        } catch (TimeoutException never) {
+            throw new Faulty("it has not come up within " + START_SECONDS + " s");
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new Faulty("the start was stopped");
+        } catch (ExecutionException failure) {
+            if (failure.getCause() instanceof Faulty faulty) {
+                throw faulty;
             }
-            describe(plugin);
-        } catch (Faulty faulty) {
-            problems.add(new PluginProblem(plugin.file(), faulty.getMessage()));
-        } catch (Exception | Error failure) {
-            problems.add(new PluginProblem(plugin.file(), "it cannot be started: " + words(failure)));
+            throw new Faulty("it cannot be started: " + words(failure.getCause()));
         }
+        for (var described : found) {
+            var first = calculators.putIfAbsent(described.id(), described);
+            if (first != null) {
+                problems.add(new PluginProblem(
+                        plugin.file(),
+                        "its calculator '" + described.id() + "' has the id of one of plugin " + first.plugin()));
+            }
+        }
+    }
+
+    /** Starts a plugin and describes its calculators; what is wrong with some of them does not keep the others away. */
+    private List<PluginProblem> start(PluginPackage plugin, List<Described> found) throws Faulty, IOException {
+        var id = manager.loadPlugin(plugin.unpackInto(shelf.unpacked()));
+        var wrapper = manager.getPlugin(id);
+        requireClass(wrapper);
+        var state = manager.startPlugin(id);
+        if (state != PluginState.STARTED) {
+            throw new Faulty(reason(wrapper, plugin));
+        }
+        var wrong = new ArrayList<PluginProblem>();
+        describe(plugin, found, wrong);
+        return wrong;
     }
 
     private static void requireClass(PluginWrapper wrapper) throws Faulty {
@@ -131,16 +240,16 @@ public final class PluginHost implements AutoCloseable {
         return "it cannot be started" + (cause == null ? "" : ": " + words(cause));
     }
 
-    private void describe(PluginPackage plugin) throws Faulty {
-        var found = new ArrayList<String>();
+    private void describe(PluginPackage plugin, List<Described> found, List<PluginProblem> wrong) throws Faulty {
+        var made = new ArrayList<String>();
         for (Calculator<?, ?> calculator : manager.getExtensions(Calculator.class, plugin.id())) {
-            found.add(calculator.getClass().getName());
+            made.add(calculator.getClass().getName());
             try {
-                add(Described.of(calculator, plugin.id() + " " + plugin.version()));
+                found.add(Described.of(calculator, plugin.id() + " " + plugin.version()));
             } catch (Faulty faulty) {
-                problems.add(new PluginProblem(plugin.file(), faulty.getMessage()));
+                wrong.add(new PluginProblem(plugin.file(), faulty.getMessage()));
             } catch (RuntimeException | Error failure) {
-                problems.add(new PluginProblem(
+                wrong.add(new PluginProblem(
                         plugin.file(), calculator.getClass().getName() + " cannot be described: " + words(failure)));
             }
         }
@@ -149,19 +258,12 @@ public final class PluginHost implements AutoCloseable {
             throw new Faulty("it brings no calculator; a calculator's class is marked @Extension");
         }
         for (var name : named) {
-            if (!found.contains(name)) {
+            if (!made.contains(name)) {
                 var cause = manager.failedExtensions().get(name);
-                problems.add(new PluginProblem(
+                wrong.add(new PluginProblem(
                         plugin.file(),
                         "its calculator " + name + " cannot be made" + (cause == null ? "" : ": " + words(cause))));
             }
-        }
-    }
-
-    private void add(Described described) throws Faulty {
-        var first = calculators.putIfAbsent(described.id(), described);
-        if (first != null) {
-            throw new Faulty("its calculator '" + described.id() + "' has the id of one of plugin " + first.plugin());
         }
     }
 

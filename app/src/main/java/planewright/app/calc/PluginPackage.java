@@ -1,5 +1,6 @@
 package planewright.app.calc;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -26,6 +27,9 @@ import java.util.zip.ZipInputStream;
 record PluginPackage(Path file, Properties properties) {
     private static final String PROPERTIES = "plugin.properties";
     private static final long MOST_BYTES = 500L << 20;
+    private static final long MOST_PACKED_BYTES = 200L << 20;
+    private static final int MOST_FILES = 20_000;
+    private static final int MOST_PROPERTIES = 100_000;
 
     /**
      * Looks into a zip.
@@ -33,6 +37,7 @@ record PluginPackage(Path file, Properties properties) {
      * @throws Faulty if it is no plugin; the message says why
      */
     static PluginPackage of(Path file) throws Faulty {
+        requireSize(file);
         try (var zip = new ZipFile(file.toFile())) {
             var entry = zip.getEntry(PROPERTIES);
             if (entry == null) {
@@ -40,7 +45,8 @@ record PluginPackage(Path file, Properties properties) {
             }
             var properties = new Properties();
             try (InputStream in = zip.getInputStream(entry)) {
-                properties.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+                properties.load(new InputStreamReader(
+                        new ByteArrayInputStream(in.readNBytes(MOST_PROPERTIES)), StandardCharsets.UTF_8));
             }
             var plugin = new PluginPackage(file, properties);
             plugin.requireSound();
@@ -56,6 +62,16 @@ record PluginPackage(Path file, Properties properties) {
 
     String version() {
         return properties.getProperty("plugin.version", "");
+    }
+
+    /** What it says it does. */
+    String description() {
+        return properties.getProperty("plugin.description", "");
+    }
+
+    /** Who says to have made it. */
+    String provider() {
+        return properties.getProperty("plugin.provider", "");
     }
 
     /** The version of the API it asks for; {@code *} where it does not say. */
@@ -87,6 +103,18 @@ record PluginPackage(Path file, Properties properties) {
         return target;
     }
 
+    private static void requireSize(Path file) throws Faulty {
+        try {
+            long size = Files.size(file);
+            if (size > MOST_PACKED_BYTES) {
+                throw new Faulty(
+                        "it has " + (size >> 20) + " MB; accepted: up to " + (MOST_PACKED_BYTES >> 20) + " MB");
+            }
+        } catch (IOException gone) {
+            throw new Faulty("it is not there or cannot be read");
+        }
+    }
+
     private void requireSound() throws Faulty {
         if (!id().matches("[a-z][a-z0-9-]{0,39}")) {
             throw new Faulty("its plugin.id is '" + id() + "'; accepted: lower-case letters, digits and hyphens");
@@ -101,29 +129,85 @@ record PluginPackage(Path file, Properties properties) {
     }
 
     private void unpack(Path folder) throws IOException, Faulty {
-        long bytes = 0;
+        long left = MOST_BYTES;
+        int files = 0;
         try (var zip = new ZipInputStream(Files.newInputStream(file))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 var path = folder.resolve(entry.getName()).normalize();
                 if (!path.startsWith(folder)) {
                     throw new Faulty("its entry '" + entry.getName() + "' leads out of the plugin's folder");
                 }
+                if (++files > MOST_FILES) {
+                    throw new Faulty("it holds more than " + MOST_FILES + " files");
+                }
                 if (entry.isDirectory()) {
                     Files.createDirectories(path);
                 } else {
                     Files.createDirectories(path.getParent());
-                    bytes += Files.copy(zip, path);
-                }
-                if (bytes > MOST_BYTES) {
-                    throw new Faulty("it unpacks to more than " + (MOST_BYTES >> 20) + " MB");
+                    left -= copy(zip, path, left);
+                    scan(path);
                 }
             }
         }
     }
 
-    private String hash() throws IOException {
+    /** Copies no more than there is room for, whatever the zip says of its sizes. */
+    private static long copy(InputStream from, Path to, long most) throws IOException, Faulty {
+        long copied = 0;
+        var piece = new byte[1 << 16];
+        try (var out = Files.newOutputStream(to)) {
+            for (int count = from.read(piece); count >= 0; count = from.read(piece)) {
+                copied += count;
+                if (copied > most) {
+                    throw new Faulty("it unpacks to more than " + (MOST_BYTES >> 20) + " MB");
+                }
+                out.write(piece, 0, count);
+            }
+        }
+        return copied;
+    }
+
+    private static void scan(Path file) throws IOException, Faulty {
+        var name = file.getFileName().toString();
+        if (name.endsWith(".class")) {
+            scan(name, Files.readAllBytes(file));
+        } else if (name.endsWith(".jar")) {
+            try (var jar = new ZipInputStream(Files.newInputStream(file))) {
+                long left = MOST_BYTES;
+                for (ZipEntry entry = jar.getNextEntry(); entry != null; entry = jar.getNextEntry()) {
+                    if (entry.getName().endsWith(".class")) {
+                        var bytes = jar.readNBytes((int) Math.min(left, Integer.MAX_VALUE >> 2));
+                        left -= bytes.length;
+                        if (left <= 0) {
+                            throw new Faulty("its " + name + " unpacks to more than " + (MOST_BYTES >> 20) + " MB");
+                        }
+                        scan(entry.getName(), bytes);
+                    }
+                }
+            }
+        }
+    }
+
+    private static void scan(String name, byte[] bytes) throws Faulty {
         try {
-            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(Files.readAllBytes(file)));
+            var forbidden = ClassScan.forbidden(bytes);
+            if (forbidden.isPresent()) {
+                throw new Faulty("its class " + name.replace('/', '.').replaceFirst("[.]class$", "") + " calls "
+                        + forbidden.get() + "; a calculator may not");
+            }
+        } catch (IOException broken) {
+            throw new Faulty("its class " + name + " cannot be read: " + broken.getMessage());
+        }
+    }
+
+    /** SHA-256 of the zip, in hexadecimal. */
+    String hash() throws IOException {
+        return hash(Files.readAllBytes(file));
+    }
+
+    static String hash(byte[] content) {
+        try {
+            return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
         } catch (NoSuchAlgorithmException impossible) {
             throw new IllegalStateException("every Java has SHA-256", impossible);
         }

@@ -99,7 +99,7 @@ final class CalcCommand implements Callable<Integer> {
             throw CommandFailed.words("no calculator is named; accepted: an id that 'calc' alone lists");
         }
         try (var plugins = PluginHost.open(
-                desk.settings().pluginPlaces(), desk.settings().user().data().resolve("plugins-unpacked"))) {
+                desk.settings().pluginPlaces(), desk.settings().user().data())) {
             if (id.isEmpty()) {
                 list(plugins);
                 return 0;

@@ -37,6 +37,7 @@ public final class CommandLineProgram {
                 .addSubcommand(new ShowCommand(desk))
                 .addSubcommand(new CalcCommand(desk))
                 .addSubcommand(new PrintCommand(desk))
+                .addSubcommand(PluginsCommand.line(desk))
                 .addSubcommand(TemplateCommand.line(desk))
                 .addSubcommand(CalendarCommand.line(desk))
                 .addSubcommand(MaterialCommand.line(desk))

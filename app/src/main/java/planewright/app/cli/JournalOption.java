@@ -2,9 +2,10 @@ package planewright.app.cli;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
-/** The options that commands share. */
+/** The options that commands on a journal share. */
 final class JournalOption {
     @Option(
             names = "--journal",
@@ -12,20 +13,14 @@ final class JournalOption {
             description = "The journal; else the one of the environment variable PLANEWRIGHT_JOURNAL.")
     private Optional<Path> journal = Optional.empty();
 
-    @Option(names = "--json", description = "Write JSON.")
-    private boolean json;
-
-    @Option(
-            names = {"-h", "--help"},
-            usageHelp = true,
-            description = "Tell what this command does.")
-    private boolean help;
+    @Mixin
+    private PlainOptions plain;
 
     Optional<Path> journal() {
         return journal;
     }
 
     boolean json() {
-        return json;
+        return plain.json();
     }
 }

@@ -18,10 +18,9 @@ final class JournalHead {
     private static final String README = "README.md";
 
     /** SHA-256 of what earlier versions wrote into a journal's README; somebody's own words there are left alone. */
-    private static final Set<String> EARLIER_READMES =
-            Set.of(
-                    "455803122a703d570955c3afdf0cf2ecbea77da8ead293772c1766f259d88cc2",
-                    "d042eb4a5f96fcef3891602d3ab0755dc901b9b9dea50089f31e96cdfead0d27");
+    private static final Set<String> EARLIER_READMES = Set.of(
+            "455803122a703d570955c3afdf0cf2ecbea77da8ead293772c1766f259d88cc2",
+            "d042eb4a5f96fcef3891602d3ab0755dc901b9b9dea50089f31e96cdfead0d27");
 
     private final Path folder;
     private final String id;

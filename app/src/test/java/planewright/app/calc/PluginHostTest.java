@@ -308,7 +308,7 @@ class PluginHostTest {
     }
 
     private List<String> unpackedNames() throws IOException {
-        return names(unpacked);
+        return names(unpacked.resolve("plugins-unpacked"));
     }
 
     private static List<String> names(Path folder) throws IOException {

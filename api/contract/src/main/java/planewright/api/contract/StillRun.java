@@ -8,8 +8,15 @@ import planewright.api.journal.Entry;
 import planewright.api.journal.JournalReader;
 
 /** A run at a fixed instant on an empty journal. */
-class StillRun implements Run {
+public class StillRun implements Run {
     private static final LocalDateTime EVENING = LocalDateTime.of(2025, 3, 14, 20, 15);
+
+    StillRun() {}
+
+    /** One that is never stopped, for a plugin's own tests. */
+    public static Run onAnEmptyJournal() {
+        return new StillRun();
+    }
 
     @Override
     public void progress(double done, String doing) {

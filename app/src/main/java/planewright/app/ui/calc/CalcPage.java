@@ -1,5 +1,7 @@
 package planewright.app.ui.calc;
 
+import java.awt.CardLayout;
+import java.awt.EventQueue;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.List;
@@ -12,7 +14,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import net.miginfocom.swing.MigLayout;
-import planewright.app.calc.Calculation;
+import planewright.app.calc.Apart;
 import planewright.app.calc.Described;
 import planewright.app.calc.Outcome;
 import planewright.app.calc.Prefill;
@@ -24,6 +26,7 @@ import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.app.ui.plugins.PluginsPage;
 
 /** A calculator: inputs at the left, its answer at the right, recomputed while one types where it is quick. */
 public final class CalcPage extends JPanel {
@@ -33,8 +36,13 @@ public final class CalcPage extends JPanel {
     /** An answer that has less than the rest of the width cannot be read. */
     private static final double FORM_MOST = 0.6;
 
+    private static final String CALCULATOR = "calculator";
+    private static final String PLUGINS = "plugins";
+
     private final transient Workroom room;
     private final transient Background.Latest questions;
+    private final transient Apart apart = new Apart();
+    private final CardLayout cards = new CardLayout();
     private final JComboBox<Described> choice = new JComboBox<>();
     private final Column left = new Column(10, 10);
     private final Column right = new Column(10, 10);
@@ -45,15 +53,18 @@ public final class CalcPage extends JPanel {
     private transient Optional<InputForm> form = Optional.empty();
     private transient Optional<String> shownBuild = Optional.empty();
     private transient AtomicBoolean stopped = new AtomicBoolean();
+    private boolean filling;
+    private boolean pluginsMade;
 
     public CalcPage(Workroom room) {
-        super(new MigLayout("insets 8 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
+        setLayout(cards);
         this.room = room;
         this.questions = room.background().latest();
         setName("calculators");
         run = Buttons.of("run", Texts.RUN.text(), this::compute);
         stop = Buttons.of("stop", Texts.STOP.text(), () -> stopped.set(true));
-        add(bar(), "wmin 0, wrap");
+        var page = new JPanel(new MigLayout("insets 8 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
+        page.add(bar(), "wmin 0, wrap");
         var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left.scrolled(), right.scrolled());
         split.setDividerLocation(FORM_WIDTH);
         split.setResizeWeight(FORM_SHARE);
@@ -67,17 +78,25 @@ public final class CalcPage extends JPanel {
         });
         split.setContinuousLayout(true);
         split.setBorder(BorderFactory.createEmptyBorder());
-        add(split, "wmin 0");
+        page.add(split, "wmin 0");
+        add(page, CALCULATOR);
         left.add(Words.quiet(Texts.CALCULATORS_HINT.text()));
-        room.background().run(() -> room.program().plugins().join().calculators(), this::offer);
+        choice.addActionListener(event -> {
+            if (!filling) {
+                prefill();
+            }
+        });
+        find();
+        room.program().onPlugins(() -> EventQueue.invokeLater(this::find));
         room.onChange(this::journalChanged);
         room.onCalculatorWanted(this::choose);
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[120:300:,fill][][][grow,right]"));
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[120:300:,fill][][][grow,right][]"));
         choice.setName("calculator");
         choice.getAccessibleContext().setAccessibleName(Texts.CALCULATORS.text());
+        choice.setKeySelectionManager(new ByTitle());
         choice.setRenderer(Words.choice(
                 each -> each == null ? "" : ((Described) each).about().title()));
         bar.add(choice);
@@ -86,28 +105,55 @@ public final class CalcPage extends JPanel {
         bar.add(stop, "hidemode 3");
         progress.setName("progress");
         bar.add(progress);
+        bar.add(Buttons.plain("show-plugins", Texts.PLUGINS.text(), this::showPlugins));
         stop.setVisible(false);
         run.setVisible(false);
         return bar;
     }
 
+    /** The page is made when it is first wanted. */
+    private void showPlugins() {
+        if (!pluginsMade) {
+            add(new PluginsPage(room, () -> cards.show(this, CALCULATOR)), PLUGINS);
+            pluginsMade = true;
+        }
+        cards.show(this, PLUGINS);
+    }
+
+    private void find() {
+        room.background().run(() -> room.program().plugins().join().calculators(), this::offer);
+    }
+
     private void offer(List<Described> calculators) {
+        var chosen = Optional.ofNullable((Described) choice.getSelectedItem()).map(Described::id);
+        filling = true;
+        choice.removeAllItems();
         calculators.forEach(choice::addItem);
-        choice.addActionListener(event -> prefill());
+        chosen.ifPresent(this::select);
+        filling = false;
         if (calculators.isEmpty()) {
+            form = Optional.empty();
+            right.removeAll();
             left.removeAll();
             left.add(Words.quiet(Texts.NO_CALCULATORS.text()));
+            left.revalidate();
+            left.repaint();
         }
         prefill();
     }
 
     private void choose(String id) {
+        cards.show(this, CALCULATOR);
+        select(id);
+        prefill();
+    }
+
+    private void select(String id) {
         for (int i = 0; i < choice.getItemCount(); i++) {
             if (choice.getItemAt(i).id().equals(id)) {
                 choice.setSelectedIndex(i);
             }
         }
-        prefill();
     }
 
     /** A form that somebody has typed into stays as it is; an untouched one follows the journal. */
@@ -158,11 +204,11 @@ public final class CalcPage extends JPanel {
         var asked = new Runs(
                 room.journal().asOfNow(),
                 room.now(),
-                (doing, done) -> java.awt.EventQueue.invokeLater(
+                (doing, done) -> EventQueue.invokeLater(
                         () -> progress.setText(mine.get() ? " " : doing + " " + Math.round(done * 100) + " %")),
                 mine::get);
         stop.setVisible(!described.about().quick());
-        questions.ask(() -> Calculation.run(described, inputs, asked), outcome -> show(described, build, outcome));
+        questions.ask(() -> apart.run(described, inputs, asked, mine::get), outcome -> show(described, build, outcome));
     }
 
     private void show(Described described, BuildRecord build, Outcome outcome) {
