@@ -22,14 +22,18 @@ import planewright.api.quantity.Measured;
         version = "1",
         title = "Dihedral from tip heights",
         question = "Do both halves of the wing rise alike, and how steeply?",
+        cautions = "A joint that carries the wing is trusted after it was loaded on the bench, not after it was measured.",
         sources = "sine in a right triangle: Euclid, Elements, book VI, definition 1 and proposition 4")
 public final class Dihedral implements Calculator<Dihedral.Inputs, Dihedral.Results> {
     public record Inputs(
             @Input(label = "Left tip above the table", unit = "mm", atLeast = "0 mm",
+                    help = "With the middle of the wing flat on the table.",
                     from = @From(value = From.Place.MEASUREMENT, name = "left tip height")) Measured<Length> left,
             @Input(label = "Right tip above the table", unit = "mm", atLeast = "0 mm",
+                    help = "At the same place of the tip as on the left.",
                     from = @From(value = From.Place.MEASUREMENT, name = "right tip height")) Measured<Length> right,
-            @Input(label = "From the root to a tip, along the wing", unit = "mm", above = "0 mm",
+            @Input(label = "From the root to a tip, along the wing", unit = "mm", above = "0 mm", atMost = "10 m",
+                    help = "From where the wing bends to where the height is taken.",
                     from = @From(value = From.Place.MEASUREMENT, name = "half span")) Measured<Length> half) {}
 
     public record Results(
