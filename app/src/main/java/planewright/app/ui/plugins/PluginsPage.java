@@ -1,10 +1,13 @@
 package planewright.app.ui.plugins;
 
+import java.awt.EventQueue;
 import java.awt.Font;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import javax.swing.JButton;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.calc.ListedPlugin;
 import planewright.app.calc.ListedPlugin.State;
@@ -49,7 +52,12 @@ public final class PluginsPage extends JPanel {
         add(column.scrolled(), "wmin 0");
         PictureIntake.on(column, files -> offer(files.get(0)), nothing -> {});
         refresh();
-        room.program().onPlugins(() -> java.awt.EventQueue.invokeLater(this::refresh));
+        room.program().onPlugins(() -> EventQueue.invokeLater(this::refresh));
+        room.onChange(() -> {
+            if (isShowing()) {
+                refresh();
+            }
+        });
     }
 
     private void refresh() {
@@ -82,33 +90,41 @@ public final class PluginsPage extends JPanel {
         card.setName("plugin-" + name);
         card.add(words);
         if (!plugin.id().isEmpty()) {
-            buttons(plugin, card);
+            card.add(onOff(plugin));
+        }
+        if (!plugin.shipped()) {
+            card.add(remove(plugin));
         }
         return card;
     }
 
-    private void buttons(ListedPlugin plugin, Card card) {
+    private JButton onOff(ListedPlugin plugin) {
         var shelf = room.program().pluginShelf();
         boolean off = plugin.state() == State.OFF;
-        card.add(Buttons.of(
+        return Buttons.of(
                 off ? "switch-on" : "switch-off",
                 (off ? Texts.SWITCH_ON : Texts.SWITCH_OFF).text(),
                 () -> change(() -> {
                     shelf.switchTo(plugin.id(), off);
                     return (off ? Texts.PLUGIN_ON : Texts.PLUGIN_OFF).text(plugin.id());
-                })));
-        if (!plugin.shipped()) {
-            card.add(Buttons.plain(
-                    "remove-plugin",
-                    Texts.REMOVE.text(),
-                    () -> change(() -> {
-                        shelf.remove(plugin.id());
-                        return Texts.PLUGIN_REMOVED.text(plugin.id());
-                    })));
-        }
+                }));
     }
 
-    private static javax.swing.JTextArea state(State state) {
+    /** A zip that cannot be read goes by the name of its file. */
+    private JButton remove(ListedPlugin plugin) {
+        var id = plugin.id().isEmpty()
+                ? plugin.file().getFileName().toString().replaceFirst("[.]zip$", "")
+                : plugin.id();
+        return Buttons.plain(
+                "remove-plugin",
+                Texts.REMOVE.text(),
+                () -> change(() -> {
+                    room.program().pluginShelf().remove(id);
+                    return Texts.PLUGIN_REMOVED.text(id);
+                }));
+    }
+
+    private static JTextArea state(State state) {
         return switch (state) {
             case RUNS -> Words.of(Texts.PLUGIN_RUNS.text());
             case OFF -> Words.quiet(Texts.PLUGIN_IS_OFF.text());
