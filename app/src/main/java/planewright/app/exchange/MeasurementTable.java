@@ -3,6 +3,7 @@ package planewright.app.exchange;
 import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -51,6 +52,23 @@ public final class MeasurementTable {
         });
         return new Taken(rows[0], 0, List.of());
     }
+
+    /** Some of a build's measurements as the same table. */
+    public static String text(BuildRecord build, List<Line> lines) {
+        var text = new StringBuilder();
+        try (var printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
+            printer.printRecord((Object[]) HEADER);
+            for (var line : lines) {
+                printer.printRecord(row(build, line.entry(), line.measurement()));
+            }
+        } catch (IOException impossible) {
+            throw new UncheckedIOException(impossible);
+        }
+        return text.toString();
+    }
+
+    /** A measurement and the entry it stands in. */
+    public record Line(EntryRecord entry, MeasurementRecord measurement) {}
 
     private static List<String> row(BuildRecord build, EntryRecord entry, MeasurementRecord measurement) {
         var quantity = measurement.quantity();

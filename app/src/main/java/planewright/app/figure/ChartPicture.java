@@ -36,7 +36,7 @@ import planewright.api.quantity.Units;
 /** Paints a chart. */
 public final class ChartPicture {
     /** Only for drawing: the builder's clock is shown as it is, whatever zone it stands in. */
-    private static final TimeZone TIME_ZONE = TimeZone.getTimeZone(ZoneOffset.UTC);
+    static final TimeZone TIME_ZONE = TimeZone.getTimeZone(ZoneOffset.UTC);
 
     private static final double MILLIS_OF_AN_HOUR = 3_600_000;
     private static final double ROW_HEIGHT = 14;
@@ -50,11 +50,16 @@ public final class ChartPicture {
 
     private static JFreeChart of(Chart chart, FigureColours colours) {
         var plot = plot(chart, colours);
+        boolean legend = plot instanceof XYPlot lines && lines.getSeriesCount() > 1;
+        return framed(chart.title(), plot, legend, colours);
+    }
+
+    /** A plot with its title, in the colours given. */
+    static JFreeChart framed(String title, Plot plot, boolean legend, FigureColours colours) {
         plot.setBackgroundPaint(colours.paper());
         plot.setOutlineVisible(false);
         plot.setInsets(new RectangleInsets(4, 4, 4, 12));
-        boolean legend = plot instanceof XYPlot lines && lines.getSeriesCount() > 1;
-        var picture = new JFreeChart(chart.title(), colours.font().deriveFont(Font.BOLD, 12f), plot, legend);
+        var picture = new JFreeChart(title, colours.font().deriveFont(Font.BOLD, 12f), plot, legend);
         picture.setBackgroundPaint(colours.paper());
         picture.getTitle().setPaint(colours.ink());
         if (legend) {
@@ -153,7 +158,7 @@ public final class ChartPicture {
         return plot;
     }
 
-    private static double millis(LocalDateTime time) {
+    static double millis(LocalDateTime time) {
         return time.toInstant(ZoneOffset.UTC).toEpochMilli();
     }
 
@@ -189,7 +194,7 @@ public final class ChartPicture {
         marker.setLabelBackgroundColor(new Color(0, 0, 0, 0));
     }
 
-    private static void style(ValueAxis axis, FigureColours colours) {
+    static void style(ValueAxis axis, FigureColours colours) {
         axis.setLabelFont(colours.font());
         axis.setLabelPaint(colours.ink());
         axis.setTickLabelFont(colours.font());
@@ -206,7 +211,7 @@ public final class ChartPicture {
         axis.setCategoryMargin(0.3);
     }
 
-    private static String label(Chart.Axis axis) {
+    static String label(Chart.Axis axis) {
         var symbol = Units.ofCode(axis.unit()).map(Units::symbolOf).orElse(axis.unit());
         return symbol.isEmpty() ? axis.label() : axis.label() + " (" + symbol + ")";
     }

@@ -22,6 +22,7 @@ import planewright.app.Program;
 import planewright.app.Settings;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WindowMemory;
 import planewright.app.ui.common.Words;
 
 /**
@@ -35,6 +36,7 @@ public final class MainWindow {
     private static final int LEAST_HEIGHT = 520;
 
     private final Settings settings;
+    private final WindowMemory memory;
     private final Clock clock;
     private final JFrame frame = new JFrame(Texts.PRODUCT.text());
     private final boolean announce = Boolean.getBoolean("planewright.announceFirstPaint");
@@ -42,17 +44,18 @@ public final class MainWindow {
     private Optional<Program> program = Optional.empty();
     private Optional<WindowContent> content = Optional.empty();
 
-    private MainWindow(Settings settings, Clock clock) {
+    private MainWindow(Settings settings, WindowMemory memory, Clock clock) {
         this.settings = settings;
+        this.memory = memory;
         this.clock = clock;
     }
 
     /** Opens the window on a journal; from any thread but the event thread. */
     public static void start(Settings settings, Optional<Path> journal, Clock clock) {
-        boolean dark = WindowMemory.isDark(settings.user());
+        var memory = WindowMemory.read(settings.user());
         EventQueue.invokeLater(() -> {
-            Look.install(dark);
-            new MainWindow(settings, clock).open(journal);
+            Look.install(memory.isDark());
+            new MainWindow(settings, memory, clock).open(journal);
         });
     }
 
@@ -115,7 +118,7 @@ public final class MainWindow {
 
     private void fill(Program opened) {
         program = Optional.of(opened);
-        var made = new WindowContent(opened, settings.user());
+        var made = new WindowContent(opened, memory);
         content = Optional.of(made);
         frame.setTitle(opened.journal().name() + " · " + Texts.PRODUCT.text());
         frame.setContentPane(made);

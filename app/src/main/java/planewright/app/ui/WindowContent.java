@@ -12,7 +12,6 @@ import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
-import planewright.app.store.UserFolders;
 import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
@@ -20,6 +19,7 @@ import planewright.app.ui.common.FocusInView;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
+import planewright.app.ui.common.WindowMemory;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.exchange.ExchangePage;
@@ -41,7 +41,6 @@ final class WindowContent extends JPanel {
     private static final String EXCHANGE = "exchange";
 
     private final transient Workroom room;
-    private final transient UserFolders user;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JTextField search = new JTextField();
@@ -56,10 +55,9 @@ final class WindowContent extends JPanel {
     private final CaptureBar capture;
     private transient Optional<ExchangePage> exchange = Optional.empty();
 
-    WindowContent(Program program, UserFolders user) {
+    WindowContent(Program program, WindowMemory memory) {
         super(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill][][]"));
-        this.user = user;
-        room = new Workroom(program, words -> {
+        room = new Workroom(program, memory, words -> {
             status.setText(words);
             status.setToolTipText(words);
         });
@@ -196,14 +194,8 @@ final class WindowContent extends JPanel {
         boolean dark = !Look.isDark();
         Look.change(dark);
         nameLook();
-        room.tellChanged();
-        room.background()
-                .run(
-                        () -> {
-                            WindowMemory.remember(user, dark);
-                            return dark;
-                        },
-                        remembered -> {});
+        room.memory().setDark(dark);
+        room.remembered();
     }
 
     private void nameLook() {

@@ -53,9 +53,9 @@ class EveryPageTest {
             Hands.find(JTextComponent.class, "setUp-name-0");
             assertThat(nameless()).isEmpty();
             Hands.click("discard-entry");
-            window.page(1);
+            window.page("Parts");
             assertThat(nameless()).isEmpty();
-            window.page(2);
+            window.page("Calculators");
             Hands.find(Component.class, "result");
             assertThat(nameless()).isEmpty();
             Hands.type("search", "fin");
@@ -69,7 +69,7 @@ class EveryPageTest {
             Hands.find(Component.class, "notices");
             assertThat(nameless()).isEmpty();
             Hands.click("show-notices");
-            window.page(0);
+            window.page("Log");
         }
     }
 
@@ -88,7 +88,7 @@ class EveryPageTest {
     @Test
     void everyPackagedCalculatorIsOfferedAndTheFirstAnswersForEveryBuildThatHasTheirData() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
-            window.page(2);
+            window.page("Calculators");
             JList<?> builds = Hands.find(JList.class, "builds");
             JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
             int packaged = packagedCalculators();

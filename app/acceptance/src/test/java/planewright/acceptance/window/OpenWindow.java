@@ -29,7 +29,11 @@ final class OpenWindow implements AutoCloseable {
     }
 
     static OpenWindow on(Path journal, UserFolders user) throws java.io.IOException {
-        MainWindow.start(new Settings(user, plugins(), Optional.of(journal)), Optional.of(journal), CLOCK);
+        return on(journal, user, CLOCK);
+    }
+
+    static OpenWindow on(Path journal, UserFolders user, Clock clock) throws java.io.IOException {
+        MainWindow.start(new Settings(user, plugins(), Optional.of(journal)), Optional.of(journal), clock);
         Hands.find(JList.class, "builds");
         return new OpenWindow(Hands.find(JFrame.class, "planewright"));
     }
@@ -39,10 +43,11 @@ final class OpenWindow implements AutoCloseable {
     }
 
     /** Brings a page of the build to the front. */
-    void page(int index) {
+    void page(String title) {
         var tabs = Hands.find(JTabbedPane.class, "pages");
-        EventQueue.invokeLater(() -> tabs.setSelectedIndex(index));
-        Hands.waitUntil("page " + index, () -> tabs.getSelectedIndex() == index);
+        EventQueue.invokeLater(() -> tabs.setSelectedIndex(tabs.indexOfTab(title)));
+        Hands.waitUntil(
+                "page " + title, () -> tabs.getTitleAt(tabs.getSelectedIndex()).equals(title));
     }
 
     /** Chooses a build on the shelf. */

@@ -144,7 +144,7 @@ class WholeJobTest {
     }
 
     private static void writeLedger(OpenWindow window) {
-        window.page(1);
+        window.page("Parts");
         JTable parts = Hands.find(JTable.class, "parts");
         writePart(parts, 0, "pod", "120 g ± 1 g", "60 mm ± 1 mm");
         writePart(parts, 1, "tail", "40 g ± 1 g", "300 mm ± 1 mm");
@@ -168,7 +168,7 @@ class WholeJobTest {
 
     /** Two masses: 160 g at (120 · 60 + 40 · 300) / 160 = 120 mm. */
     private static void keepBalance(OpenWindow window) {
-        window.page(2);
+        window.page("Calculators");
         JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
         Hands.onEventThread(() -> {
             for (int i = 0; i < choice.getItemCount(); i++) {
@@ -192,7 +192,7 @@ class WholeJobTest {
                 () -> Hands.all(JLabel.class).stream()
                         .anyMatch(label -> "status".equals(label.getName())
                                 && label.getText().contains(BUILD)));
-        window.page(0);
+        window.page("Log");
         Hands.waitUntil("the kept result", () -> isKeptShown());
     }
 

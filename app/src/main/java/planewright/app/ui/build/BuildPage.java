@@ -13,6 +13,7 @@ import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.log.EntryEditor;
 import planewright.app.ui.log.LogPage;
+import planewright.app.ui.measurements.MeasurementsPage;
 import planewright.app.ui.parts.PartsPage;
 
 /** The build that is shown: its header and its pages. */
@@ -35,6 +36,7 @@ public final class BuildPage extends JPanel {
         var calculators = new CalcPage(room);
         tabs.setName("pages");
         tabs.addTab(Texts.LOG.text(), log);
+        tabs.addTab(Texts.MEASUREMENTS.text(), new MeasurementsPage(room));
         tabs.addTab(Texts.PARTS.text(), new PartsPage(room));
         tabs.addTab(Texts.CALCULATORS.text(), calculators);
         var page = new JPanel(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill]", "[][grow,fill]"));

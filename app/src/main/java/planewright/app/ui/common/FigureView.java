@@ -9,6 +9,8 @@ import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.app.figure.ChartPicture;
 import planewright.app.figure.DrawingPicture;
+import planewright.app.figure.History;
+import planewright.app.figure.HistoryPicture;
 
 /** A chart or drawing as large as it is given room. */
 public final class FigureView extends JPanel {
@@ -31,6 +33,13 @@ public final class FigureView extends JPanel {
                 chart.title(),
                 new Dimension(420, 90 + 26 * Math.max(3, bars)),
                 (g, area) -> ChartPicture.paint(chart, g, area, Look.figures()));
+    }
+
+    public static FigureView of(History history) {
+        return new FigureView(
+                history.title(),
+                new Dimension(420, 200),
+                (g, area) -> HistoryPicture.paint(history, g, area, Look.figures()));
     }
 
     public static FigureView of(Drawing drawing) {

@@ -26,6 +26,8 @@ public final class Workroom {
     private static final int THREADS = 3;
 
     private final Program program;
+    private final WindowMemory memory;
+    private final ShownUnits units;
     private final Background background = new Background(THREADS, this::failed);
     /** Edits in the order in which they were made: each is made on what the one before has left. */
     private final Background edits = new Background(1, this::failed);
@@ -43,10 +45,13 @@ public final class Workroom {
     private Optional<String> build = Optional.empty();
 
     /**
+     * @param memory what the window remembers
      * @param status shows what has just happened
      */
-    public Workroom(Program program, Consumer<String> status) {
+    public Workroom(Program program, WindowMemory memory, Consumer<String> status) {
         this.program = program;
+        this.memory = memory;
+        units = new ShownUnits(memory);
         this.status = status;
         thumbnails = new ThumbnailsAhead(program.pictures());
         program.journal().listen(thumbnails::hear);
@@ -63,6 +68,27 @@ public final class Workroom {
 
     public Background background() {
         return background;
+    }
+
+    /** The units of the builder's choice. */
+    public ShownUnits units() {
+        return units;
+    }
+
+    /** What the window remembers. */
+    public WindowMemory memory() {
+        return memory;
+    }
+
+    /** Something that the window remembers has changed: every page shows it, and it is kept on disk. */
+    public void remembered() {
+        tellChanged();
+        background.run(
+                () -> {
+                    memory.write();
+                    return memory;
+                },
+                written -> {});
     }
 
     /** The builder's clock, to the minute. */

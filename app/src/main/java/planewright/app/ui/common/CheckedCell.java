@@ -1,27 +1,36 @@
-package planewright.app.ui.parts;
+package planewright.app.ui.common;
 
 import java.awt.Component;
 import java.util.function.Consumer;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JTable;
 import javax.swing.JTextField;
-import planewright.app.ui.common.Texts;
-import planewright.app.ui.common.Words;
 
 /** Lets no cell go that holds something not understood; Escape brings back what stood there. */
-final class PartCellEditor extends DefaultCellEditor {
+public final class CheckedCell extends DefaultCellEditor {
     private static final long serialVersionUID = 1L;
 
-    private final PartsModel model;
+    private final transient Check check;
     private final transient Consumer<String> say;
     private int row;
     private int column;
 
-    PartCellEditor(PartsModel model, Consumer<String> say) {
+    /** What is wrong with a text for a cell. */
+    public interface Check {
+        /** Empty where nothing is. */
+        String problem(String typed, int row, int column);
+    }
+
+    /**
+     * @param label the cell's name for people who cannot see it
+     * @param name its name for tests
+     * @param say hears of what is wrong
+     */
+    public CheckedCell(String label, String name, Check check, Consumer<String> say) {
         super(new JTextField());
-        this.model = model;
+        this.check = check;
         this.say = say;
-        Words.named((JTextField) getComponent(), Texts.PARTS.text(), "part-cell");
+        Words.named((JTextField) getComponent(), label, name);
     }
 
     @Override
@@ -37,7 +46,7 @@ final class PartCellEditor extends DefaultCellEditor {
 
     @Override
     public boolean stopCellEditing() {
-        var problem = model.problem(((JTextField) getComponent()).getText(), row, column);
+        var problem = check.problem(((JTextField) getComponent()).getText(), row, column);
         Words.mark((JTextField) getComponent(), problem);
         if (!problem.isEmpty()) {
             say.accept(problem);

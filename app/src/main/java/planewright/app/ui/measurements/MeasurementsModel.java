@@ -1,0 +1,183 @@
+package planewright.app.ui.measurements;
+
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import javax.swing.table.AbstractTableModel;
+import planewright.api.journal.JournalReader;
+import planewright.api.quantity.Units;
+import planewright.app.exchange.MeasurementTable.Line;
+import planewright.app.journal.Edit;
+import planewright.app.journal.MeasurementRecord;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Workroom;
+import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
+
+/** The measurements of the build that is shown, the newest on top, narrowed by words. */
+final class MeasurementsModel extends AbstractTableModel {
+    private static final long serialVersionUID = 1L;
+    static final int WHEN = 0;
+    static final int NAME = 1;
+    static final int VALUE = 2;
+    private static final Texts[] HEADINGS = {
+        Texts.MEASURED_WHEN, Texts.MEASURED_WHAT, Texts.QUANTITY, Texts.METHOD,
+    };
+    private static final DateTimeFormatter DATE =
+            DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT);
+
+    private final transient Workroom room;
+    private transient List<Line> all = List.of();
+    private transient List<Line> shown = List.of();
+
+    MeasurementsModel(Workroom room) {
+        this.room = room;
+    }
+
+    /** Reads the log anew and shows what bears all of the words. */
+    void refresh(String words) {
+        var lines = new ArrayList<Line>();
+        room.build().ifPresent(build -> {
+            for (var entry : room.journal().log(build.id())) {
+                entry.measurements().forEach(each -> lines.add(new Line(entry, each)));
+            }
+        });
+        Collections.reverse(lines);
+        all = List.copyOf(lines);
+        var wanted = words.strip().toLowerCase(Locale.ROOT).split("\\s+");
+        shown = all.stream().filter(line -> bears(line, wanted)).toList();
+        fireTableDataChanged();
+    }
+
+    private static boolean bears(Line line, String... wanted) {
+        var said = (line.measurement().name() + " " + line.measurement().method() + " "
+                        + line.entry().at().toLocalDate())
+                .toLowerCase(Locale.ROOT);
+        return Arrays.stream(wanted).allMatch(said::contains);
+    }
+
+    boolean hasAny() {
+        return !all.isEmpty();
+    }
+
+    Line line(int row) {
+        return shown.get(row);
+    }
+
+    /** The row of a measurement that is shown; the first where it is not. */
+    int rowOf(Line wanted) {
+        for (int row = 0; row < shown.size(); row++) {
+            if (shown.get(row).entry().id().equals(wanted.entry().id())
+                    && shown.get(row)
+                            .measurement()
+                            .id()
+                            .equals(wanted.measurement().id())) {
+                return row;
+            }
+        }
+        return 0;
+    }
+
+    /** Whatever was measured under the same name and in the same kind of unit, the oldest first. */
+    List<Line> history(Line of) {
+        var same = new ArrayList<>(all.stream()
+                .filter(line -> JournalReader.sameName(
+                        line.measurement().name(), of.measurement().name()))
+                .filter(line -> Units.alike(
+                        line.measurement().quantity().unit(),
+                        of.measurement().quantity().unit()))
+                .toList());
+        Collections.reverse(same);
+        return same;
+    }
+
+    @Override
+    public int getRowCount() {
+        return shown.size();
+    }
+
+    @Override
+    public int getColumnCount() {
+        return HEADINGS.length;
+    }
+
+    @Override
+    public String getColumnName(int column) {
+        return HEADINGS[column].text();
+    }
+
+    @Override
+    public Class<?> getColumnClass(int column) {
+        return String.class;
+    }
+
+    @Override
+    public boolean isCellEditable(int row, int column) {
+        return column != WHEN;
+    }
+
+    @Override
+    public String getValueAt(int row, int column) {
+        var line = shown.get(row);
+        return switch (column) {
+            case WHEN -> DATE.format(line.entry().at());
+            case NAME -> line.measurement().name();
+            case VALUE -> room.units().written(line.measurement().quantity()).text();
+            default -> line.measurement().method();
+        };
+    }
+
+    @Override
+    public void setValueAt(Object typed, int row, int column) {
+        if (typed.equals(getValueAt(row, column))) {
+            return;
+        }
+        var line = shown.get(row);
+        try {
+            var changed = written(line.measurement(), (String) typed, column);
+            var measurements = line.entry().measurements().stream()
+                    .map(each -> each.id().equals(changed.id()) ? changed : each)
+                    .toList();
+            room.edit(
+                    Edit.change(
+                            Texts.MEASUREMENT_EDIT.text(changed.name()),
+                            line.entry(),
+                            line.entry().withMeasurements(measurements)),
+                    () -> {});
+        } catch (QuantityProblem | IllegalArgumentException wrong) {
+            room.say(wrong.getMessage());
+        }
+    }
+
+    /** What is wrong with a text for a cell; empty where nothing is. */
+    String problem(String typed, int row, int column) {
+        if (typed.equals(getValueAt(row, column))) {
+            return "";
+        }
+        try {
+            written(shown.get(row).measurement(), typed, column);
+            return "";
+        } catch (QuantityProblem | IllegalArgumentException wrong) {
+            return wrong.getMessage();
+        }
+    }
+
+    /** A number alone is taken in the unit that the cell shows. */
+    private MeasurementRecord written(MeasurementRecord before, String typed, int column) throws QuantityProblem {
+        return switch (column) {
+            case NAME -> new MeasurementRecord(before.id(), typed.strip(), before.quantity(), before.method());
+            case VALUE ->
+                new MeasurementRecord(
+                        before.id(),
+                        before.name(),
+                        QuantityText.parse(
+                                typed, room.units().written(before.quantity()).unit()),
+                        before.method());
+            default -> new MeasurementRecord(before.id(), before.name(), before.quantity(), typed.strip());
+        };
+    }
+}

@@ -1,0 +1,185 @@
+package planewright.app.ui.measurements;
+
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.util.Arrays;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import net.miginfocom.swing.MigLayout;
+import planewright.api.figure.Chart;
+import planewright.api.quantity.Units;
+import planewright.app.exchange.MeasurementTable;
+import planewright.app.exchange.MeasurementTable.Line;
+import planewright.app.figure.History;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.CheckedCell;
+import planewright.app.ui.common.ContextMenu;
+import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.ShownUnits;
+import planewright.app.ui.common.Tables;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WhenShown;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+
+/** All measurements of a build in a table whose cells can be edited; below it the history of the one that is chosen. */
+public final class MeasurementsPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Workroom room;
+    private final MeasurementsModel model;
+    private final JTable table;
+    private final JTextField filter = new JTextField();
+    private final JComboBox<String> unit = new JComboBox<>();
+    private final JButton copy = Buttons.of("copy-measurements", Texts.COPY_CSV.text(), this::copy);
+    private final JButton entry = Buttons.plain("show-entry", Texts.SHOW_ENTRY.text(), this::showEntry);
+    private final JTextArea nothing = Words.quiet("");
+    private final JPanel chart = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
+    private transient Optional<Line> chosen = Optional.empty();
+    private boolean filling;
+
+    public MeasurementsPage(Workroom room) {
+        super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][grow,fill][]"));
+        this.room = room;
+        this.model = new MeasurementsModel(room);
+        this.table = new JTable(model);
+        setName("measurements-page");
+        add(bar(), "wrap, wmin 0");
+        nothing.setName("no-measurements");
+        add(nothing, "wrap, wmin 0");
+        add(new JScrollPane(table), "wrap, hmin 120");
+        add(chart, "h 220!, wmin 0");
+        prepareTable();
+        unit.addActionListener(event -> unitChosen());
+        Buttons.onEdit(filter, this::refresh);
+        WhenShown.refresh(this, room, this::refresh);
+    }
+
+    private JPanel bar() {
+        var bar = new JPanel(new MigLayout("insets 0, gap 6", "[120:260:,fill][]push[][]"));
+        Words.named(filter, Texts.MEASUREMENTS_FILTER.text(), "measurements-filter");
+        filter.putClientProperty("JTextField.showClearButton", true);
+        unit.setName("shown-unit");
+        unit.getAccessibleContext().setAccessibleName(Texts.SHOWN_UNIT.text());
+        unit.setToolTipText(Texts.SHOWN_UNIT.text());
+        bar.add(filter);
+        bar.add(unit);
+        bar.add(entry);
+        bar.add(copy);
+        return bar;
+    }
+
+    private void prepareTable() {
+        table.setName("measurements");
+        table.getAccessibleContext().setAccessibleName(Texts.MEASUREMENTS.text());
+        table.putClientProperty("terminateEditOnFocusLost", false);
+        table.setDefaultEditor(
+                String.class,
+                new CheckedCell(Texts.MEASUREMENTS.text(), "measurement-cell", model::problem, room::say));
+        table.getTableHeader().setReorderingAllowed(false);
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
+        table.getSelectionModel().addListSelectionListener(event -> {
+            if (!filling && !event.getValueIsAdjusting() && table.getSelectedRow() >= 0) {
+                choose(model.line(table.getSelectedRow()));
+            }
+        });
+        ContextMenu.on(table, entry, copy);
+    }
+
+    private void refresh() {
+        if (table.isEditing()) {
+            return;
+        }
+        filling = true;
+        model.refresh(filter.getText());
+        Tables.fit(table);
+        filling = false;
+        Words.show(nothing, model.getRowCount() > 0 ? "" : nothingThere());
+        if (model.getRowCount() > 0) {
+            int row = chosen.map(model::rowOf).orElse(0);
+            filling = true;
+            table.setRowSelectionInterval(row, row);
+            filling = false;
+            choose(model.line(row));
+        } else {
+            chart.removeAll();
+            chart.repaint();
+        }
+        entry.setEnabled(model.getRowCount() > 0);
+        copy.setEnabled(model.getRowCount() > 0);
+        unit.setEnabled(model.getRowCount() > 0);
+    }
+
+    private String nothingThere() {
+        return model.hasAny()
+                ? Texts.NO_MEASUREMENT_BEARS.text(filter.getText().strip())
+                : Texts.NO_MEASUREMENTS.text();
+    }
+
+    private void choose(Line line) {
+        chosen = Optional.of(line);
+        offerUnits(line);
+        var shown = room.units().written(line.measurement().quantity()).unit();
+        var readings = model.history(line).stream()
+                .map(each -> {
+                    var numbers = ShownUnits.numbers(each.measurement().value(), shown);
+                    return new History.Reading(each.entry().at(), numbers[0], numbers[1]);
+                })
+                .toList();
+        var name = line.measurement().name();
+        chart.removeAll();
+        chart.add(FigureView.of(new History(
+                Texts.HISTORY.text(name, readings.size()), new Chart.Axis("", Units.codeOf(shown)), readings)));
+        chart.revalidate();
+        chart.repaint();
+    }
+
+    private void offerUnits(Line line) {
+        filling = true;
+        var kind = line.measurement().quantity().unit();
+        unit.removeAllItems();
+        unit.addItem(Texts.AS_WRITTEN.text());
+        Units.alike(kind).stream()
+                .filter(coded -> !coded.symbol().isEmpty())
+                .forEach(coded -> unit.addItem(coded.symbol()));
+        unit.setSelectedItem(room.units().preferred(kind).map(Units::symbolOf).orElse(Texts.AS_WRITTEN.text()));
+        filling = false;
+    }
+
+    private void unitChosen() {
+        if (filling || chosen.isEmpty()) {
+            return;
+        }
+        var kind = chosen.get().measurement().quantity().unit();
+        var wanted = Units.alike(kind).stream()
+                .filter(coded -> coded.symbol().equals(unit.getSelectedItem()))
+                .findFirst();
+        room.units().prefer(kind, wanted.map(Units.Coded::unit));
+        room.remembered();
+    }
+
+    private void showEntry() {
+        chosen.ifPresent(
+                line -> room.showEntry(line.entry().build(), line.entry().id()));
+    }
+
+    /** Several chosen rows, else all that are shown. */
+    private void copy() {
+        var rows = table.getSelectedRowCount() > 1
+                ? Arrays.stream(table.getSelectedRows())
+                : IntStream.range(0, model.getRowCount());
+        var lines = rows.mapToObj(model::line).toList();
+        room.build().ifPresent(build -> {
+            var text = new StringSelection(MeasurementTable.text(build, lines));
+            Toolkit.getDefaultToolkit().getSystemClipboard().setContents(text, null);
+            room.say(Texts.COPIED.text(lines.size()));
+        });
+    }
+}
