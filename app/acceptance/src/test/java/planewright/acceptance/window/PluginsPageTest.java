@@ -27,7 +27,7 @@ import planewright.app.store.UserFolders;
 /** Plugins in the window: added once trusted, switched and removed while it is open. */
 @SuppressWarnings("try") // the window is open as long as its block runs, whoever looks at it
 class PluginsPageTest {
-    private static final int CALCULATORS = 2;
+    private static final String CALCULATORS = "Calculators";
 
     @RegisterExtension
     final EventThread eventThread = new EventThread();
