@@ -41,6 +41,7 @@ import planewright.app.store.Unreadable;
                     + " inputs; the later ones win. 'calc ID --describe' lists them.",
             "",
             "  calc balance.ledger --build NAME --target-x '92 mm'",
+            "  calc balance.ledger --every-build --set 'targetX=92 mm'",
             "  calc balance.ledger --parts 'name=motor, mass=62 g, x=40 mm' \\",
             "                      --parts 'name=pack, mass=186 g, x=-20 mm'",
             ""
@@ -59,6 +60,15 @@ final class CalcCommand implements Callable<Integer> {
 
     @Option(names = "--inputs", paramLabel = "FILE", description = "Inputs as JSON; - reads them from standard input.")
     private Optional<String> inputs = Optional.empty();
+
+    @Option(
+            names = "--set",
+            paramLabel = "INPUT=VALUE",
+            description = "An input by its name in JSON, such as 'targetX=92 mm'; may be repeated.")
+    private List<String> sets = List.of();
+
+    @Option(names = "--every-build", description = "Compute for every build of the journal, a line each.")
+    private boolean everyBuild;
 
     @Option(names = "--describe", description = "Write the JSON Schema of inputs and results, and run nothing.")
     private boolean describe;
@@ -79,6 +89,9 @@ final class CalcCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         files.check();
+        if (everyBuild && id.isPresent()) {
+            return everyBuild();
+        }
         if (id.isEmpty() || describe || build.isEmpty()) {
             return withoutJournal();
         }
@@ -90,12 +103,30 @@ final class CalcCommand implements Callable<Integer> {
         }
     }
 
+    private int everyBuild() throws IOException {
+        if (build.isPresent() || keep || describe || files.wanted()) {
+            throw CommandFailed.words(
+                    "--every-build goes with inputs and --json only; accepted: without --build, --keep, --describe, --print");
+        }
+        try (var program = desk.open(common.journal())) {
+            var described = Desk.calculator(program.plugins().join(), id.get());
+            new EveryBuild(desk, described, given(described)).write(program.journal(), common.json());
+        }
+        return 0;
+    }
+
     private int withoutJournal() throws IOException {
         if (keep) {
             throw CommandFailed.words("--keep needs --build NAME, in whose log the answer is kept");
         }
         if (id.isEmpty()
-                && (describe || build.isPresent() || inputs.isPresent() || files.wanted() || !more.isEmpty())) {
+                && (describe
+                        || everyBuild
+                        || !sets.isEmpty()
+                        || build.isPresent()
+                        || inputs.isPresent()
+                        || files.wanted()
+                        || !more.isEmpty())) {
             throw CommandFailed.words("no calculator is named; accepted: an id that 'calc' alone lists");
         }
         try (var plugins = PluginHost.open(
@@ -182,6 +213,7 @@ final class CalcCommand implements Callable<Integer> {
             var tree = read(inputs.get());
             given.setAll(tree.path("inputs") instanceof ObjectNode nested ? nested : tree);
         }
+        given.setAll(InputOptions.parse(described, InputOptions.words(described, sets)));
         given.setAll(InputOptions.parse(described, more));
         return given;
     }

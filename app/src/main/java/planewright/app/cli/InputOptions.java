@@ -1,7 +1,9 @@
 package planewright.app.cli;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -39,6 +41,29 @@ final class InputOptions {
                                     .toList()));
         }
         return given;
+    }
+
+    /** {@code name=value} pairs, with inputs by their names in JSON, as the words of options. */
+    static List<String> words(Described described, List<String> pairs) {
+        var words = new ArrayList<String>();
+        for (var pair : pairs) {
+            int sign = pair.indexOf('=');
+            var name = sign < 0 ? pair : pair.substring(0, sign).strip();
+            var field = described.inputs().fields().stream()
+                    .filter(each -> each.name().equals(name) && each.kind() != Kind.PLANFORM)
+                    .findFirst();
+            if (sign < 0 || field.isEmpty()) {
+                throw CommandFailed.words("--set is '" + pair + "'; accepted: INPUT=VALUE with an input of "
+                        + described.id() + ": "
+                        + described.inputs().fields().stream()
+                                .filter(each -> each.kind() != Kind.PLANFORM)
+                                .map(Field::name)
+                                .collect(Collectors.joining(", ")));
+            }
+            words.add(field.get().option());
+            words.add(pair.substring(sign + 1).strip());
+        }
+        return words;
     }
 
     private static String what(CommandLine.ParameterException wrong) {

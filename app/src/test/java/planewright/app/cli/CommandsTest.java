@@ -278,4 +278,30 @@ class CommandsTest {
         assertThat(bench.run("show", "Grebe").out()).contains("Hull sanded");
         assertThat(bench.run("bin").out()).contains("The bin is empty.");
     }
+
+    @Test
+    void inputsAreSetByTheirNamesInJson() {
+        var set = bench.run("calc", "bench.station", "--build", "Grey heron", "--set", "targetX=1 mm");
+        assertThat(set.out())
+                .isEqualTo(bench.run("calc", "bench.station", "--build", "Grey heron", "--target-x", "1 mm")
+                        .out())
+                .contains("off the target");
+        var wrong = bench.run("calc", "bench.station", "--build", "Grey heron", "--set", "target=1 mm");
+        assertThat(wrong.code()).isEqualTo(2);
+        assertThat(wrong.err()).contains("--set is 'target=1 mm'", "parts, targetX");
+    }
+
+    @Test
+    void everyBuildIsComputedALineEach() {
+        var said = bench.run("calc", "bench.station", "--every-build");
+        assertThat(said.code()).isZero();
+        assertThat(said.out())
+                .containsPattern("BUILD +MASS IN ALL +STATION +REMARKS")
+                .containsPattern("Grey heron +\\d+")
+                .contains("Not computed:", "Grebe: Parts is empty; accepted: 1 or more. Weigh the parts");
+        assertThat(bench.run("calc", "bench.station", "--every-build", "--json").out())
+                .contains("\"build\": \"Grebe\"", "\"problem\": \"Parts is empty");
+        assertThat(bench.run("calc", "bench.station", "--every-build", "--keep").err())
+                .contains("--every-build goes with inputs and --json only");
+    }
 }
