@@ -25,9 +25,9 @@ record ChildJvm(Path journal, Path user, String plugins, List<String> archive) {
      * The same with the archive of loaded classes that the launcher's starts after the first have: here a main class is run once to
      * make it.
      */
-    ChildJvm archivedFor(Class<?> main) throws IOException, InterruptedException {
+    ChildJvm archivedFor(Class<?> main, String... words) throws IOException, InterruptedException {
         var file = ClassArchive.in(user.toAbsolutePath().getParent(), main.getSimpleName());
-        new ChildJvm(journal, user, plugins, file.making()).run(main);
+        new ChildJvm(journal, user, plugins, file.making()).run(main, words);
         return new ChildJvm(journal, user, plugins, file.using());
     }
 

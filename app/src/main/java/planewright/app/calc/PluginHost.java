@@ -5,10 +5,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.FutureTask;
 import java.util.concurrent.TimeUnit;
@@ -18,6 +20,7 @@ import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
 import planewright.api.Api;
 import planewright.api.calculator.Calculator;
+import planewright.app.calc.ListedPlugin.State;
 import planewright.app.journal.Slow;
 
 /** The calculators of all plugins that can be used, and why others cannot. One sick plugin never hides another. */
@@ -80,68 +83,91 @@ public final class PluginHost implements AutoCloseable {
     /** A zip that was found, and whether it came with the program. */
     private record Found(Path zip, boolean shipped) {}
 
+    /**
+     * A plugin on its way.
+     *
+     * @param plugin what its zip says; empty where it says nothing
+     * @param reasons why it, or a calculator of it, does not run
+     */
+    private record Candidate(Found found, Optional<PluginPackage> plugin, State state, List<String> reasons) {}
+
+    /** All are started before the first is asked for its calculators: the library looks through all of them whenever one more has come. */
     private void begin(List<Path> shipped) {
-        var byId = new LinkedHashMap<String, PluginPackage>();
-        for (var found : found(shipped)) {
-            var before = problems.size();
-            Optional<PluginPackage> plugin = Optional.empty();
-            var state = ListedPlugin.State.REFUSED;
-            var calculatorsBefore = List.copyOf(calculators.keySet());
-            try {
-                plugin = Optional.of(PluginPackage.of(found.zip()));
-                var first = byId.putIfAbsent(plugin.get().id(), plugin.get());
-                if (first != null) {
-                    throw new Faulty("its plugin.id '" + plugin.get().id() + "' is also that of " + first.file()
-                            + ", which was taken; remove one of the two");
-                }
-                if (choices.off().contains(plugin.get().id())) {
-                    state = ListedPlugin.State.OFF;
-                } else {
-                    if (!found.shipped()) {
-                        requireTrust(plugin.get());
-                    }
-                    startInTime(plugin.get());
-                    state = ListedPlugin.State.RUNS;
-                }
-            } catch (Faulty faulty) {
-                problems.add(new PluginProblem(found.zip(), faulty.getMessage()));
+        var byId = new HashMap<String, PluginPackage>();
+        var candidates =
+                found(shipped).stream().map(found -> candidate(found, byId)).toList();
+        for (var candidate : candidates) {
+            var brought = new ArrayList<String>();
+            if (candidate.state() == State.RUNS) {
+                brought.addAll(calculatorsOf(candidate));
             }
-            list(found, plugin, state, before, calculatorsBefore);
+            candidate
+                    .reasons()
+                    .forEach(reason ->
+                            problems.add(new PluginProblem(candidate.found().zip(), reason)));
+            listed.add(listed(candidate, brought));
         }
     }
 
-    private void list(
-            Found found,
-            Optional<PluginPackage> plugin,
-            ListedPlugin.State state,
-            int problemsBefore,
-            List<String> calculatorsBefore) {
-        var brought = calculators.keySet().stream()
-                .filter(id -> !calculatorsBefore.contains(id))
-                .toList();
-        var reasons = problems.subList(problemsBefore, problems.size()).stream()
-                .map(PluginProblem::reason)
-                .toList();
-        listed.add(new ListedPlugin(
-                found.zip(),
+    private Candidate candidate(Found found, Map<String, PluginPackage> byId) {
+        Optional<PluginPackage> plugin = Optional.empty();
+        var reasons = new ArrayList<String>();
+        try {
+            plugin = Optional.of(PluginPackage.of(found.zip()));
+            var first = byId.putIfAbsent(plugin.get().id(), plugin.get());
+            if (first != null) {
+                throw new Faulty("its plugin.id '" + plugin.get().id() + "' is also that of " + first.file()
+                        + ", which was taken; remove one of the two");
+            }
+            if (choices.off().contains(plugin.get().id())) {
+                return new Candidate(found, plugin, State.OFF, reasons);
+            }
+            if (!found.shipped()) {
+                requireTrust(plugin.get());
+            }
+            start(plugin.get());
+            return new Candidate(found, plugin, State.RUNS, reasons);
+        } catch (Faulty faulty) {
+            reasons.add(faulty.getMessage());
+            return new Candidate(found, plugin, State.REFUSED, reasons);
+        }
+    }
+
+    private List<String> calculatorsOf(Candidate candidate) {
+        var plugin = candidate.plugin().orElseThrow();
+        var brought = new ArrayList<String>();
+        try {
+            for (var described : inTime(plugin, () -> describe(plugin, candidate.reasons()))) {
+                var first = calculators.putIfAbsent(described.id(), described);
+                if (first == null) {
+                    brought.add(described.id());
+                } else {
+                    candidate
+                            .reasons()
+                            .add("its calculator '" + described.id() + "' has the id of one of plugin "
+                                    + first.plugin());
+                }
+            }
+        } catch (Faulty faulty) {
+            candidate.reasons().add(faulty.getMessage());
+        }
+        return brought;
+    }
+
+    private static ListedPlugin listed(Candidate candidate, List<String> brought) {
+        var plugin = candidate.plugin();
+        return new ListedPlugin(
+                candidate.found().zip(),
                 plugin.map(PluginPackage::id).orElse(""),
                 plugin.map(PluginPackage::version).orElse(""),
                 plugin.map(PluginPackage::description).orElse(""),
                 plugin.map(PluginPackage::provider).orElse(""),
                 plugin.map(PluginPackage::requires).orElse(""),
-                plugin.map(PluginHost::hash).orElse(""),
-                found.shipped(),
-                brought.isEmpty() && state == ListedPlugin.State.RUNS ? ListedPlugin.State.REFUSED : state,
-                reasons,
-                brought));
-    }
-
-    private static String hash(PluginPackage plugin) {
-        try {
-            return plugin.hash();
-        } catch (IOException gone) {
-            return "";
-        }
+                plugin.map(PluginPackage::hash).orElse(""),
+                candidate.found().shipped(),
+                brought.isEmpty() && candidate.state() == State.RUNS ? State.REFUSED : candidate.state(),
+                candidate.reasons(),
+                brought);
     }
 
     private void requireTrust(PluginPackage plugin) throws Faulty {
@@ -149,8 +175,8 @@ public final class PluginHost implements AutoCloseable {
         if (trusted.isEmpty()) {
             throw new Faulty("nobody has said that it is trusted; add it to be asked");
         }
-        if (!trusted.get().equals(hash(plugin))) {
-            throw new Faulty("its content is not what was trusted: its SHA-256 is " + hash(plugin) + ", trusted was "
+        if (!trusted.get().equals(plugin.hash())) {
+            throw new Faulty("its content is not what was trusted: its SHA-256 is " + plugin.hash() + ", trusted was "
                     + trusted.get() + "; add it again to be asked");
         }
     }
@@ -178,14 +204,26 @@ public final class PluginHost implements AutoCloseable {
         return found;
     }
 
-    private void startInTime(PluginPackage plugin) throws Faulty {
-        var found = new ArrayList<Described>();
-        var start = new FutureTask<List<PluginProblem>>(() -> start(plugin, found));
-        var thread = new Thread(start, "planewright-start-" + plugin.id());
+    private void start(PluginPackage plugin) throws Faulty {
+        inTime(plugin, () -> {
+            var id = manager.loadPlugin(plugin.unpackInto(shelf.unpacked()));
+            var wrapper = manager.getPlugin(id);
+            requireClass(wrapper);
+            if (manager.startPlugin(id) != PluginState.STARTED) {
+                throw new Faulty(reason(wrapper, plugin));
+            }
+            return id;
+        });
+    }
+
+    /** Runs something of a plugin on a thread of its own, which is left alone if it does not come to an end. */
+    private static <T> T inTime(PluginPackage plugin, Callable<T> work) throws Faulty {
+        var task = new FutureTask<>(work);
+        var thread = new Thread(task, "planewright-start-" + plugin.id());
         thread.setDaemon(true);
         thread.start();
         try {
-            problems.addAll(start.get(START_SECONDS, TimeUnit.SECONDS));
+            return task.get(START_SECONDS, TimeUnit.SECONDS);
         } catch (TimeoutException never) {
             throw new Faulty("it has not come up within " + START_SECONDS + " s");
         } catch (InterruptedException stopped) {
@@ -197,28 +235,6 @@ public final class PluginHost implements AutoCloseable {
             }
             throw new Faulty("it cannot be started: " + words(failure.getCause()));
         }
-        for (var described : found) {
-            var first = calculators.putIfAbsent(described.id(), described);
-            if (first != null) {
-                problems.add(new PluginProblem(
-                        plugin.file(),
-                        "its calculator '" + described.id() + "' has the id of one of plugin " + first.plugin()));
-            }
-        }
-    }
-
-    /** Starts a plugin and describes its calculators; what is wrong with some of them does not keep the others away. */
-    private List<PluginProblem> start(PluginPackage plugin, List<Described> found) throws Faulty, IOException {
-        var id = manager.loadPlugin(plugin.unpackInto(shelf.unpacked()));
-        var wrapper = manager.getPlugin(id);
-        requireClass(wrapper);
-        var state = manager.startPlugin(id);
-        if (state != PluginState.STARTED) {
-            throw new Faulty(reason(wrapper, plugin));
-        }
-        var wrong = new ArrayList<PluginProblem>();
-        describe(plugin, found, wrong);
-        return wrong;
     }
 
     private static void requireClass(PluginWrapper wrapper) throws Faulty {
@@ -240,17 +256,18 @@ public final class PluginHost implements AutoCloseable {
         return "it cannot be started" + (cause == null ? "" : ": " + words(cause));
     }
 
-    private void describe(PluginPackage plugin, List<Described> found, List<PluginProblem> wrong) throws Faulty {
+    /** Describes its calculators; what is wrong with some of them does not keep the others away. */
+    private List<Described> describe(PluginPackage plugin, List<String> wrong) throws Faulty {
+        var found = new ArrayList<Described>();
         var made = new ArrayList<String>();
         for (Calculator<?, ?> calculator : manager.getExtensions(Calculator.class, plugin.id())) {
             made.add(calculator.getClass().getName());
             try {
                 found.add(Described.of(calculator, plugin.id() + " " + plugin.version()));
             } catch (Faulty faulty) {
-                wrong.add(new PluginProblem(plugin.file(), faulty.getMessage()));
+                wrong.add(faulty.getMessage());
             } catch (RuntimeException | Error failure) {
-                wrong.add(new PluginProblem(
-                        plugin.file(), calculator.getClass().getName() + " cannot be described: " + words(failure)));
+                wrong.add(calculator.getClass().getName() + " cannot be described: " + words(failure));
             }
         }
         var named = manager.getExtensionClassNames(plugin.id());
@@ -260,11 +277,10 @@ public final class PluginHost implements AutoCloseable {
         for (var name : named) {
             if (!made.contains(name)) {
                 var cause = manager.failedExtensions().get(name);
-                wrong.add(new PluginProblem(
-                        plugin.file(),
-                        "its calculator " + name + " cannot be made" + (cause == null ? "" : ": " + words(cause))));
+                wrong.add("its calculator " + name + " cannot be made" + (cause == null ? "" : ": " + words(cause)));
             }
         }
+        return found;
     }
 
     private static String words(Throwable failure) {

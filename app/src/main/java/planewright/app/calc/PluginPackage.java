@@ -23,8 +23,9 @@ import java.util.zip.ZipInputStream;
  *
  * @param file the zip
  * @param properties what the plugin says of itself
+ * @param hash SHA-256 of the zip, in hexadecimal
  */
-record PluginPackage(Path file, Properties properties) {
+record PluginPackage(Path file, Properties properties, String hash) {
     private static final String PROPERTIES = "plugin.properties";
     private static final long MOST_BYTES = 500L << 20;
     private static final long MOST_PACKED_BYTES = 200L << 20;
@@ -48,7 +49,7 @@ record PluginPackage(Path file, Properties properties) {
                 properties.load(new InputStreamReader(
                         new ByteArrayInputStream(in.readNBytes(MOST_PROPERTIES)), StandardCharsets.UTF_8));
             }
-            var plugin = new PluginPackage(file, properties);
+            var plugin = new PluginPackage(file, properties, hash(Files.readAllBytes(file)));
             plugin.requireSound();
             return plugin;
         } catch (IOException | IllegalArgumentException damaged) {
@@ -84,7 +85,7 @@ record PluginPackage(Path file, Properties properties) {
      * unpacked by another program never mixes with a whole one.
      */
     Path unpackInto(Path folder) throws IOException, Faulty {
-        var target = folder.resolve(id() + "-" + hash().substring(0, 16));
+        var target = folder.resolve(id() + "-" + hash.substring(0, 16));
         if (Files.isDirectory(target)) {
             return target;
         }
@@ -200,11 +201,7 @@ record PluginPackage(Path file, Properties properties) {
         }
     }
 
-    /** SHA-256 of the zip, in hexadecimal. */
-    String hash() throws IOException {
-        return hash(Files.readAllBytes(file));
-    }
-
+    /** SHA-256 in hexadecimal. */
     static String hash(byte[] content) {
         try {
             return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(content));
