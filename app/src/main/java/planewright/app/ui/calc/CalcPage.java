@@ -19,6 +19,7 @@ import planewright.app.calc.Described;
 import planewright.app.calc.Outcome;
 import planewright.app.calc.Prefill;
 import planewright.app.calc.Runs;
+import planewright.app.calc.Variants;
 import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
@@ -51,6 +52,7 @@ public final class CalcPage extends JPanel {
     private final JLabel progress = new JLabel(" ");
 
     private transient Optional<InputForm> form = Optional.empty();
+    private transient Optional<Variants> variants = Optional.empty();
     private transient Optional<String> shownBuild = Optional.empty();
     private transient AtomicBoolean stopped = new AtomicBoolean();
     private boolean filling;
@@ -172,6 +174,9 @@ public final class CalcPage extends JPanel {
         if (described == null || build.isEmpty()) {
             return;
         }
+        variants = variants.filter(each ->
+                        each.isOf(described) && build.map(BuildRecord::id).equals(shownBuild))
+                .or(() -> Optional.of(new Variants(described)));
         shownBuild = build.map(BuildRecord::id);
         var filled = Prefill.of(described, room.journal(), build.get().id());
         var made = new InputForm(described, filled, this::edited);
@@ -220,6 +225,8 @@ public final class CalcPage extends JPanel {
         if (outcome instanceof Outcome.Answered answered) {
             right.add(new ResultPanel(
                     room, described, build, answered, form.orElseThrow().origins()));
+            variants.filter(each -> each.isOf(described))
+                    .ifPresent(each -> right.add(new VariantsPanel(each, answered)));
         } else if (outcome instanceof Outcome.Refused refused) {
             right.add(new ProblemPanel(refused.problems()));
         } else if (outcome instanceof Outcome.Failed failed) {

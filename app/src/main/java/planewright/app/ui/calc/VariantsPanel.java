@@ -1,0 +1,54 @@
+package planewright.app.ui.calc;
+
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import planewright.app.calc.Outcome;
+import planewright.app.calc.Variants;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Texts;
+
+/** Sets answers beside the one that is shown, and forgets them again. */
+final class VariantsPanel extends JPanel {
+    private static final long serialVersionUID = 1L;
+
+    private final transient Variants variants;
+    private final transient Outcome.Answered answered;
+
+    VariantsPanel(Variants variants, Outcome.Answered answered) {
+        super(new Stack(6));
+        this.variants = variants;
+        this.answered = answered;
+        setOpaque(false);
+        setName("variants");
+        fill();
+    }
+
+    private void fill() {
+        removeAll();
+        var actions = new JPanel(new MigLayout("insets 0"));
+        actions.setOpaque(false);
+        var keep = Buttons.of("keep-variant", Texts.VARIANT_KEEP.text(), () -> {
+            variants.keep(answered);
+            fill();
+        });
+        keep.setToolTipText(Texts.VARIANT_KEEP_HINT.text());
+        actions.add(keep);
+        if (!variants.isEmpty()) {
+            add(new TableCard(variants.table(
+                    answered,
+                    new Variants.Headings(
+                            Texts.VARIANTS.text(),
+                            Texts.VARIANT_NOW.text(),
+                            Texts.VARIANT.text(),
+                            Texts.VARIANT_ROWS.text()))));
+            actions.add(Buttons.plain("forget-variants", Texts.VARIANT_FORGET.text(), () -> {
+                variants.forget();
+                fill();
+            }));
+        }
+        add(actions);
+        revalidate();
+        repaint();
+    }
+}
