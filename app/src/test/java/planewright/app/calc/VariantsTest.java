@@ -67,7 +67,6 @@ class VariantsTest {
             variants.keep(answer(x * 4 + " mm", ""));
         }
         var stations = variants.table(answer("0 mm", ""), WORDS).rows().get(2);
-        assertThat(stations)
-                .containsExactly("Station", "10 mm", "13 mm", "16 mm", "19 mm", "22 mm");
+        assertThat(stations).containsExactly("Station", "10 mm", "13 mm", "16 mm", "19 mm", "22 mm");
     }
 }

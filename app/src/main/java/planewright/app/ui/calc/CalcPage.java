@@ -223,10 +223,10 @@ public final class CalcPage extends JPanel {
         form.ifPresent(
                 shown -> shown.mark(outcome instanceof Outcome.Refused refused ? refused.problems() : List.of()));
         if (outcome instanceof Outcome.Answered answered) {
-            right.add(new ResultPanel(
-                    room, described, build, answered, form.orElseThrow().origins()));
             variants.filter(each -> each.isOf(described))
                     .ifPresent(each -> right.add(new VariantsPanel(each, answered)));
+            right.add(new ResultPanel(
+                    room, described, build, answered, form.orElseThrow().origins()));
         } else if (outcome instanceof Outcome.Refused refused) {
             right.add(new ProblemPanel(refused.problems()));
         } else if (outcome instanceof Outcome.Failed failed) {

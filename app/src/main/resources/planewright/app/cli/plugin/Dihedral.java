@@ -87,8 +87,8 @@ public final class Dihedral implements Calculator<Dihedral.Inputs, Dihedral.Resu
         var tips = List.of(new Point(-Math.sqrt(l * l - left * left), left), new Point(0, 0),
                 new Point(Math.sqrt(l * l - right * right), right));
         return new Drawing("From the front", List.of(
-                new Layer(Use.FOLD, List.of(new Path(List.of(new Point(-l, 0), new Point(l, 0)), false))),
-                new Layer(Use.OUTLINE, List.of(new Path(tips, false))),
+                new Layer(Use.OUTLINE, List.of(
+                        new Path(List.of(new Point(-l, 0), new Point(l, 0)), false), new Path(tips, false))),
                 new Layer(Use.DIMENSION, List.of(
                         new Dimension(new Point(tips.get(0).x(), 0), tips.get(0), Math.round(left) + " mm"),
                         new Dimension(new Point(tips.get(2).x(), 0), tips.get(2), Math.round(right) + " mm")))));
