@@ -5,11 +5,13 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.apiguardian.api.API;
 
 /** What a calculator is. */
 @Documented
 @Target(ElementType.TYPE)
 @Retention(RetentionPolicy.RUNTIME)
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public @interface About {
     /** Plugin and name, {@code balance.ledger}: scripts use it, so it never changes. */
     String id();

@@ -1,5 +1,6 @@
 package planewright.api.calculator;
 
+import org.apiguardian.api.API;
 import org.pf4j.ExtensionPoint;
 
 /**
@@ -9,6 +10,7 @@ import org.pf4j.ExtensionPoint;
  * @param <I> record of inputs; every component carries {@link Input}
  * @param <R> record of results; every component carries {@link Result}
  */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Calculator<I extends Record, R extends Record> extends ExtensionPoint {
     /**
      * The answer.

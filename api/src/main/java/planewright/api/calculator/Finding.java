@@ -1,11 +1,14 @@
 package planewright.api.calculator;
 
+import org.apiguardian.api.API;
+
 /**
  * A remark on a result.
  *
  * @param grade how much it matters
  * @param text what was found and what to do, in a builder's words
  */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public record Finding(Grade grade, String text) {
     /** How much a remark matters. */
     public enum Grade {

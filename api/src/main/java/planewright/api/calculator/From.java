@@ -4,11 +4,13 @@ import java.lang.annotation.Documented;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.apiguardian.api.API;
 
 /** Where in the journal an input can be taken from; always offered, never forced. */
 @Documented
 @Target({})
 @Retention(RetentionPolicy.RUNTIME)
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public @interface From {
     Place value();
 

@@ -5,11 +5,13 @@ import java.lang.annotation.ElementType;
 import java.lang.annotation.Retention;
 import java.lang.annotation.RetentionPolicy;
 import java.lang.annotation.Target;
+import org.apiguardian.api.API;
 
 /** Describes a component of a calculator's inputs record, or of a row in one. Quantities are written {@code 12 mm}. */
 @Documented
 @Target(ElementType.RECORD_COMPONENT)
 @Retention(RetentionPolicy.RUNTIME)
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public @interface Input {
     /** What it is, in a word or two. */
     String label();

@@ -1,6 +1,7 @@
 package planewright.api.calculator;
 
 import java.io.Serializable;
+import org.apiguardian.api.API;
 
 /**
  * An input that cannot be computed with.
@@ -11,6 +12,7 @@ import java.io.Serializable;
  * @param accepted what is accepted: {@code above 0 g}
  * @param wayOut what to do about it; may be empty
  */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public record InputProblem(String input, String name, String value, String accepted, String wayOut)
         implements Serializable {
     /** One line that names the thing, the value, what is accepted and the way out. */

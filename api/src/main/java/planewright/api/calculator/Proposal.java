@@ -1,9 +1,11 @@
 package planewright.api.calculator;
 
 import java.time.LocalDateTime;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** Something a calculator would write into the journal; the builder looks, the program writes. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public sealed interface Proposal permits Proposal.NewMeasurement, Proposal.NewSetUpValue, Proposal.NewJoint {
     /** What is written, by name. */
     String name();

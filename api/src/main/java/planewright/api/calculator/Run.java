@@ -1,9 +1,11 @@
 package planewright.api.calculator;
 
 import java.time.LocalDateTime;
+import org.apiguardian.api.API;
 import planewright.api.journal.JournalReader;
 
 /** What a computation has at hand while it runs. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Run {
     /**
      * Says how far it is, and lets the builder stop it. Slow computations call this often.

@@ -3,8 +3,10 @@ package planewright.api.calculator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.apiguardian.api.API;
 
 /** Inputs that do not go together; lists every problem that was found. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public final class UnsuitableInput extends Exception {
     private static final long serialVersionUID = 1L;
 

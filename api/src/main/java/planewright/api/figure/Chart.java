@@ -3,8 +3,10 @@ package planewright.api.figure;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /** A chart as data; see the kinds below. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public sealed interface Chart permits Chart.Bars, Chart.Lines, Chart.OverTime {
     /** What it shows, in a builder's words. */
     String title();

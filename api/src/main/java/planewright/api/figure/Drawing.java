@@ -1,6 +1,7 @@
 package planewright.api.figure;
 
 import java.util.List;
+import org.apiguardian.api.API;
 
 /**
  * A drawing at true size, in millimetres, x to the right and y upwards.
@@ -8,6 +9,7 @@ import java.util.List;
  * @param title what is drawn
  * @param layers drawn in this order, later over earlier
  */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public record Drawing(String title, List<Layer> layers) {
     public Drawing {
         layers = List.copyOf(layers);

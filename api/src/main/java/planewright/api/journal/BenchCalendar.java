@@ -6,9 +6,11 @@ import java.time.LocalTime;
 import java.util.Comparator;
 import java.util.List;
 import javax.measure.quantity.Temperature;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** When somebody is at the bench, and how warm it is there. */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface BenchCalendar {
     /** Sessions that come every week. */
     List<? extends Weekly> week();

@@ -3,8 +3,10 @@ package planewright.api.journal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /** One aircraft, from first sketch to retirement. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Build {
     /** Its ULID; never changes. */
     String id();

@@ -1,8 +1,10 @@
 package planewright.api.journal;
 
 import java.time.LocalDate;
+import org.apiguardian.api.API;
 
 /** A build on a day: where a template came from, went to, or flew. */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface BuildDay {
     /** The build's id; the journal need not hold that build. */
     String build();

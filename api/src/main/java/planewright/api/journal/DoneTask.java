@@ -2,9 +2,11 @@ package planewright.api.journal;
 
 import java.util.Optional;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** A piece of work that was done. */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface DoneTask {
     /** Short and stable within its entry. */
     String id();

@@ -2,8 +2,10 @@ package planewright.api.journal;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import org.apiguardian.api.API;
 
 /** One dated record in a build's log. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Entry {
     /** Its ULID; never changes. */
     String id();

@@ -2,9 +2,11 @@ package planewright.api.journal;
 
 import java.util.Optional;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** A flight or a run of flights on one pack. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Flight {
     /** Short and stable within its entry. */
     String id();

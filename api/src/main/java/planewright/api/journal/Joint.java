@@ -2,8 +2,10 @@ package planewright.api.journal;
 
 import java.time.LocalDateTime;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /** Parts held by an adhesive or filler that needs time. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Joint {
     /** Short and stable within its entry. */
     String id();

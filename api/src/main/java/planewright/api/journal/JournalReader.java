@@ -3,8 +3,10 @@ package planewright.api.journal;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /** Questions a calculator may ask of the open journal. All answers are of one instant. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface JournalReader {
     /** All builds, the latest begun first. */
     List<? extends Build> builds();

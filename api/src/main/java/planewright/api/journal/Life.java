@@ -1,6 +1,9 @@
 package planewright.api.journal;
 
+import org.apiguardian.api.API;
+
 /** Where a build stands. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public enum Life {
     SKETCHED("sketched"),
     ON_THE_BENCH("on the bench"),

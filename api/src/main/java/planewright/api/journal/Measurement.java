@@ -1,8 +1,10 @@
 package planewright.api.journal;
 
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** A named value: what was measured, what came out, how sure and how taken. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Measurement {
     /** Short and stable within its entry. */
     String id();

@@ -3,9 +3,11 @@ package planewright.api.journal;
 import java.util.Optional;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** What somebody has found of a material at the bench. */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface OwnMaterial {
     /** Short and stable within the journal's materials. */
     String id();

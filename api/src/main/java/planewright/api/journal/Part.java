@@ -3,9 +3,11 @@ package planewright.api.journal;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** Something with a mass and a place on the aircraft: a line of the mass ledger. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Part {
     /** Short and stable within its build. */
     String id();

@@ -1,6 +1,9 @@
 package planewright.api.journal;
 
+import org.apiguardian.api.API;
+
 /** A picture of an entry; the journal keeps the file under its hash. */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Picture {
     /** SHA-256 of the file, 64 lower-case hexadecimal digits. */
     String hash();

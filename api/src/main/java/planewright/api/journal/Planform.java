@@ -1,6 +1,7 @@
 package planewright.api.journal;
 
 import java.util.List;
+import org.apiguardian.api.API;
 
 /**
  * The shape of an aircraft: lifting surfaces and bodies. Lengths are metres and angles radians; x is aft of the datum, y
@@ -9,6 +10,7 @@ import java.util.List;
  * @param surfaces wings, tails, canards, fins
  * @param bodies fuselages, pods, booms
  */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public record Planform(List<Surface> surfaces, List<Body> bodies) {
     public Planform {
         surfaces = List.copyOf(surfaces);

@@ -2,9 +2,11 @@ package planewright.api.journal;
 
 import java.util.Optional;
 import javax.measure.quantity.Mass;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** Something that broke and was mended. */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface Repair {
     /** Short and stable within its entry. */
     String id();

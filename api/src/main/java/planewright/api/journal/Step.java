@@ -3,9 +3,11 @@ package planewright.api.journal;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Time;
+import org.apiguardian.api.API;
 import planewright.api.quantity.Measured;
 
 /** One step of a procedure. */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface Step {
     /** Short and stable within its template. */
     String id();

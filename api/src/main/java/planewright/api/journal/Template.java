@@ -3,8 +3,10 @@ package planewright.api.journal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import org.apiguardian.api.API;
 
 /** Something that the next build starts from. */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface Template {
     /** Its ULID; never changes. */
     String id();

@@ -3,6 +3,7 @@ package planewright.api.quantity;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import org.apiguardian.api.API;
 import tech.units.indriya.quantity.Quantities;
 
 /**
@@ -13,6 +14,7 @@ import tech.units.indriya.quantity.Quantities;
  *     computation treats as exact
  * @param <Q> what is measured
  */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public record Measured<Q extends Quantity<Q>>(Quantity<Q> value, Optional<Quantity<Q>> plusMinus) {
     public Measured {
         requireFinite(value);

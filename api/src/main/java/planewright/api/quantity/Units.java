@@ -27,6 +27,7 @@ import javax.measure.quantity.Speed;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import javax.measure.quantity.Volume;
+import org.apiguardian.api.API;
 
 /**
  * The units a builder writes, each with the code that files carry and the symbol that is shown.
@@ -34,6 +35,7 @@ import javax.measure.quantity.Volume;
  * <p>Codes are those of The Unified Code for Units of Measure (UCUM), version 2.1, case-sensitive variant. The factors
  * of the inch, the pound and the ounce are the exact ones of NIST Special Publication 811 (2008), appendix B.
  */
+@API(status = API.Status.MAINTAINED, since = "0.1.0")
 public final class Units {
     private static final List<Coded> TABLE = new ArrayList<>();
 
