@@ -7,6 +7,7 @@ import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import javax.measure.quantity.Speed;
 import org.pf4j.Extension;
 import planewright.api.calculator.About;
 import planewright.api.calculator.Calculator;
@@ -23,12 +24,13 @@ import planewright.api.figure.Drawing;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units.AreaDensity;
+import planewright.api.quantity.Units.Density;
 
 /** Where an aircraft should balance, from its shape. */
 @Extension
 @About(
         id = "balance.planform",
-        version = "1",
+        version = "2",
         title = "Balance range",
         question = "Where should it balance?",
         sources = {
@@ -36,14 +38,17 @@ import planewright.api.quantity.Units.AreaDensity;
             "C. E. Lan, Journal of Aircraft 11 (1974) 518: where vortices and control points stand (cited from memory)",
             "D. P. Raymer, Aircraft Design: A Conceptual Approach, 6th edition, figure 4.17: mean aerodynamic chord;"
                     + " equations 16.9 to 16.11: neutral point and static margin",
+            "H. Glauert, The Elements of Aerofoil and Airscrew Theory: flaps, yaw of ailerons (cited from memory)",
+            "U.S. Standard Atmosphere, 1976: density of the air",
             "M. M. Munk, NACA Report 184, and H. Multhopp, NACA TM 1036: what a fuselage does (cited from memory)",
-            "Usual static margins of each layout: common practice, no source"
+            "Usual static margins of each layout, greatest lift of a small section: common practice, no source"
         },
         cautions = {
             "A computed range is where to begin, not proof: first flights at its nose-heavy end, away from people and"
                     + " where your local rules allow them, then back in small steps.",
             "Not counted: thick and stalled wings, a propeller's wash and pull, soft foam that bends. A tractor propeller"
-                    + " and a wide nose bring the neutral point further forward.",
+                    + " brings the neutral point further forward, a pusher aft; a line of thrust above the balance point"
+                    + " pushes the nose down with power.",
             "Lithium pack disconnected and propeller off while parts are moved to shift the balance."
         })
 public final class BalanceRange implements Calculator<BalanceRange.Inputs, BalanceRange.Results> {
@@ -95,7 +100,7 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
 
             @Input(
                     label = "Mass",
-                    help = "All-up; it gives the wing loading, the range does not need it.",
+                    help = "All-up; it gives wing loading and stall speed, the range does not need it.",
                     unit = "g",
                     above = "0 g",
                     atMost = "1000 kg",
@@ -104,11 +109,165 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
             Optional<Measured<Mass>> mass,
 
             @Input(
+                    label = "Speed",
+                    help = "At which trim is checked, in level flight.",
+                    unit = "m/s",
+                    atLeast = "0.1 m/s",
+                    atMost = "150 m/s",
+                    usuallyFrom = "5 m/s",
+                    usuallyTo = "60 m/s",
+                    under = "Trim")
+            Optional<Measured<Speed>> speed,
+
+            @Input(
+                    label = "Altitude",
+                    help = "Of the field above the sea; it gives the standard air's density.",
+                    unit = "m",
+                    initial = "0 m",
+                    atLeast = "-400 m",
+                    atMost = "9000 m",
+                    under = "Trim")
+            Measured<Length> altitude,
+
+            @Input(
+                    label = "Air density",
+                    help = "Where it was measured; empty for that of the standard air.",
+                    unit = "kg/m3",
+                    atLeast = "0.3 kg/m3",
+                    atMost = "2 kg/m3",
+                    usuallyFrom = "0.9 kg/m3",
+                    usuallyTo = "1.4 kg/m3",
+                    under = "Trim")
+            Optional<Measured<Density>> airDensity,
+
+            @Input(
+                    label = "Sections",
+                    help =
+                            "Settings and sections of surfaces; one that is not listed is flat, set at 0° and stalls at 1.0.",
+                    under = "Trim")
+            List<SectionLine> sections,
+
+            @Input(
+                    label = "Control surfaces",
+                    help = "What turns about a hinge; the first that pitches is the one that trims.",
+                    under = "Trim")
+            List<ControlLine> controls,
+
+            @Input(
                     label = "Datum",
                     help = "Where stations are measured from; written at its mark.",
                     under = "Drawing",
                     from = @From(value = Place.BUILD, name = "datum"))
             String datum) {}
+
+    /** The section of a surface, and how it is set. */
+    public record SectionLine(
+            @Input(label = "Surface", help = "Its name in the shape.")
+            String surface,
+
+            @Input(
+                    label = "Set at",
+                    help = "Incidence of its root against the datum line, leading edge up.",
+                    unit = "deg",
+                    atLeast = "-20 deg",
+                    atMost = "20 deg",
+                    usuallyFrom = "-5 deg",
+                    usuallyTo = "5 deg")
+            Optional<Measured<Angle>> setAt,
+
+            @Input(
+                    label = "Zero lift at",
+                    help = "Incidence at which its section lifts nothing; below 0 where it is cambered.",
+                    unit = "deg",
+                    atLeast = "-15 deg",
+                    atMost = "15 deg",
+                    usuallyFrom = "-6 deg",
+                    usuallyTo = "2 deg")
+            Optional<Measured<Angle>> zeroLift,
+
+            @Input(
+                    label = "Moment",
+                    help = "Moment coefficient of its section about the quarter chord; above 0 with reflex.",
+                    unit = "1",
+                    atLeast = "-0.5",
+                    atMost = "0.5",
+                    usuallyFrom = "-0.15",
+                    usuallyTo = "0.05")
+            Optional<Measured<Dimensionless>> moment,
+
+            @Input(
+                    label = "Most lift",
+                    help = "Greatest lift coefficient of its section at this size and speed, with its ±.",
+                    unit = "1",
+                    atLeast = "0.2",
+                    atMost = "4",
+                    usuallyFrom = "0.6",
+                    usuallyTo = "1.6")
+            Optional<Measured<Dimensionless>> mostLift) {}
+
+    /** What a control surface does. */
+    public enum Does {
+        /** Both sides alike: pitches. */
+        ELEVATOR,
+        /** Opposite ways: rolls. */
+        AILERON,
+        /** Elevator and aileron in one. */
+        ELEVON,
+        /** Of a fin: yaws. */
+        RUDDER,
+        /** Elevator and rudder in one, of a tail in V. */
+        RUDDERVATOR,
+        /** Both sides alike, for lift. */
+        FLAP
+    }
+
+    /** A part of a surface that turns about a hinge. */
+    public record ControlLine(
+            @Input(label = "Name", help = "What you call it.")
+            String name,
+
+            @Input(label = "Surface", help = "Whose part it is, by its name in the shape.")
+            String surface,
+
+            @Input(label = "Does", help = "How its sides move.")
+            Does does,
+
+            @Input(
+                    label = "From",
+                    help = "Where along the surface it begins, from root to tip.",
+                    unit = "%",
+                    initial = "0 %",
+                    atLeast = "0 %",
+                    atMost = "100 %")
+            Measured<Dimensionless> from,
+
+            @Input(
+                    label = "To",
+                    help = "Where it ends.",
+                    unit = "%",
+                    initial = "100 %",
+                    atLeast = "0 %",
+                    atMost = "100 %")
+            Measured<Dimensionless> to,
+
+            @Input(
+                    label = "Hinge",
+                    help = "Where its hinge lies along the chord, from the leading edge; 0 % where all of it turns.",
+                    unit = "%",
+                    initial = "75 %",
+                    atLeast = "0 %",
+                    atMost = "98 %",
+                    usuallyTo = "90 %")
+            Measured<Dimensionless> hinge,
+
+            @Input(
+                    label = "Hinge at its end",
+                    help = "The same at its outer end; empty where it is the same.",
+                    unit = "%",
+                    atLeast = "0 %",
+                    atMost = "98 %",
+                    usuallyTo = "90 %")
+            Optional<Measured<Dimensionless>> hingeTo) {}
 
     /** Measures of one surface. */
     public record SurfaceLine(
@@ -127,6 +286,25 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
             @Result(label = "Response") String response,
             @Result(label = "Derivative", unit = "1") Measured<Dimensionless> derivative,
             @Result(label = "Means") String meaning) {}
+
+    /** What a degree of a control surface does. */
+    public record PowerLine(
+            @Result(label = "Control surface") String control,
+
+            @Result(label = "Lift", help = "Trailing edge down is +.", unit = "1")
+            Measured<Dimensionless> lift,
+
+            @Result(label = "Pitch", help = "Nose up is +.", unit = "1")
+            Measured<Dimensionless> pitch,
+
+            @Result(label = "Roll", help = "Trailing edge of the right side down; right wing down is +.", unit = "1")
+            Measured<Dimensionless> roll,
+
+            @Result(label = "Yaw", help = "Nose right is +; a fin's trailing edge to the right.", unit = "1")
+            Measured<Dimensionless> yaw,
+
+            @Result(label = "Side", help = "To the right is +.", unit = "1")
+            Measured<Dimensionless> side) {}
 
     /** One lattice on the way. */
     public record LatticeLine(
@@ -152,7 +330,44 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
             @Result(label = "Static margin now", help = "In mean chords ahead of the neutral point.", unit = "%")
             Optional<Measured<Dimensionless>> marginNow,
 
+            @Result(
+                    label = "Stall speed",
+                    help = "In level flight, trimmed, when the first section along the span stalls.",
+                    unit = "m/s")
+            Optional<Measured<Speed>> stallSpeed,
+
             @Result(label = "Findings") List<Finding> findings,
+
+            @Result(label = "Lift coefficient", help = "Needed at the speed.", unit = "1")
+            Optional<Measured<Dimensionless>> liftNeeded,
+
+            @Result(label = "Angle of attack", help = "Of the datum line at the speed.", unit = "deg")
+            Optional<Measured<Angle>> angleOfAttack,
+
+            @Result(
+                    label = "Trim angle",
+                    help = "Of the control surface that trims; trailing edge down is +.",
+                    unit = "deg")
+            Optional<Measured<Angle>> trimAngle,
+
+            @Result(
+                    label = "Lift at the stall",
+                    help = "Lift coefficient of the whole when the first section stalls.",
+                    unit = "1")
+            Measured<Dimensionless> stallLift,
+
+            @Result(label = "Stalls first at", help = "From root to tip of the surface that does.", unit = "%")
+            Measured<Dimensionless> stallsAt,
+
+            @Result(
+                    label = "Reserve of the tip",
+                    help =
+                            "How much more lift than the first section's stall the outer quarter of the wing bears; below 0 it"
+                                    + " stalls before the rest.",
+                    unit = "%")
+            Measured<Dimensionless> tipReserve,
+
+            @Result(label = "Air density", unit = "kg/m3") Measured<Density> airDensity,
 
             @Result(label = "Wing area", help = "As seen from above, of the wings that carry it.", unit = "dm2")
             Measured<Area> area,
@@ -182,7 +397,10 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
             @Result(label = "Span efficiency", help = "1 is the least induced drag of one flat wing.", unit = "1")
             Measured<Dimensionless> spanEfficiency,
 
-            @Result(label = "Incidence of no lift", help = "Of the root, by twist alone, flat sections.", unit = "deg")
+            @Result(
+                    label = "Incidence of no lift",
+                    help = "Of the datum line, by twist, settings and sections.",
+                    unit = "deg")
             Measured<Angle> zeroLift,
 
             @Result(label = "Wing loading", unit = "g/dm2") Optional<Measured<AreaDensity>> wingLoading,
@@ -196,6 +414,9 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
                     help =
                             "Per radian, or per half chord or half span of turning a radian; at a lift coefficient of 0.3.")
             List<ResponseLine> responses,
+
+            @Result(label = "Control power", help = "Coefficients for each degree.")
+            List<PowerLine> powers,
 
             @Result(label = "Lattices") List<LatticeLine> lattices,
             @Result(label = "For the journal") List<Proposal> proposals) {}

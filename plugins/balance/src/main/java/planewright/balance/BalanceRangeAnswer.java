@@ -4,6 +4,7 @@ import static planewright.api.quantity.Units.DEGREE;
 import static planewright.api.quantity.Units.GRAM;
 import static planewright.api.quantity.Units.GRAM_PER_SQUARE_DECIMETRE;
 import static planewright.api.quantity.Units.GRAM_PER_SQUARE_METRE;
+import static planewright.api.quantity.Units.KILOGRAM_PER_CUBIC_METRE;
 import static planewright.api.quantity.Units.METRE;
 import static planewright.api.quantity.Units.MILLIMETRE;
 import static planewright.api.quantity.Units.NUMBER;
@@ -25,6 +26,7 @@ import planewright.api.calculator.UnsuitableInput;
 import planewright.api.journal.Planform.Surface;
 import planewright.api.quantity.Measured;
 import planewright.shared.lattice.Derivatives;
+import planewright.shared.lattice.Flow;
 import planewright.shared.lattice.Lattice;
 import planewright.shared.lattice.Motion;
 import planewright.shared.lattice.NeutralPoint;
@@ -44,7 +46,9 @@ import planewright.shared.planform.SurfaceGeometry.View;
  * @param wing the wings that carry the aircraft, taken together
  * @param surfaces where its surfaces alone are neutral
  * @param bodyShift how far its bodies move that, m
- * @param derivatives about where it balances, at the lift coefficient of cruise
+ * @param rigging how its surfaces are set and what turns on them
+ * @param trimmed the aircraft in trim where it balances, its derivatives at the lift coefficient of cruise
+ * @param stall when its first section stalls
  */
 record BalanceRangeAnswer(
         BalanceRange.Inputs inputs,
@@ -52,7 +56,9 @@ record BalanceRangeAnswer(
         SurfaceGeometry wing,
         NeutralPoint surfaces,
         double bodyShift,
-        Derivatives derivatives) {
+        Rigging rigging,
+        Trimmed trimmed,
+        Stall stall) {
     /** Lift coefficient of slow flight, at which lift along the span is told. */
     static final double LIFT = 0.8;
 
@@ -100,8 +106,13 @@ record BalanceRangeAnswer(
                 wing.leadingEdge().z());
         var lattice = Lattice.of(planform, Resolution.fineness(3), centre);
         var reference = new Reference(wing.area(), wing.span(), wing.meanChord(), centre);
-        var derivatives = Derivatives.of(lattice, reference, incidence(lattice, wing.area(), CRUISE));
-        return new BalanceRangeAnswer(inputs, band, wing, surfaces, bodyShift, derivatives);
+        var rigging = Rigging.of(inputs);
+        var straight = rigging.straight(lattice);
+        var derivatives =
+                Derivatives.of(lattice, reference, straight, incidence(lattice, straight, wing.area(), CRUISE));
+        var trimmed = Trimmed.of(derivatives, rigging, (neutral - centre.x()) / wing.meanChord());
+        return new BalanceRangeAnswer(
+                inputs, band, wing, surfaces, bodyShift, rigging, trimmed, Stall.of(trimmed, rigging));
     }
 
     BalanceRange.Results results() {
@@ -110,7 +121,15 @@ record BalanceRangeAnswer(
                 length(to()),
                 Measured.of(1000 * neutral(), 1000 * doubt(), MILLIMETRE),
                 margin().map(BalanceRangeAnswer::percent),
+                level().stallSpeed(),
                 new BalanceRangeFindings(this).all(),
+                level().lift().map(lift -> Measured.of(lift, NUMBER)),
+                level().state().map(state -> Measured.of(Math.toDegrees(state.incidence()), DEGREE)),
+                level().trimAngle().map(angle -> Measured.of(Math.toDegrees(angle), DEGREE)),
+                Measured.of(stall.lift(), stall.spread(), NUMBER),
+                percent(stall.along()),
+                percent(stall.tipReserve()),
+                Measured.of(level().density(), KILOGRAM_PER_CUBIC_METRE),
                 area(wing.area()),
                 length(wing.span()),
                 Measured.of(wing.aspectRatio(), NUMBER),
@@ -121,7 +140,7 @@ record BalanceRangeAnswer(
                 length(surfaces.error()),
                 Measured.of(surfaces.liftSlope() / wing.area(), NUMBER),
                 Measured.of(efficiency(), NUMBER),
-                Measured.of(Math.toDegrees(incidence(surfaces.finest(), wing.area(), 0)), DEGREE),
+                Measured.of(Math.toDegrees(trimmed.linear().untrimmed(0)), DEGREE),
                 inputs.mass()
                         .map(mass -> Measured.of(mass.in(GRAM) / wing.area(), GRAM_PER_SQUARE_METRE)
                                 .to(GRAM_PER_SQUARE_DECIMETRE)),
@@ -132,13 +151,20 @@ record BalanceRangeAnswer(
                         .mapToObj(this::surface)
                         .toList(),
                 responses(),
+                rigging.controls().stream().map(this::power).toList(),
                 surfaces.steps().stream()
                         .map(step -> new BalanceRange.LatticeLine(step.panels(), length(step.x() + bodyShift)))
                         .toList(),
-                List.of(
-                        new Proposal.NewSetUpValue("balance point from", length(from())),
-                        new Proposal.NewSetUpValue("balance point to", length(to())),
-                        new Proposal.NewSetUpValue("neutral point", length(neutral()))));
+                proposals());
+    }
+
+    Derivatives derivatives() {
+        return trimmed.derivatives();
+    }
+
+    /** Level flight at the speed asked for. */
+    LevelFlight level() {
+        return LevelFlight.of(this);
     }
 
     double neutral() {
@@ -172,25 +198,70 @@ record BalanceRangeAnswer(
                 .collect(Collectors.joining(" and "));
     }
 
-    /** Circulation of each strip at a lift coefficient of the whole, per unit speed, m. */
-    double[] circulation(double lift) {
-        double incidence = incidence(surfaces.finest(), wing.area(), lift);
-        var twist = surfaces.finest().stripCirculation(Motion.AHEAD);
-        var slope = surfaces.finest().stripCirculation(Motion.INCIDENCE);
-        return IntStream.range(0, twist.length)
-                .mapToDouble(i -> twist[i] + incidence * slope[i])
-                .toArray();
-    }
-
-    private static double incidence(Lattice lattice, double area, double lift) {
-        double twist = lattice.load(Motion.AHEAD, Motion.AHEAD).force().z();
+    private static double incidence(Lattice lattice, Flow straight, double area, double lift) {
+        double twist = lattice.load(straight, Motion.AHEAD).force().z();
         double slope = lattice.load(Motion.INCIDENCE, Motion.AHEAD).force().z();
         return (lift * area / 2 - twist) / slope;
     }
 
+    /** With controls neutral. */
     private double efficiency() {
-        double drag = 2 * Trefftz.drag(surfaces.finest(), circulation(LIFT)) / wing.area();
+        var lattice = derivatives().lattice();
+        var flow = derivatives()
+                .straight()
+                .plus(lattice.flow(Motion.INCIDENCE).times(trimmed.linear().untrimmed(LIFT)));
+        double drag = 2 * Trefftz.drag(lattice, lattice.stripCirculation(flow)) / wing.area();
         return LIFT * LIFT / (Math.PI * wing.aspectRatio() * drag);
+    }
+
+    private BalanceRange.PowerLine power(Rigging.Control control) {
+        var slopes = derivatives().by(control.turn());
+        return new BalanceRange.PowerLine(
+                control.name(),
+                perDegree(slopes.lift()),
+                perDegree(slopes.pitch()),
+                perDegree(slopes.roll()),
+                perDegree(slopes.yaw()),
+                perDegree(slopes.side()));
+    }
+
+    /** The range, the measures that other calculators ask for, and what each control surface is for, by its degree. */
+    private List<Proposal> proposals() {
+        var proposals = new ArrayList<Proposal>();
+        proposals.add(new Proposal.NewSetUpValue("balance point from", length(from())));
+        proposals.add(new Proposal.NewSetUpValue("balance point to", length(to())));
+        proposals.add(new Proposal.NewSetUpValue("neutral point", length(neutral())));
+        proposals.add(new Proposal.NewSetUpValue("wing area", area(wing.area())));
+        proposals.add(new Proposal.NewSetUpValue("wing span", length(wing.span())));
+        proposals.add(new Proposal.NewSetUpValue("mean aerodynamic chord", length(wing.meanChord())));
+        proposals.add(new Proposal.NewSetUpValue(
+                "leading edge of the mean chord", length(wing.leadingEdge().x())));
+        proposals.add(value("lift slope", surfaces.liftSlope() / wing.area()));
+        proposals.add(value("pitch damping", derivatives().by(Motion.PITCH).pitch()));
+        proposals.add(value("roll damping", derivatives().by(Motion.ROLL).roll()));
+        proposals.add(value("yaw damping", derivatives().by(Motion.YAW).yaw()));
+        for (var control : rigging.controls()) {
+            var slopes = derivatives().by(control.turn());
+            switch (control.responds()) {
+                case LIFT -> proposals.add(power(control, "lift", slopes.lift()));
+                case PITCH -> proposals.add(power(control, "pitch", slopes.pitch()));
+                case ROLL -> proposals.add(power(control, "roll", slopes.roll()));
+                case YAW -> proposals.add(power(control, "yaw", slopes.yaw()));
+            }
+        }
+        return List.copyOf(proposals);
+    }
+
+    private static Proposal power(Rigging.Control control, String axis, double slope) {
+        return new Proposal.NewSetUpValue(control.name() + ", " + axis + " for each degree", perDegree(slope));
+    }
+
+    private static Proposal value(String name, double number) {
+        return new Proposal.NewSetUpValue(name, Measured.of(number, NUMBER));
+    }
+
+    private static Measured<Dimensionless> perDegree(double slope) {
+        return Measured.of(Math.toRadians(slope), NUMBER);
     }
 
     private BalanceRange.SurfaceLine surface(int number) {
@@ -212,11 +283,15 @@ record BalanceRangeAnswer(
 
     private List<BalanceRange.ResponseLine> responses() {
         var lines = new ArrayList<BalanceRange.ResponseLine>();
+        var derivatives = derivatives();
         var incidence = derivatives.by(Motion.INCIDENCE);
         var slip = derivatives.by(Motion.SIDESLIP);
         lines.add(line("pitch to incidence", incidence.pitch(), "− brings the nose back; bodies not counted"));
         lines.add(line("pitch to pitch rate", derivatives.by(Motion.PITCH).pitch(), "− damps"));
+        lines.add(line("lift to pitch rate", derivatives.by(Motion.PITCH).lift(), "+ lifts while the nose comes up"));
         lines.add(line("roll to roll rate", derivatives.by(Motion.ROLL).roll(), "− damps"));
+        lines.add(line("yaw to roll rate", derivatives.by(Motion.ROLL).yaw(), "− turns the nose out of the turn"));
+        lines.add(line("side force to sideslip", slip.side(), "− pushes away from the wind; bodies not counted"));
         lines.add(line("yaw to sideslip", slip.yaw(), "+ turns the nose into the wind; bodies not counted"));
         lines.add(line("roll to sideslip", slip.roll(), "− lifts the wing that the wind meets"));
         lines.add(line("yaw to yaw rate", derivatives.by(Motion.YAW).yaw(), "− damps"));

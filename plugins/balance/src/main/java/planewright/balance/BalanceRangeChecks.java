@@ -1,10 +1,13 @@
 package planewright.balance;
 
+import static planewright.api.quantity.Units.NUMBER;
 import static planewright.api.quantity.Units.PERCENT;
 
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.journal.Planform;
@@ -28,6 +31,12 @@ final class BalanceRangeChecks {
     private static final double LEAST_LENGTH = 1e-4;
     private static final double LEAST_SHARE = 1e-3;
     private static final double MOST_TWIST = Math.toRadians(30);
+    /** The shortest part that turns, as a share of its surface. */
+    private static final double LEAST_PART = 1e-3;
+
+    /** A surface of which less than this share is seen from above is a fin. */
+    private static final double UPRIGHT = 0.2;
+
     private static final double MOST_SWEEP = Math.toRadians(85);
 
     private final Refusals refusals = new Refusals();
@@ -43,6 +52,8 @@ final class BalanceRangeChecks {
         planform.surfaces().forEach(checks::surface);
         checks.refusals.throwIfAny();
         checks.pieces(planform);
+        checks.sections(inputs);
+        inputs.controls().forEach(line -> checks.control(planform, line));
         checks.refusals.throwIfAny();
     }
 
@@ -129,6 +140,80 @@ final class BalanceRangeChecks {
                     "a few surfaces with a few panels each",
                     "Leave out what hardly carries, and let breaks of one surface meet those of another");
         }
+    }
+
+    private void sections(BalanceRange.Inputs inputs) {
+        var taken = new HashSet<Integer>();
+        for (var line : inputs.sections()) {
+            int surface = known(inputs.planform(), "sections", line.surface());
+            if (surface >= 0 && !taken.add(surface)) {
+                refusals.add(
+                        "sections",
+                        "'" + line.surface() + "'",
+                        "there twice",
+                        "one line for each surface",
+                        "Put both lines into one");
+            }
+            boolean lifts = line.setAt().isPresent()
+                    || line.zeroLift().isPresent()
+                    || line.moment().isPresent();
+            if (surface >= 0 && lifts && upright(inputs.planform().surfaces().get(surface))) {
+                refusals.add(
+                        "sections",
+                        "section of '" + line.surface() + "'",
+                        "one that is set or cambered, on a fin",
+                        "surfaces that are seen from above",
+                        "Leave it out: a fin is flat and set straight here");
+            }
+        }
+    }
+
+    private void control(Planform planform, BalanceRange.ControlLine line) {
+        int surface = known(planform, "controls", line.surface());
+        if (line.name().isBlank()) {
+            refusals.add("controls", "name of a control surface", "empty", "a name", "Say what it is");
+        }
+        if (!(line.to().in(NUMBER) - line.from().in(NUMBER) >= LEAST_PART)) {
+            refusals.add(
+                    "controls",
+                    "'" + line.name() + "'",
+                    "from " + QuantityText.show(line.from()) + " to " + QuantityText.show(line.to()),
+                    "an end beyond its begin",
+                    "Count both from the root");
+        }
+        boolean yaws = line.does() == BalanceRange.Does.RUDDER;
+        if (surface >= 0
+                && !yaws
+                && upright(planform.surfaces().get(surface))
+                && !planform.surfaces().get(surface).mirrored()) {
+            refusals.add(
+                    "controls",
+                    "'" + line.name() + "'",
+                    "on a fin, yet no rudder",
+                    "a rudder there",
+                    "Look at its surface and at what it does");
+        }
+    }
+
+    /** Which surface bears a name; refuses one that none bears. */
+    private int known(Planform planform, String input, String name) {
+        int surface = Rigging.named(planform, name);
+        if (surface < 0) {
+            refusals.add(
+                    input,
+                    "surface '" + name + "'",
+                    "not in the shape",
+                    planform.surfaces().stream().map(Surface::name).collect(Collectors.joining(", ")),
+                    "Write its name as in the shape");
+        }
+        return surface;
+    }
+
+    private static boolean upright(Surface surface) {
+        return Outlines.projectedArea(surface)
+                < UPRIGHT
+                        * SurfaceGeometry.of(surface, SurfaceGeometry.View.ALONG)
+                                .area();
     }
 
     private void refuse(Surface surface, String value, String accepted, String wayOut) {

@@ -8,7 +8,6 @@ import java.util.Optional;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
-import planewright.shared.lattice.Strip;
 import planewright.shared.planform.Outlines;
 
 /** Drawing and charts of a balance range. */
@@ -79,37 +78,44 @@ final class BalanceRangeFigures {
                         Optional.of(100 * answer.band().to()))));
     }
 
+    /** Local lift in trim at the speed asked for, else in slow flight, with what each surface's section bears. */
     static Chart lift(BalanceRangeAnswer answer) {
-        var circulation = answer.circulation(BalanceRangeAnswer.LIFT);
-        var strips = answer.surfaces().finest().strips();
+        var flying =
+                answer.level().lift().filter(needed -> needed <= answer.stall().lift());
+        double lift = flying.orElse(BalanceRangeAnswer.LIFT);
+        var local = answer.trimmed().localLift(lift);
+        var strips = answer.derivatives().lattice().strips();
         var surfaces = answer.inputs().planform().surfaces();
         var series = new ArrayList<Chart.Series>();
         for (int surface = 0; surface < surfaces.size(); surface++) {
             var points = new ArrayList<Point>();
             for (int i = 0; i < strips.size(); i++) {
                 var strip = strips.get(i);
-                if (strip.surface() == surface && level(strip)) {
-                    points.add(new Point(MM * strip.middle().y(), 2 * circulation[i] / strip.chord()));
+                if (strip.surface() == surface && Stall.level(strip)) {
+                    points.add(new Point(MM * strip.middle().y(), local[i]));
                 }
             }
             if (!points.isEmpty()) {
                 points.sort(Comparator.comparingDouble(Point::x));
-                series.add(new Chart.Series(surfaces.get(surface).name(), points));
+                var name = surfaces.get(surface).name();
+                series.add(new Chart.Series(name, points));
+                double limit = answer.rigging().section(surface).mostLift();
+                series.add(new Chart.Series(
+                        "limit of " + name,
+                        List.of(
+                                new Point(points.get(0).x(), limit),
+                                new Point(points.get(points.size() - 1).x(), limit))));
             }
         }
+        var title = flying.isPresent()
+                ? "Local lift coefficient at %.1f m/s (%.2f of the whole)"
+                : "Local lift coefficient in slow flight (%2$.1f of the whole)";
         return new Chart.Lines(
-                String.format(
-                        Locale.ROOT,
-                        "Local lift coefficient in slow flight (%.1f of the whole), flat sections",
-                        BalanceRangeAnswer.LIFT),
+                String.format(Locale.ROOT, title, answer.level().speed().orElse(0.0), lift),
                 new Chart.Axis("From the centre line", "mm"),
                 new Chart.Axis("Local lift coefficient", "1"),
                 series,
                 List.of());
-    }
-
-    private static boolean level(Strip strip) {
-        return Math.abs(strip.to().y() - strip.from().y()) > strip.width() / 2;
     }
 
     private static Point point(BalanceRangeAnswer answer, double x) {

@@ -3,17 +3,12 @@ package planewright.balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.IntStream;
 import planewright.api.calculator.Finding;
-import planewright.shared.planform.SurfaceGeometry;
 
 /** What a builder should know of where the aircraft should balance. */
 final class BalanceRangeFindings {
     /** A smaller margin than this is for experts with good radios: common practice, no source. */
     private static final double LEAST_MARGIN = 0.02;
-
-    /** A section that carries most further out than this share of the half span stalls at the tip first: common practice. */
-    private static final double TIP = 0.75;
 
     private static final double ROUGH = 0.01;
 
@@ -26,7 +21,7 @@ final class BalanceRangeFindings {
 
     List<Finding> all() {
         answer.margin().ifPresentOrElse(this::margin, this::unknown);
-        stall();
+        findings.addAll(new TrimFindings(answer).all());
         bodies();
         rough();
         return List.copyOf(findings);
@@ -70,40 +65,6 @@ final class BalanceRangeFindings {
                 100 * answer.band().from(),
                 100 * answer.band().to(),
                 answer.band().origin());
-    }
-
-    /** Where along the largest wing the section carries most. */
-    private void stall() {
-        var lattice = answer.surfaces().finest();
-        var planform = answer.inputs().planform();
-        int wing = planform.surfaces().indexOf(SurfaceGeometry.wings(planform).get(0));
-        var circulation = answer.circulation(BalanceRangeAnswer.LIFT);
-        var strips = lattice.strips();
-        int hardest = IntStream.range(0, strips.size())
-                .filter(i -> strips.get(i).surface() == wing)
-                .reduce((one, other) -> circulation[one] / strips.get(one).chord()
-                                >= circulation[other] / strips.get(other).chord()
-                        ? one
-                        : other)
-                .orElseThrow();
-        double half = strips.stream()
-                .filter(strip -> strip.surface() == wing)
-                .mapToDouble(strip ->
-                        Math.max(Math.abs(strip.from().y()), Math.abs(strip.to().y())))
-                .max()
-                .orElseThrow();
-        double share = Math.abs(strips.get(hardest).middle().y()) / half;
-        var where = String.format(
-                Locale.ROOT,
-                "In slow flight '%s' works hardest at %.0f %% of its half span",
-                planform.surfaces().get(wing).name(),
-                100 * share);
-        findings.add(
-                share > TIP
-                        ? Finding.lookAgain(
-                                where + ", so a stall may begin at the tip and drop a wing. Washout moves it"
-                                        + " inwards; keep speed in turns.")
-                        : Finding.fine(where + ", inside the tip."));
     }
 
     private void bodies() {

@@ -142,13 +142,14 @@ class BalanceRangeTest {
         var results = compute(new Planform(List.of(WING, TAIL), List.of()), "", Optional.empty());
         assertThat(results.proposals())
                 .extracting(Proposal::name)
-                .containsExactly("balance point from", "balance point to", "neutral point");
+                .startsWith("balance point from", "balance point to", "neutral point")
+                .contains("mean aerodynamic chord", "roll damping");
         assertThat(results.proposals()).allMatch(Proposal.NewSetUpValue.class::isInstance);
         assertThat(results.marginNow()).isEmpty();
         assertThat(results.findings().get(0).text()).contains("No balance point is known");
         assertThat(((Chart.Lines) results.liftChart()).series())
                 .extracting(Chart.Series::name)
-                .containsExactly("wing", "tail");
+                .containsExactly("wing", "limit of wing", "tail", "limit of tail");
     }
 
     /** An untwisted, strongly tapered swept wing is known for stalling at its tips: any text on wings. */
@@ -158,7 +159,7 @@ class BalanceRangeTest {
         assertThat(compute(new Planform(List.of(tapered), List.of()), "", Optional.empty())
                         .findings())
                 .anyMatch(finding ->
-                        finding.grade() == Grade.LOOK_AGAIN && finding.text().contains("tip"));
+                        finding.grade() == Grade.LOOK_AGAIN && finding.text().contains("drop a wing"));
     }
 
     static Stream<Arguments> unsuitable() {
@@ -191,14 +192,7 @@ class BalanceRangeTest {
 
     @Test
     void aMarginBandMustHaveItsEndsInOrder() {
-        var inputs = new BalanceRange.Inputs(
-                new Planform(List.of(WING), List.of()),
-                "",
-                Optional.of(Measured.of(15, PERCENT)),
-                Optional.of(Measured.of(5, PERCENT)),
-                Optional.empty(),
-                Optional.empty(),
-                "");
+        var inputs = new Shapes(WING).margin(15, 5).inputs();
         assertThatThrownBy(() -> new BalanceRange().compute(inputs, RUN))
                 .isInstanceOf(UnsuitableInput.class)
                 .hasMessageContaining("Margin from is 15 %");
@@ -276,6 +270,7 @@ class BalanceRangeTest {
                 BalanceRange.Results.class,
                 BalanceRange.SurfaceLine.class,
                 BalanceRange.ResponseLine.class,
+                BalanceRange.PowerLine.class,
                 BalanceRange.LatticeLine.class)) {
             for (var component : results.getRecordComponents()) {
                 var result = component.getAnnotation(Result.class);
@@ -316,19 +311,23 @@ class BalanceRangeTest {
     }
 
     static BalanceRange.Inputs usual() {
-        return inputs(new Planform(List.of(WING, TAIL), List.of()), "conventional", Optional.empty());
+        return new Shapes(WING, TAIL)
+                .layout("conventional")
+                .mass(Measured.of(1200, GRAM))
+                .speed(12)
+                .section("wing", 2, -3, -0.05, 1.1)
+                .control("elevator", "tail", BalanceRange.Does.ELEVATOR, 0, 100, 60)
+                .control("ailerons", "wing", BalanceRange.Does.AILERON, 60, 100, 75)
+                .inputs();
     }
 
     private static BalanceRange.Inputs inputs(
             Planform planform, String layout, Optional<Measured<Length>> balancePoint) {
-        return new BalanceRange.Inputs(
-                planform,
-                layout,
-                Optional.empty(),
-                Optional.empty(),
-                balancePoint,
-                Optional.of(Measured.of(1200, GRAM)),
-                "leading edge");
+        return new Shapes(planform)
+                .layout(layout)
+                .balancesAt(balancePoint)
+                .mass(Measured.of(1200, GRAM))
+                .inputs();
     }
 
     private static BalanceRange.Results compute(

@@ -8,9 +8,10 @@ package planewright.shared.lattice;
  * @param control the point where no air passes
  * @param normal the direction in which none passes there, of unit length
  * @param strip which strip of the lattice it belongs to
- * @param chordShare where its control point lies along the chord, 0 to 1
+ * @param chordFrom where the piece of the chord begins for which its control point stands, as a share of it
+ * @param chordTo where that piece ends
  */
-record Horseshoe(Vector from, Vector to, Vector control, Vector normal, int strip, double chordShare) {
+record Horseshoe(Vector from, Vector to, Vector control, Vector normal, int strip, double chordFrom, double chordTo) {
     private static final double FOUR_PI = 4 * Math.PI;
 
     /** Nearer to a vortex than this share of its distance from the ends, a point lies on it and is not moved by it. */

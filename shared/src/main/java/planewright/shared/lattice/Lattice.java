@@ -62,6 +62,21 @@ public final class Lattice {
         return List.copyOf(mesh.strips);
     }
 
+    /** The vortices in a motion, per unit of it. */
+    public Flow flow(Motion motion) {
+        return new Flow(kept(motion).clone(), symmetry(motion.symmetry()));
+    }
+
+    /** The vortices that a part of a surface makes, per radian by which it turns. */
+    public Flow flow(Turn turn) {
+        boolean inPlane = mesh.strips.stream().anyMatch(strip -> strip.surface() == turn.surface() && strip.inPlane());
+        var symmetry = symmetry(inPlane ? Symmetry.ANTISYMMETRIC : turn.sides());
+        var through = mesh.horseshoes.stream()
+                .mapToDouble(horseshoe -> turn.through(mesh.strips.get(horseshoe.strip()), horseshoe))
+                .toArray();
+        return new Flow(influence(symmetry).solve(through), symmetry);
+    }
+
     /** Circulation of each horseshoe in a motion, per unit of it. */
     public double[] circulation(Motion motion) {
         return kept(motion).clone();
@@ -69,17 +84,21 @@ public final class Lattice {
 
     /** Sum of the circulations of each strip in a motion, per unit of it; half the local lift coefficient times the chord. */
     public double[] stripCirculation(Motion motion) {
-        var circulation = kept(motion);
+        return stripCirculation(flow(motion));
+    }
+
+    /** The same of any flow. */
+    public double[] stripCirculation(Flow flow) {
         var sums = new double[mesh.strips.size()];
-        for (int i = 0; i < circulation.length; i++) {
-            sums[mesh.horseshoes.get(i).strip()] += circulation[i];
+        for (int i = 0; i < flow.circulation().length; i++) {
+            sums[mesh.horseshoes.get(i).strip()] += flow.circulation()[i];
         }
         return sums;
     }
 
     /** Velocity that the vortices of a motion cause at a place, per unit of it. */
     public Vector wash(Motion motion, Vector place) {
-        return influence(symmetry(motion)).velocity(kept(motion), place);
+        return influence(symmetry(motion.symmetry())).velocity(kept(motion), place);
     }
 
     /**
@@ -87,6 +106,11 @@ public final class Lattice {
      * velocities on each other, which are of second order, left out.
      */
     public Load load(Motion vortices, Motion air) {
+        return load(flow(vortices), air);
+    }
+
+    /** The same of any flow. */
+    public Load load(Flow vortices, Motion air) {
         return mesh.strips.stream()
                 .mapToInt(Strip::surface)
                 .distinct()
@@ -97,7 +121,11 @@ public final class Lattice {
 
     /** The same on one surface of the planform, counted from 0. */
     public Load load(Motion vortices, Motion air, int surface) {
-        var circulation = kept(vortices);
+        return load(flow(vortices), air, surface);
+    }
+
+    private Load load(Flow vortices, Motion air, int surface) {
+        var circulation = vortices.circulation();
         var sum = Load.NONE;
         for (int i = 0; i < circulation.length; i++) {
             var horseshoe = mesh.horseshoes.get(i);
@@ -117,8 +145,13 @@ public final class Lattice {
         return sum;
     }
 
-    private Symmetry symmetry(Motion motion) {
-        return mesh.bothSidesAlike ? motion.symmetry() : Symmetry.NONE;
+    /** About which the aircraft pitches, rolls and yaws. */
+    public Vector centre() {
+        return centre;
+    }
+
+    private Symmetry symmetry(Symmetry ofHalf) {
+        return mesh.bothSidesAlike ? ofHalf : Symmetry.NONE;
     }
 
     private synchronized Influence influence(Symmetry symmetry) {
@@ -128,7 +161,7 @@ public final class Lattice {
     private synchronized double[] kept(Motion motion) {
         return circulations.computeIfAbsent(
                 motion,
-                which -> influence(symmetry(which))
+                which -> influence(symmetry(which.symmetry()))
                         .solve(mesh.horseshoes.stream()
                                 .mapToDouble(horseshoe -> which.air(
                                                 horseshoe.control().minus(centre))

@@ -109,7 +109,11 @@ final class Mesh {
                 chord,
                 incidence,
                 horseshoes.size(),
-                inPlane));
+                inPlane,
+                piece.chord(shares[0]),
+                piece.chord(shares[2]),
+                piece.along(shares[0]),
+                piece.along(shares[2])));
         var normal = piece.normal(incidence);
         for (int i = 0; i < resolution.chordwise(); i++) {
             double vortex = resolution.spacing().vortex(i, resolution.chordwise());
@@ -120,7 +124,8 @@ final class Mesh {
                     piece.at(shares[1], control),
                     normal,
                     strips.size() - 1,
-                    control));
+                    i == 0 ? 0 : resolution.spacing().end(i - 1, resolution.chordwise()),
+                    resolution.spacing().end(i, resolution.chordwise())));
         }
     }
 }

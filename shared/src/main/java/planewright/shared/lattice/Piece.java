@@ -2,17 +2,28 @@ package planewright.shared.lattice;
 
 import java.util.ArrayList;
 import java.util.List;
+import planewright.api.journal.Planform.Panel;
 import planewright.api.journal.Planform.Surface;
 import planewright.shared.planform.Place;
 import planewright.shared.planform.SurfaceGeometry;
 
 /** A panel of a planform where it stands, from one end to the other; the normal points up, or to the left of a fin. */
 record Piece(
-        int surface, Vector inner, Vector outer, double innerChord, double outerChord, double turned, double twist) {
+        int surface,
+        Vector inner,
+        Vector outer,
+        double innerChord,
+        double outerChord,
+        double turned,
+        double twist,
+        double alongInner,
+        double alongOuter) {
     /** The panels of a surface, its right side where mirrored. */
     static List<Piece> of(Surface surface, int number) {
         var edge = SurfaceGeometry.leadingEdge(surface);
         var pieces = new ArrayList<Piece>();
+        double whole = surface.panels().stream().mapToDouble(Panel::span).sum();
+        double along = 0;
         double turned = 0;
         for (int i = 0; i < surface.panels().size(); i++) {
             var panel = surface.panels().get(i);
@@ -23,7 +34,10 @@ record Piece(
                     panel.rootChord(),
                     panel.tipChord(),
                     turned,
-                    panel.twist()));
+                    panel.twist(),
+                    along / whole,
+                    (along + panel.span()) / whole));
+            along += panel.span();
             turned += panel.twist();
         }
         return pieces;
@@ -31,11 +45,29 @@ record Piece(
 
     /** The same on the other side, its ends exchanged so that its normal keeps pointing up. */
     Piece mirrored() {
-        return new Piece(surface, outer.mirrored(), inner.mirrored(), outerChord, innerChord, turned + twist, -twist);
+        return new Piece(
+                surface,
+                outer.mirrored(),
+                inner.mirrored(),
+                outerChord,
+                innerChord,
+                turned + twist,
+                -twist,
+                alongOuter,
+                alongInner);
     }
 
     Piece moved(Vector shift) {
-        return new Piece(surface, inner.plus(shift), outer.plus(shift), innerChord, outerChord, turned, twist);
+        return new Piece(
+                surface,
+                inner.plus(shift),
+                outer.plus(shift),
+                innerChord,
+                outerChord,
+                turned,
+                twist,
+                alongInner,
+                alongOuter);
     }
 
     double span() {
@@ -44,6 +76,11 @@ record Piece(
 
     double chord(double share) {
         return innerChord + share * (outerChord - innerChord);
+    }
+
+    /** Where along its surface a point lies, from root to tip. */
+    double along(double share) {
+        return alongInner + share * (alongOuter - alongInner);
     }
 
     double incidence(double share) {

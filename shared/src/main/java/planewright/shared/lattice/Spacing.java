@@ -15,6 +15,11 @@ public enum Spacing {
         }
 
         @Override
+        double end(int panel, int panels) {
+            return (panel + 1.0) / panels;
+        }
+
+        @Override
         double across(double strip, int strips) {
             return strip / strips;
         }
@@ -36,6 +41,11 @@ public enum Spacing {
         }
 
         @Override
+        double end(int panel, int panels) {
+            return half(Math.min(1, (panel + 1.5) / panels));
+        }
+
+        @Override
         double across(double strip, int strips) {
             return half(strip / strips);
         }
@@ -46,6 +56,9 @@ public enum Spacing {
 
     /** Where no air passes through a panel counted from 0. */
     abstract double control(int panel, int panels);
+
+    /** Where the piece of the chord ends for which the control point of a panel stands. */
+    abstract double end(int panel, int panels);
 
     /** Where the edge before a strip lies, or with half a strip more its middle. */
     abstract double across(double strip, int strips);

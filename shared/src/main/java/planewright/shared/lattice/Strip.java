@@ -11,6 +11,10 @@ package planewright.shared.lattice;
  * @param incidence there, leading edge up positive, rad
  * @param first its first horseshoe in the lattice
  * @param inPlane whether it lies in the plane y = 0
+ * @param fromChord chord at one side, m
+ * @param toChord chord at its other side, m
+ * @param alongFrom where along its surface one side lies, as a share of the way along its panels from root to tip
+ * @param alongTo the same of its other side; nearer to the root on the left copy of a mirrored surface
  */
 public record Strip(
         int surface,
@@ -20,7 +24,16 @@ public record Strip(
         double chord,
         double incidence,
         int first,
-        boolean inPlane) {
+        boolean inPlane,
+        double fromChord,
+        double toChord,
+        double alongFrom,
+        double alongTo) {
+    /** Whether it is the left copy of a mirrored surface, in a lattice that holds both sides. */
+    public boolean leftCopy() {
+        return alongTo < alongFrom;
+    }
+
     /** Its width across the stream, m. */
     public double width() {
         return Math.hypot(to.y() - from.y(), to.z() - from.z());

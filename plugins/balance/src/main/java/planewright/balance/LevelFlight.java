@@ -1,0 +1,71 @@
+package planewright.balance;
+
+import static planewright.api.quantity.Units.KILOGRAM;
+import static planewright.api.quantity.Units.KILOGRAM_PER_CUBIC_METRE;
+import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.METRE_PER_SECOND;
+
+import java.util.Optional;
+import javax.measure.quantity.Speed;
+import planewright.api.quantity.Measured;
+import planewright.shared.air.Atmosphere;
+
+/**
+ * Level flight where it balances: what it takes at the speed asked for, and how slow it can be. Lift equals weight, L = ½ρV²S
+ * C_L; thrust is taken along the flight path.
+ *
+ * @param density of the air, kg/m³
+ * @param speed asked for, m/s
+ * @param lift coefficient needed; empty without mass and speed
+ * @param state incidence and control for it, rad; empty too where it has stalled
+ * @param trimAngle of what trims it, rad; empty where nothing does
+ * @param momentLeft coefficient of what still turns it, nose up; 0 in trim
+ * @param stallSpeed empty without mass, or where it stalls before it lifts at all
+ */
+record LevelFlight(
+        double density,
+        Optional<Double> speed,
+        Optional<Double> lift,
+        Optional<Longitudinal.State> state,
+        Optional<Double> trimAngle,
+        double momentLeft,
+        Optional<Measured<Speed>> stallSpeed) {
+    private static final double GRAVITY = 9.80665;
+
+    static LevelFlight of(BalanceRangeAnswer answer) {
+        var inputs = answer.inputs();
+        double density = inputs.airDensity()
+                .map(given -> given.in(KILOGRAM_PER_CUBIC_METRE))
+                .orElseGet(() -> Atmosphere.at(inputs.altitude().in(METRE)).density());
+        var speed = inputs.speed().map(given -> given.in(METRE_PER_SECOND));
+        var mass = inputs.mass().map(given -> given.in(KILOGRAM));
+        double area = answer.wing().area();
+        var linear = answer.trimmed().linear();
+        var lift = mass.flatMap(kilograms -> speed.map(fast -> liftCoefficient(kilograms, density, fast, area)));
+        var state = lift.filter(needed -> needed <= answer.stall().lift()).map(linear::trimmed);
+        boolean trims = answer.rigging().trimming().isPresent() && linear.canBeTrimmed();
+        var stall = answer.stall();
+        return new LevelFlight(
+                density,
+                speed,
+                lift,
+                state,
+                state.filter(each -> trims).map(Longitudinal.State::control),
+                state.map(linear::momentIn).orElse(0.0),
+                mass.filter(kilograms -> stall.lift() > Stall.NO_LIFT)
+                        .map(kilograms -> stallSpeed(kilograms, density, area, stall)));
+    }
+
+    static double liftCoefficient(double mass, double density, double speed, double area) {
+        return 2 * mass * GRAVITY / (density * speed * speed * area);
+    }
+
+    static double stallSpeed(double mass, double density, double area, double lift) {
+        return Math.sqrt(2 * mass * GRAVITY / (density * area * lift));
+    }
+
+    private static Measured<Speed> stallSpeed(double mass, double density, double area, Stall stall) {
+        double speed = stallSpeed(mass, density, area, stall.lift());
+        return Measured.of(speed, speed * Math.min(1, stall.spread() / stall.lift() / 2), METRE_PER_SECOND);
+    }
+}

@@ -1,0 +1,2 @@
+/** The air that aircraft fly in. */
+package planewright.shared.air;
