@@ -71,6 +71,9 @@ record BalanceRangeAnswer(
     private static final int MOST_ALIKE = 2600;
     private static final int MOST_UNLIKE = 1300;
 
+    /** A smaller derivative is what rounding leaves of 0. */
+    private static final double ROUNDED = 1e-12;
+
     /** The share of what bodies do that is doubted: common practice, no source. */
     private static final double BODY_DOUBT = 1.0 / 3;
 
@@ -261,7 +264,7 @@ record BalanceRangeAnswer(
     }
 
     private static Measured<Dimensionless> perDegree(double slope) {
-        return Measured.of(Math.toRadians(slope), NUMBER);
+        return Measured.of(Math.abs(slope) < ROUNDED ? 0 : Math.toRadians(slope), NUMBER);
     }
 
     private BalanceRange.SurfaceLine surface(int number) {

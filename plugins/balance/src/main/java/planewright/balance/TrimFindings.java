@@ -22,6 +22,9 @@ final class TrimFindings {
     /** A tip with less reserve than this may as well stall first. */
     private static final double LEAST_RESERVE = 0.03;
 
+    /** How far the root reaches, as a share of the way to the tip. */
+    private static final double ROOT = 0.05;
+
     /** A smaller moment than this, as a coefficient, is felt by nobody. */
     private static final double NO_MOMENT = 0.002;
 
@@ -101,9 +104,9 @@ final class TrimFindings {
         var first = surfaces.get(stall.surface());
         var text = String.format(
                 Locale.ROOT,
-                "Slowed down, '%s' stalls first, at %.0f %% of the way to its tip (lift coefficient of the whole %.2f%s)",
+                "Slowed down, '%s' stalls first, %s (lift coefficient of the whole %.2f%s)",
                 first.name(),
-                100 * stall.along(),
+                where(stall.along()),
                 stall.lift(),
                 answer.rigging().section(stall.surface()).given() ? "" : ", its section taken to bear 1.0 ± 0.15");
         var wings = SurfaceGeometry.wings(answer.inputs().planform());
@@ -114,9 +117,7 @@ final class TrimFindings {
                             ? Finding.fine(text + ": ahead of the wing, so the nose drops by itself.")
                             : Finding.lookAgain(text + ": behind the wing, so the nose may rise into a deeper stall."));
         } else if (!canard.isEmpty()) {
-            findings.add(Finding.stop(text + ", before '" + canard.get(0).name()
-                    + "' does: the nose would rise into a deeper stall. The surface ahead must stall first: set it at more"
-                    + " incidence, give it a section that bears less, or balance further forward."));
+            ahead(text, canard.get(0));
         } else if (stall.tipReserve() < 0) {
             findings.add(Finding.lookAgain(
                     text + ": the tip, so it may drop a wing. Washout moves it inwards; keep speed" + " in turns."));
@@ -131,6 +132,26 @@ final class TrimFindings {
                     + String.format(
                             Locale.ROOT, ", inside the tip, which bears %.0f %% more.", 100 * stall.tipReserve())));
         }
+    }
+
+    /** That the wing stalls before a surface ahead of it; told with a doubt where nobody said how that is set. */
+    private void ahead(String text, Surface canard) {
+        var before = text + ", before '" + canard.name() + "' does: the nose would rise into a deeper stall.";
+        boolean known = answer.trimmed().linear().canBeTrimmed()
+                || answer.rigging().section(surfaces.indexOf(canard)).given();
+        findings.add(
+                known
+                        ? Finding.stop(
+                                before + " The surface ahead must stall first: set it at more incidence, give it a"
+                                        + " section that bears less, or balance further forward.")
+                        : Finding.lookAgain(before + " That is with all surfaces set as drawn: give how '"
+                                + canard.name() + "' is set, or its elevator, to see it in trim."));
+    }
+
+    private static String where(double along) {
+        return along < ROOT
+                ? "at its root"
+                : String.format(Locale.ROOT, "at %.0f %% of the way to its tip", 100 * along);
     }
 
     /** Smaller surfaces whose lift acts ahead of the wing. */
