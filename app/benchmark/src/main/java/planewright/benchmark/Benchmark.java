@@ -98,6 +98,7 @@ public final class Benchmark implements Callable<Integer> {
         sections.put("memory", new Memory());
         sections.put("saving", new Saving());
         sections.put("plugins", new PluginLoad());
+        sections.put("lattice", new LatticeSpeed());
         sections.put("kernels", new Kernels());
         sections.put("thumbnails", new ThumbnailSpeed());
         return sections;

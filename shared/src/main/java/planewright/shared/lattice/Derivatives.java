@@ -33,7 +33,8 @@ public record Derivatives(
     public record Slopes(double lift, double side, double roll, double pitch, double yaw) {
         private static final Slopes NONE = new Slopes(0, 0, 0, 0, 0);
 
-        Slopes plus(Slopes other, double times) {
+        /** With so many times another's added. */
+        public Slopes plus(Slopes other, double times) {
             return new Slopes(
                     lift + times * other.lift,
                     side + times * other.side,
