@@ -65,6 +65,8 @@ record BalanceRangeAnswer(
     /** Lift coefficient of cruise, at which responses are told. */
     private static final double CRUISE = 0.3;
 
+    private static final double MOST_CRUISE = Math.toRadians(10);
+
     /** How far the refinement goes, as a share of the mean chord, and how many panels it may take. */
     private static final double SETTLED = 1e-3;
 
@@ -111,8 +113,7 @@ record BalanceRangeAnswer(
         var reference = new Reference(wing.area(), wing.span(), wing.meanChord(), centre);
         var rigging = Rigging.of(inputs);
         var straight = rigging.straight(lattice);
-        var derivatives =
-                Derivatives.of(lattice, reference, straight, incidence(lattice, straight, wing.area(), CRUISE));
+        var derivatives = Derivatives.of(lattice, reference, straight, cruise(lattice, straight, wing.area()));
         var trimmed = Trimmed.of(derivatives, rigging, (neutral - centre.x()) / wing.meanChord());
         return new BalanceRangeAnswer(
                 inputs, band, wing, surfaces, bodyShift, rigging, trimmed, Stall.of(trimmed, rigging));
@@ -199,6 +200,12 @@ record BalanceRangeAnswer(
         return SurfaceGeometry.wings(inputs.planform()).stream()
                 .map(Surface::name)
                 .collect(Collectors.joining(" and "));
+    }
+
+    /** Incidence of cruise, for a slender wing no more than such wings fly at. */
+    private static double cruise(Lattice lattice, Flow straight, double area) {
+        double none = incidence(lattice, straight, area, 0);
+        return none + Math.min(MOST_CRUISE, incidence(lattice, straight, area, CRUISE) - none);
     }
 
     private static double incidence(Lattice lattice, Flow straight, double area, double lift) {

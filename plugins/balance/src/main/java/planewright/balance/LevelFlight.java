@@ -17,10 +17,10 @@ import planewright.shared.air.Atmosphere;
  * @param density of the air, kg/m³
  * @param speed asked for, m/s
  * @param lift coefficient needed; empty without mass and speed
- * @param state incidence and control for it, rad; empty too where it has stalled
+ * @param state incidence and control for it, rad; empty too where it has stalled, or beyond what a lattice tells
  * @param trimAngle of what trims it, rad; empty where nothing does
  * @param momentLeft coefficient of what still turns it, nose up; 0 in trim
- * @param stallSpeed empty without mass, or where it stalls before it lifts at all
+ * @param stallSpeed empty without mass, where it stalls before it lifts at all, or beyond what a lattice tells
  */
 record LevelFlight(
         double density,
@@ -32,6 +32,9 @@ record LevelFlight(
         Optional<Measured<Speed>> stallSpeed) {
     private static final double GRAVITY = 9.80665;
 
+    private static final double MOST_INCIDENCE = Math.toRadians(25);
+    private static final double MOST_CONTROL = Math.toRadians(40);
+
     static LevelFlight of(BalanceRangeAnswer answer) {
         var inputs = answer.inputs();
         double density = inputs.airDensity()
@@ -42,9 +45,12 @@ record LevelFlight(
         double area = answer.wing().area();
         var linear = answer.trimmed().linear();
         var lift = mass.flatMap(kilograms -> speed.map(fast -> liftCoefficient(kilograms, density, fast, area)));
-        var state = lift.filter(needed -> needed <= answer.stall().lift()).map(linear::trimmed);
-        boolean trims = answer.rigging().trimming().isPresent() && linear.canBeTrimmed();
         var stall = answer.stall();
+        boolean stallTold = stall.lift() > Stall.NO_LIFT && told(linear.trimmed(stall.lift()));
+        var state = lift.filter(needed -> needed <= stall.lift() || !stallTold)
+                .map(linear::trimmed)
+                .filter(LevelFlight::told);
+        boolean trims = answer.rigging().trimming().isPresent() && linear.canBeTrimmed();
         return new LevelFlight(
                 density,
                 speed,
@@ -52,8 +58,12 @@ record LevelFlight(
                 state,
                 state.filter(each -> trims).map(Longitudinal.State::control),
                 state.map(linear::momentIn).orElse(0.0),
-                mass.filter(kilograms -> stall.lift() > Stall.NO_LIFT)
-                        .map(kilograms -> stallSpeed(kilograms, density, area, stall)));
+                mass.filter(kilograms -> stallTold).map(kilograms -> stallSpeed(kilograms, density, area, stall)));
+    }
+
+    /** Whether straight lines still hold: greater angles than any model flies at. */
+    private static boolean told(Longitudinal.State state) {
+        return Math.abs(state.incidence()) <= MOST_INCIDENCE && Math.abs(state.control()) <= MOST_CONTROL;
     }
 
     static double liftCoefficient(double mass, double density, double speed, double area) {

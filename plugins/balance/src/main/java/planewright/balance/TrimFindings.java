@@ -51,15 +51,18 @@ final class TrimFindings {
     private void speed(double lift) {
         double speed = level.speed().orElseThrow();
         var at = String.format(Locale.ROOT, "At %.1f m/s it needs a lift coefficient of %.2f", speed, lift);
-        double slowest =
-                level.stallSpeed().map(stall -> stall.in(METRE_PER_SECOND)).orElse(Double.POSITIVE_INFINITY);
-        if (speed < slowest) {
-            findings.add(Finding.stop(at
-                    + (slowest == Double.POSITIVE_INFINITY
-                            ? ", yet a section stalls before it lifts at all: look at its settings and trim."
-                            : String.format(Locale.ROOT, ", but it stalls below %.1f m/s.", slowest))));
+        var stall = level.stallSpeed().map(slowest -> slowest.in(METRE_PER_SECOND));
+        if (stall.isPresent() && speed < stall.get()) {
+            findings.add(Finding.stop(at + String.format(Locale.ROOT, ", but it stalls below %.1f m/s.", stall.get())));
             return;
         }
+        if (stall.isEmpty() || level.state().isEmpty()) {
+            findings.add(
+                    Finding.lookAgain(at + ", at angles of wing or control surface beyond what is told here. Look at"
+                            + " speed, settings and where it balances."));
+            return;
+        }
+        double slowest = stall.get();
         var margin = String.format(Locale.ROOT, ", %.0f %% above its stall speed", 100 * (speed / slowest - 1));
         findings.add(
                 speed < SAFE * slowest

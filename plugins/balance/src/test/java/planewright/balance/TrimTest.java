@@ -169,6 +169,24 @@ class TrimTest {
                 .anyMatch(finding -> finding.grade() == grade && finding.text().contains(words));
     }
 
+    /** A wing of aspect ratio 0.05 flies on vortices at angles of which no lattice tells; nothing absurd is told instead. */
+    @Test
+    void whatIsBeyondStraightLinesIsNotTold() throws UnsuitableInput {
+        var slender = surface("wing", 0, true, new Panel(4, 4, 0.1, 0, 0, 0));
+        var results = new Shapes(slender)
+                .mass(Measured.of(900, GRAM))
+                .speed(4)
+                .control("elevon", "wing", Does.ELEVON, 0, 100, 90)
+                .results();
+        assertThat(results.angleOfAttack()).isEmpty();
+        assertThat(results.trimAngle()).isEmpty();
+        assertThat(results.stallSpeed()).isEmpty();
+        assertThat(results.findings()).anyMatch(finding -> finding.text().contains("beyond what is told"));
+        assertThat(results.responses())
+                .filteredOn(line -> line.response().equals("roll to roll rate"))
+                .allMatch(line -> line.derivative().in(NUMBER) < 0);
+    }
+
     @Test
     void withoutAnElevatorItSaysWhereTheNoseGoes() throws UnsuitableInput {
         var results =

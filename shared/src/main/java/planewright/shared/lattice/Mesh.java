@@ -9,7 +9,8 @@ import planewright.api.journal.Planform.Surface;
 
 /**
  * Lays strips and horseshoes over a planform. Surfaces share the same cuts across the span, so that a vortex trailing from
- * one passes midway between the control points of those behind it; steep ones have cuts of their own.
+ * one passes midway between the control points of those behind it, and are cut where they cross each other's wakes; steep ones
+ * have cuts of their own.
  */
 final class Mesh {
     /** A panel that rises more steeply than this has cuts of its own: cosine of 60°. */
@@ -17,6 +18,9 @@ final class Mesh {
 
     /** Cuts nearer to each other than this share of the half span are one. */
     private static final double SAME = 1e-6;
+
+    /** Pieces that lie along each other more nearly than this do not cross: sine of 0.06°. */
+    private static final double LEAST_TURN = 1e-3;
 
     final List<Strip> strips = new ArrayList<>();
     final List<Horseshoe> horseshoes = new ArrayList<>();
@@ -45,6 +49,9 @@ final class Mesh {
             cut(Math.abs(piece.outer().y()));
         });
         for (var piece : pieces) {
+            pieces.forEach(other -> cutWhereTheyCross(piece, other));
+        }
+        for (var piece : pieces) {
             lay(piece);
             if (!bothSidesAlike && planform.surfaces().get(piece.surface()).mirrored()) {
                 lay(piece.mirrored());
@@ -64,6 +71,25 @@ final class Mesh {
             if (nearest == null || nearest > side + SAME * halfSpan) {
                 cuts.add(side);
             }
+        }
+    }
+
+    /** Where one piece stands across the wake of another, as seen from behind: there the flow along the piece jumps. */
+    private void cutWhereTheyCross(Piece one, Piece other) {
+        double y = one.outer().y() - one.inner().y();
+        double z = one.outer().z() - one.inner().z();
+        double otherY = other.outer().y() - other.inner().y();
+        double otherZ = other.outer().z() - other.inner().z();
+        double turn = y * otherZ - z * otherY;
+        if (one.surface() >= other.surface() || Math.abs(turn) < LEAST_TURN * one.span() * other.span()) {
+            return;
+        }
+        double apartY = other.inner().y() - one.inner().y();
+        double apartZ = other.inner().z() - one.inner().z();
+        double share = (apartY * otherZ - apartZ * otherY) / turn;
+        double otherShare = (apartY * z - apartZ * y) / turn;
+        if (share > 0 && share < 1 && otherShare > 0 && otherShare < 1) {
+            cut(Math.abs(one.inner().y() + share * y));
         }
     }
 

@@ -40,6 +40,19 @@ class LatticePublishedTest {
                 .isCloseTo(published.expected("cl_alpha"), within(1e-4));
     }
 
+    /**
+     * The Warren 12 planform, with which lattices are compared: aspect ratio 2√2, taper 1/3, leading edge swept 53.54°. Lift
+     * slope 2.743 and moment slope −3.10 about the apex with a reference chord of 1; from memory, no text at hand.
+     */
+    @Test
+    void theWarrenTwelve() {
+        var wing = Shapes.wing(Shapes.panel(1.5, 0.5, Math.sqrt(2), 53.54));
+        var settled = NeutralPoint.of(wing, 1e-3, 2000, step -> {});
+        double slope = settled.liftSlope() / Shapes.area(wing);
+        assertThat(slope).isCloseTo(2.743, within(0.01));
+        assertThat(-slope * settled.x()).isCloseTo(-3.10, within(0.02));
+    }
+
     /** C-03: Helmbold's formula, as in Raymer equation 12.6; the case's note says that it sits 2 to 8 % above a flat plate. */
     @Test
     void helmboldLiesALittleAboveRectangularWings() {
