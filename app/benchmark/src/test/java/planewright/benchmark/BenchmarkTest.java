@@ -26,6 +26,8 @@ class BenchmarkTest {
             "heap in use, idle, window open",
             "durable save, median",
             "saved entry found, median",
+            "30 plugins instead of 4, more at the start",
+            "a trivial calculation through the host, median",
             "lattice of 800 panels with all derivatives",
             "the same, sides not alike",
             "small views of a 12-megapixel photo, two sizes");
