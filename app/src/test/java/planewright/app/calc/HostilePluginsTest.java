@@ -65,7 +65,7 @@ class HostilePluginsTest {
             assertThat(host.calculator("bench.station")).isPresent();
             assertThat(host.calculator("sick.one")).isEmpty();
             assertThat(host.problems()).singleElement().satisfies(problem -> {
-                assertThat(problem.file()).hasFileName("sick.zip");
+                assertThat(problem.file().getFileName().toString()).endsWith("sick.zip");
                 assertThat(problem.reason()).contains(reason);
             });
             assertThat(host.plugins())
@@ -134,7 +134,7 @@ class HostilePluginsTest {
     @Test
     void aPluginThatNeverComesUpKeepsNoOtherWaiting() throws IOException {
         TestPlugins.zip(
-                temp.resolve("plugins/sick.zip"),
+                temp.resolve("plugins/a sick.zip"),
                 SICK + "plugin.class=sick.Main\n",
                 Map.of("sick.One", CALCULATOR.formatted("return null;"), "sick.Main", """
                         package sick;
