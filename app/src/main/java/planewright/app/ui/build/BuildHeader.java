@@ -17,6 +17,7 @@ import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PlanView;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -87,7 +88,7 @@ final class BuildHeader extends JPanel {
     }
 
     private static String line(BuildRecord build) {
-        return build.life().word() + (build.layout().isEmpty() ? "" : " · " + build.layout()) + " · "
+        return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + build.layout()) + " · "
                 + Texts.BEGUN.text(build.begun().toString());
     }
 
@@ -95,7 +96,7 @@ final class BuildHeader extends JPanel {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
         panel.add(Look.sized(new JLabel(fact.text()), 1.1, Font.BOLD));
-        panel.add(Look.sized(Look.quiet(fact.label()), 0.88, Font.PLAIN));
+        panel.add(Look.sized(Look.quiet(Terms.of(fact.label())), 0.88, Font.PLAIN));
         return panel;
     }
 

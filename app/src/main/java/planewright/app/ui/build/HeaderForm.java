@@ -11,6 +11,7 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -40,7 +41,7 @@ final class HeaderForm extends Card {
         name = new JTextField(begun.name(), SHORT);
         layout = new JTextField(begun.layout(), SHORT);
         datum = new JTextField(begun.datum(), SHORT);
-        life.setRenderer(Words.choice(each -> ((Life) each).word()));
+        life.setRenderer(Words.choice(each -> Terms.of(((Life) each).word())));
         life.setSelectedItem(begun.life());
         layOut();
     }

@@ -30,6 +30,7 @@ import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -115,7 +116,7 @@ final class ResultPanel extends JPanel {
     private static JPanel finding(Finding finding) {
         var row = new JPanel(new Beside(8, 1));
         row.setOpaque(false);
-        var grade = Look.sized(new JLabel(finding.grade().word()), 1, Font.BOLD);
+        var grade = Look.sized(new JLabel(Terms.of(finding.grade().word())), 1, Font.BOLD);
         grade.setPreferredSize(new Dimension(GRADE_WIDTH, grade.getPreferredSize().height));
         grade.setForeground(Look.colour(
                 switch (finding.grade()) {

@@ -23,6 +23,7 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -47,7 +48,8 @@ final class EntryCard extends Card {
         this.entry = entry;
         setName("entry-" + entry.id());
         getAccessibleContext()
-                .setAccessibleName(WHEN.format(entry.at()) + " " + entry.kind().word() + " " + entry.title());
+                .setAccessibleName(
+                        WHEN.format(entry.at()) + " " + Terms.of(entry.kind().word()) + " " + entry.title());
         add(head(edit));
         if (!entry.text().isEmpty()) {
             add(Markup.of(entry.text()));
@@ -79,7 +81,10 @@ final class EntryCard extends Card {
         var words = new JPanel(new Stack(2));
         words.setOpaque(false);
         words.add(Look.sized(
-                Look.quiet(WHEN.format(entry.at()) + "  ·  " + entry.kind().word()), 0.92, Font.PLAIN));
+                Look.quiet(WHEN.format(entry.at()) + "  ·  "
+                        + Terms.of(entry.kind().word())),
+                0.92,
+                Font.PLAIN));
         if (!entry.title().isEmpty()) {
             words.add(Look.sized(Words.of(entry.title()), 1.15, Font.BOLD));
         }

@@ -22,6 +22,7 @@ import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -256,7 +257,7 @@ public final class EntryEditor extends Card {
     private void layOut() {
         var head = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][150!][][130!][][grow,fill]"));
         head.setOpaque(false);
-        kind.setRenderer(Words.choice(each -> ((Entry.Kind) each).word()));
+        kind.setRenderer(Words.choice(each -> Terms.of(((Entry.Kind) each).word())));
         Words.labelled(head, Texts.ENTRY_WHEN.text(), when, "entry-when");
         Words.labelled(head, Texts.KIND.text(), kind, "entry-kind");
         Words.labelled(head, Texts.ENTRY_TAGS.text(), tags, "entry-tags");

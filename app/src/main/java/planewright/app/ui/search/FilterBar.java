@@ -19,6 +19,7 @@ import planewright.app.index.Hits;
 import planewright.app.index.MeasuredRange;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Wrapping;
@@ -192,7 +193,11 @@ final class FilterBar extends JPanel {
     }
 
     private String shown(Facet facet, String value) {
-        return facet == Facet.BUILD ? buildNames.apply(value) : value;
+        return switch (facet) {
+            case BUILD -> buildNames.apply(value);
+            case KIND, LIFE -> Terms.of(value);
+            case TAG, MATERIAL -> value;
+        };
     }
 
     private static Texts label(Facet facet) {

@@ -27,6 +27,7 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -145,7 +146,7 @@ public final class SearchPage extends JPanel {
         var build = buildName(room, entry.build());
         words.add(Look.sized(
                 Words.quiet(build + "  ·  " + DAY.format(entry.at()) + "  ·  "
-                        + entry.kind().word()),
+                        + Terms.of(entry.kind().word())),
                 0.92,
                 Font.PLAIN));
         var title =

@@ -16,6 +16,7 @@ import planewright.api.journal.Life;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
@@ -90,7 +91,7 @@ public final class ShelfPage extends JPanel {
         for (var life : inOrder()) {
             var same = found.stream().filter(build -> build.life() == life).toList();
             if (!same.isEmpty()) {
-                made.add(new ShelfRow.Heading(life.word()));
+                made.add(new ShelfRow.Heading(Terms.of(life.word())));
                 same.forEach(build -> made.add(new ShelfRow.OfBuild(build, lastEntry(build))));
             }
         }
