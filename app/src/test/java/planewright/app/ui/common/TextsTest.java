@@ -11,9 +11,14 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import planewright.api.calculator.Finding;
+import planewright.api.journal.Entry;
+import planewright.api.journal.Life;
 
 /** Every text of the window is there in each language, with the same values in it. */
 class TextsTest {
@@ -47,6 +52,19 @@ class TextsTest {
                     .doesNotContain("{")
                     .doesNotContain("''");
         }
+    }
+
+    @Test
+    void theJournalsOwnWordsAreKnown() {
+        assertThat(Stream.of(
+                                Arrays.stream(Life.values()).map(Life::word),
+                                Arrays.stream(Entry.Kind.values()).map(Entry.Kind::word),
+                                Arrays.stream(Finding.Grade.values()).map(Finding.Grade::word))
+                        .flatMap(each -> each))
+                .allSatisfy(word -> assertThat(Texts.valueOf(
+                                "WORD_" + word.toUpperCase(Locale.ROOT).replaceAll("[ -]", "_")))
+                        .satisfies(text -> assertThat(Terms.of(word)).isEqualTo(text.text())));
+        assertThat(Terms.of("somebody's own word")).isEqualTo("somebody's own word");
     }
 
     private static TreeSet<String> values(String text) {
