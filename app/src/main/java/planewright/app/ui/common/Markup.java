@@ -28,7 +28,7 @@ public final class Markup {
 
     /** An excerpt with its found words marked. */
     public static JEditorPane of(Hits.Excerpt excerpt) {
-        return pane("<span style='color:" + hex(Look.colour("quiet")) + "'>" + excerpt.where() + "&nbsp; </span>"
+        return pane("<span style='color:" + hex(Look.colour("quiet")) + "'>" + Terms.of(excerpt.where()) + "&nbsp; </span>"
                 + marked(excerpt));
     }
 

@@ -181,7 +181,7 @@ public final class SearchPage extends JPanel {
     }
 
     private static boolean isTitle(Hits.Excerpt excerpt) {
-        return Terms.of(excerpt.where()).equals("title");
+        return excerpt.where().equals("title");
     }
 
     /** A click, or Enter where the card has the focus, shows the entry in its log. */
