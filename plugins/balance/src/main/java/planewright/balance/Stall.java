@@ -11,7 +11,8 @@ import planewright.shared.lattice.Strip;
  * Which section along the span reaches its greatest lift first when an aircraft is slowed down in trim: the local lift
  * coefficient of every strip is a straight line in that of the whole. Critical-section method, as in D. P. Raymer, Aircraft
  * Design: A Conceptual Approach, chapter 12, and NACA Report 585 (both cited from memory). Vortices that lift a slender
- * delta beyond it, and what a deflected flap does to its section's limit, are not counted.
+ * delta beyond it, and what a deflected flap does to its section's limit, are not counted; nor are upright surfaces, unless all
+ * are.
  *
  * @param lift coefficient of the whole at which it happens
  * @param spread its standard uncertainty, from the sections' limits
@@ -81,12 +82,14 @@ record Stall(double lift, double spread, int surface, double along, double tipRe
             this.atOne = trimmed.localLift(1);
             this.rigging = rigging;
             double chord = trimmed.derivatives().reference().chord();
-            this.looked = IntStream.range(0, strips.size())
+            var usual = IntStream.range(0, strips.size())
                     .filter(i -> level(strips.get(i))
                             && strips.get(i).chord() > NARROWEST * chord
                             && along(strips.get(i)) < OUTERMOST)
                     .boxed()
                     .toList();
+            this.looked =
+                    usual.isEmpty() ? IntStream.range(0, strips.size()).boxed().toList() : usual;
         }
 
         Optional<Reached> first(Predicate<Strip> which, double spreads) {

@@ -218,17 +218,80 @@ class BalanceRangeTest {
             var far = pick(random, 0.1, 1e-12, 60);
             var body = new Body("pod", 0, List.of(new Section(-far, 0, 0, 0), new Section(far, far, far, -far)));
             try {
-                answered += Math.min(
-                        1,
-                        CalculatorContract.numbers(compute(
-                                new Planform(surfaces, List.of(body)),
-                                "",
-                                Optional.of(Measured.of(pick(random, 0, 1e5, -3), MILLIMETRE)))));
+                var shapes = new Shapes(new Planform(surfaces, List.of(body)))
+                        .balancesAt(pick(random, 0, 1e5, -3))
+                        .mass(Measured.of(pick(random, 1e-9, 900, 1e6), GRAM))
+                        .speed(pick(random, 0.1, 12, 150))
+                        .control(
+                                "control",
+                                "surface 0",
+                                random.nextBoolean() ? BalanceRange.Does.ELEVON : BalanceRange.Does.RUDDERVATOR,
+                                pick(random, 0, 50),
+                                pick(random, 50.1, 100),
+                                pick(random, 0, 75, 98));
+                if (random.nextBoolean()) {
+                    shapes.section("surface 0", pick(random, -20, 2), pick(random, -15, 0), pick(random, -0.5, 0.1), 1);
+                }
+                answered += Math.min(1, CalculatorContract.numbers(shapes.results()));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }
         }
         assertThat(answered).isGreaterThan(3);
+    }
+
+    /** Shapes at which a lattice might stumble: slender, long, pointed, steeply swept, in each other's plane, all but touching. */
+    static Stream<Arguments> extreme() {
+        double right = Math.PI / 2;
+        return Stream.of(
+                Arguments.of("square", List.of(surface("wing", 0, true, new Panel(1, 1, 0.5, 0, 0, 0)))),
+                Arguments.of(
+                        "aspect ratio 1000", List.of(surface("wing", 0, true, new Panel(0.02, 0.02, 10, 0, 0, 0)))),
+                Arguments.of("aspect ratio 0.01", List.of(surface("wing", 0, true, new Panel(10, 10, 0.05, 0, 0, 0)))),
+                Arguments.of("pointed root", List.of(surface("wing", 0, true, new Panel(0, 1, 0.5, 0, 0, 0)))),
+                Arguments.of("swept 84°", List.of(surface("wing", 0, true, new Panel(0.2, 0.1, 0.5, 1.466, 0, 0)))),
+                Arguments.of("swept forward", List.of(surface("wing", 0, true, new Panel(0.2, 0.2, 0.5, -1, 0, 0)))),
+                Arguments.of("steep V", List.of(surface("wing", 0, true, new Panel(0.2, 0.15, 0.7, 0, 1.4, 0)))),
+                Arguments.of(
+                        "tail touching the wing in its plane",
+                        List.of(WING, surface("tail", 0.2, true, new Panel(0.1, 0.1, 0.2, 0, 0, 0)))),
+                Arguments.of(
+                        "tail far away in the wing's plane",
+                        List.of(WING, surface("tail", 50, true, new Panel(0.1, 0.1, 0.2, 0, 0, 0)))),
+                Arguments.of(
+                        "box",
+                        List.of(
+                                WING,
+                                new Surface("upper", 0, 0, 0.2, true, List.of(new Panel(0.2, 0.2, 0.6, 0, 0, 0))),
+                                new Surface("side", 0, 0.6, 0, true, List.of(new Panel(0.2, 0.2, 0.2, 0, right, 0))))),
+                Arguments.of(
+                        "tail hanging through the wake",
+                        List.of(
+                                WING,
+                                new Surface(
+                                        "tail",
+                                        0.7,
+                                        0,
+                                        0.1,
+                                        true,
+                                        List.of(new Panel(0.12, 0.08, 0.3, 0.17, -0.7, 0))))),
+                Arguments.of("one wing only", List.of(surface("wing", 0, false, new Panel(0.2, 0.15, 0.7, 0, 0, 0)))));
+    }
+
+    /** Each is answered, and its aerodynamic centre lies on the aircraft. */
+    @ParameterizedTest
+    @MethodSource("extreme")
+    void extremeShapesAreAnswered(String name, List<Surface> surfaces) throws UnsuitableInput {
+        var results = new Shapes(new Planform(surfaces, List.of()))
+                .mass(Measured.of(900, GRAM))
+                .speed(12)
+                .control("elevon", surfaces.get(0).name(), BalanceRange.Does.ELEVON, 30, 100, 75)
+                .results();
+        assertThat(CalculatorContract.numbers(results)).as(name).isPositive();
+        assertThat(results.neutralPoint().in(MILLIMETRE)).isBetween(-1000.0, 6000.0);
+        assertThat(results.liftSlope().in(NUMBER)).isBetween(0.0, 2 * Math.PI);
+        assertThat(results.latticeError().in(MILLIMETRE))
+                .isLessThan(0.01 * results.meanChord().in(MILLIMETRE));
     }
 
     @Test
