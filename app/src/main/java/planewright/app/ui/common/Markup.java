@@ -28,8 +28,8 @@ public final class Markup {
 
     /** An excerpt with its found words marked. */
     public static JEditorPane of(Hits.Excerpt excerpt) {
-        return pane("<span style='color:" + hex(Look.colour("quiet")) + "'>" + Terms.of(excerpt.where()) + "&nbsp; </span>"
-                + marked(excerpt));
+        return pane("<span style='color:" + hex(Look.colour("quiet")) + "'>" + Terms.of(excerpt.where())
+                + "&nbsp; </span>" + marked(excerpt));
     }
 
     /** As {@link #of(Hits.Excerpt)}, as a title. */
