@@ -14,8 +14,9 @@ import planewright.api.journal.JournalReader.Dated;
  *
  * @param newestFirst by start
  */
-record Joints(List<Dated<Joint>> newestFirst) {
-    static Joints of(List<? extends Entry> log) {
+public record Joints(List<Dated<Joint>> newestFirst) {
+    /** Of a log in order of time. */
+    public static Joints of(List<? extends Entry> log) {
         var all = new ArrayList<Dated<Joint>>();
         log.forEach(entry -> entry.joints().forEach(joint -> all.add(0, new Dated<>(joint, entry))));
         all.sort(Comparator.comparing((Dated<Joint> dated) -> dated.what().start())

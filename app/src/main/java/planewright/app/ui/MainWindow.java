@@ -30,7 +30,7 @@ import planewright.app.ui.common.Words;
  * plugins and the search index after that.
  */
 public final class MainWindow {
-    private static final int WIDTH = 1360;
+    private static final int WIDTH = 1560;
     private static final int HEIGHT = 860;
     private static final int LEAST_WIDTH = 760;
     private static final int LEAST_HEIGHT = 520;

@@ -3,6 +3,8 @@ package planewright.app.ui;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
@@ -12,6 +14,7 @@ import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
+import planewright.app.ui.bench.BenchRail;
 import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
@@ -34,6 +37,11 @@ final class WindowContent extends JPanel {
     private static final int SHELF_WIDTH = 325;
     private static final int SHELF_LEAST = 180;
     private static final double SHELF_SHARE = 0.2;
+    private static final int BENCH_WIDTH = 270;
+    private static final int BENCH_LEAST = 1400;
+    private static final String BENCH = "bench";
+    private static final String SHOWN = "shown";
+    private static final String HIDDEN = "hidden";
     private static final String BUILD = "build";
     private static final String SEARCH = "search";
     private static final String NOTICES = "notices";
@@ -48,6 +56,8 @@ final class WindowContent extends JPanel {
     private final JButton look;
     private final JButton notices;
     private String shown = BUILD;
+    private final JButton benchButton;
+    private final BenchRail bench;
     private final ShelfPage shelf;
     private final BuildPage build;
     private final SearchPage found;
@@ -68,6 +78,8 @@ final class WindowContent extends JPanel {
         build = new BuildPage(room);
         found = new SearchPage(room);
         bin = new BinPage(room);
+        benchButton = Buttons.plain("show-bench", Texts.BENCH.text(), this::toggleBench);
+        bench = new BenchRail(room, this::countBench);
         middle.add(build, BUILD);
         middle.add(found, SEARCH);
         middle.add(new NoticesPage(room, this::count), NOTICES);
@@ -91,6 +103,7 @@ final class WindowContent extends JPanel {
 
     /** Keeps what is being written, for the next time, and ends long work at its next step; on the event thread. */
     void prepareToClose() {
+        bench.stop();
         build.log().keepDrafts();
         exchange.ifPresent(ExchangePage::stop);
     }
@@ -115,7 +128,7 @@ final class WindowContent extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][]"));
+        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][]"));
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
@@ -125,6 +138,7 @@ final class WindowContent extends JPanel {
         bar.add(search);
         bar.add(Buttons.hint(Buttons.plain("undo", Texts.UNDO.text(), room::undo), Texts.UNDO_HINT.text(), "ctrl Z"));
         bar.add(Buttons.hint(Buttons.plain("redo", Texts.REDO.text(), room::redo), Texts.REDO_HINT.text(), "ctrl Y"));
+        bar.add(benchButton);
         bar.add(Buttons.plain("show-bin", Texts.BIN.text(), () -> {
             toggle(BIN);
             bin.refresh();
@@ -136,14 +150,44 @@ final class WindowContent extends JPanel {
     }
 
     private JSplitPane split() {
-        var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, middle);
+        var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, middleAndBench());
         split.setDividerLocation(SHELF_WIDTH);
         split.setResizeWeight(SHELF_SHARE);
         shelf.setMinimumSize(new Dimension(SHELF_LEAST, 0));
         middle.setMinimumSize(new Dimension());
+        split.getRightComponent().setMinimumSize(new Dimension());
         split.setContinuousLayout(true);
         split.setBorder(BorderFactory.createEmptyBorder());
         return split;
+    }
+
+    private JPanel middleAndBench() {
+        var both = new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill][]", "[grow,fill]"));
+        both.add(middle, "wmin 0");
+        both.add(bench, "w " + BENCH_WIDTH + "!");
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                placeBench();
+            }
+        });
+        return both;
+    }
+
+    /** As the builder has chosen; before any choice, where the window has room for it. */
+    private void placeBench() {
+        bench.setVisible(room.memory().get(BENCH).map(SHOWN::equals).orElse(getWidth() >= BENCH_LEAST));
+        bench.getParent().revalidate();
+    }
+
+    private void toggleBench() {
+        room.memory().put(BENCH, bench.isVisible() ? HIDDEN : SHOWN);
+        room.remembered();
+        placeBench();
+    }
+
+    private void countBench(int curing) {
+        benchButton.setText(curing == 0 ? Texts.BENCH.text() : Texts.BENCH_COUNT.text(curing));
     }
 
     private JPanel strip() {

@@ -25,6 +25,7 @@ import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.common.Wrapping;
@@ -140,11 +141,7 @@ final class EntryCard extends Card {
     private String end(Texts what, LocalDateTime end) {
         var left = Duration.between(room.now(), end);
         return what.text(WHEN.format(end))
-                + (left.isNegative() || left.isZero() ? "" : " " + Texts.TIME_LEFT.text(words(left)));
-    }
-
-    private static String words(Duration left) {
-        return left.toHours() < 1 ? left.toMinutes() + " min" : left.toHours() + " h " + left.toMinutesPart() + " min";
+                + (left.isNegative() || left.isZero() ? "" : " " + Texts.TIME_LEFT.text(Times.span(left)));
     }
 
     private JPanel pictures(List<PictureRecord> pictures) {

@@ -1,0 +1,2 @@
+/** The bench over all builds: what cures, and what may be touched. */
+package planewright.app.ui.bench;
