@@ -12,8 +12,9 @@ import planewright.app.journal.EntryRecord;
 import planewright.app.journal.OpenJournal;
 
 /**
- * Finds what is on the bench over all builds. Only entries of the last weeks are read, for no adhesive or filler of the trade
- * needs longer; what was read stays known until its file is another.
+ * Finds what is on the bench over all builds. Only entries of the last six weeks are read, so that twenty years of logs need not be: a
+ * joint that was written earlier is not shown (common practice, no source: adhesives and fillers of the trade are through in days). What was
+ * read stays known until its file is another.
  */
 final class BenchJoints {
     private static final int WEEKS = 6;
