@@ -48,9 +48,14 @@ class ReadmePictureTest {
                 hit.getActionMap().get("open").actionPerformed(null);
                 return hit;
             });
-            Hands.waitUntil("all pictures", () -> {
+            var entry = hit.getName().replaceFirst("hit-", "entry-");
+            Hands.waitUntil("the entry with all pictures", () -> {
                 var tiles = Hands.all(PictureTile.class);
-                return !tiles.isEmpty() && tiles.stream().allMatch(PictureTile::isShown);
+                return Hands.all(Card.class).stream()
+                                .anyMatch(card ->
+                                        entry.equals(card.getName()) && card.getVisibleRect().height > SIZE.height / 4)
+                        && !tiles.isEmpty()
+                        && tiles.stream().allMatch(PictureTile::isShown);
             });
             image = Hands.onEventThread(() -> {
                 var content = window.frame().getContentPane();
