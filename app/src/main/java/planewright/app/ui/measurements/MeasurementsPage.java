@@ -23,6 +23,7 @@ import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.ShownUnits;
+import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.WhenShown;
@@ -49,7 +50,7 @@ public final class MeasurementsPage extends JPanel {
         super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][grow,fill][]"));
         this.room = room;
         this.model = new MeasurementsModel(room);
-        this.table = new JTable(model);
+        this.table = new SteadyTable(model);
         setName("measurements-page");
         add(bar(), "wrap, wmin 0");
         nothing.setName("no-measurements");

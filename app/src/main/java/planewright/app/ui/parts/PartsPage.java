@@ -10,6 +10,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -28,7 +29,7 @@ public final class PartsPage extends JPanel {
         super(new MigLayout("insets 10, gap 8, fill", "[grow,fill]", "[][grow,fill][]"));
         this.room = room;
         this.model = new PartsModel(room);
-        this.table = new JTable(model);
+        this.table = new SteadyTable(model);
         setName("parts-page");
         add(Words.quiet(Texts.PARTS_HINT.text()), "wmin 0, wrap");
         add(new JScrollPane(table), "wrap");

@@ -1,0 +1,23 @@
+package planewright.app.ui.common;
+
+import javax.swing.JTable;
+import javax.swing.event.ChangeEvent;
+import javax.swing.table.TableModel;
+
+/** A table in which a cell stays open with what was typed when columns get other widths, as when the window is resized. */
+public final class SteadyTable extends JTable {
+    private static final long serialVersionUID = 1L;
+
+    public SteadyTable(TableModel model) {
+        super(model);
+    }
+
+    @Override
+    public void columnMarginChanged(ChangeEvent event) {
+        if (isEditing()) {
+            resizeAndRepaint();
+        } else {
+            super.columnMarginChanged(event);
+        }
+    }
+}
