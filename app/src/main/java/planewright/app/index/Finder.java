@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -20,6 +21,8 @@ import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.SortField;
 import org.apache.lucene.search.TermInSetQuery;
 import org.apache.lucene.search.TermQuery;
+import org.apache.lucene.search.TopDocs;
+import org.apache.lucene.search.TotalHits;
 import org.apache.lucene.util.BytesRef;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.OpenJournal;
@@ -50,16 +53,30 @@ final class Finder {
         this.sameMeaning = sameMeaning;
     }
 
+    /** Finds, counts every entry found and its facets. */
     Hits find(Question question) throws IOException {
+        return find(question, this::counted);
+    }
+
+    /** Finds the same hits, and counts no further than finding them takes: for an answer at once while a builder types. */
+    Hits glance(Question question) throws IOException {
+        return find(question, this::glanced);
+    }
+
+    private interface Look {
+        Found at(Question question, Query words, Query narrowed) throws IOException;
+    }
+
+    private Hits find(Question question, Look look) throws IOException {
         var wording = new Wording(question.words(), analyzer, sameMeaning);
         var measuring = measuring(question.filter());
         var narrowed = narrowed(question.filter(), measuring);
         var asWritten = wording.query(false);
-        var exact = look(question, asWritten, narrowed);
-        if (exact.counter().total() == 0 && !wording.isEmpty()) {
+        var exact = look.at(question, asWritten, narrowed);
+        if (exact.tally().total() == 0 && !wording.isEmpty()) {
             var forgiven = wording.query(true);
-            var nearly = look(question, forgiven, narrowed);
-            if (nearly.counter().total() > 0) {
+            var nearly = look.at(question, forgiven, narrowed);
+            if (nearly.tally().total() > 0) {
                 return hits(nearly, new Seen(wording, measuring, true));
             }
         }
@@ -71,16 +88,23 @@ final class Finder {
      *
      * @param best the first page
      */
-    private record Found(Counter counter, List<Place> best) {}
+    private record Found(Hits.Tally tally, List<Place> best) {}
 
     private record Place(String build, String entry) {}
 
+    private Found glanced(Question question, Query words, Query narrowed) throws IOException {
+        var best = best(question, words, narrowed);
+        boolean exact = best.totalHits.relation == TotalHits.Relation.EQUAL_TO;
+        return new Found(new Hits.Tally((int) best.totalHits.value, exact, Map.of()), places(best));
+    }
+
     /** Counts and ranks side by side. */
-    private Found look(Question question, Query words, Query narrowed) throws IOException {
+    private Found counted(Question question, Query words, Query narrowed) throws IOException {
         var counting = CompletableFuture.supplyAsync(() -> count(words, narrowed, question.filter()));
         var best = best(question, words, narrowed);
         try {
-            return new Found(counting.join(), best);
+            var counter = counting.join();
+            return new Found(new Hits.Tally(counter.total(), true, counter.counts()), places(best));
         } catch (CompletionException failure) {
             throw new IOException("the search index cannot be read", failure.getCause());
         }
@@ -95,7 +119,7 @@ final class Finder {
         }
     }
 
-    private List<Place> best(Question question, Query words, Query narrowed) throws IOException {
+    private TopDocs best(Question question, Query words, Query narrowed) throws IOException {
         var all = new BooleanQuery.Builder().add(words, Occur.MUST).add(narrowed, Occur.FILTER);
         question.filter().kept().forEach((facet, values) -> {
             if (facet == Facet.TAG) {
@@ -107,10 +131,13 @@ final class Finder {
                 all.add(new TermInSetQuery(facet.field(), terms), Occur.FILTER);
             }
         });
+        return searcher.search(all.build(), question.most(), question.words().isBlank() ? NEWEST : BEST);
+    }
+
+    private List<Place> places(TopDocs best) throws IOException {
         var found = new ArrayList<Place>();
         var stored = searcher.storedFields();
-        for (var scored :
-                searcher.search(all.build(), question.most(), question.words().isBlank() ? NEWEST : BEST).scoreDocs) {
+        for (var scored : best.scoreDocs) {
             var document = stored.document(scored.doc);
             found.add(new Place(document.get(Documents.BUILD), document.get(Documents.ID)));
         }
@@ -125,8 +152,7 @@ final class Finder {
                 .flatMap(place -> journal.entry(place.build(), place.entry()).stream())
                 .map(entry -> hit(entry, seen))
                 .toList();
-        return new Hits(
-                found.counter().total(), hits, seen.forgiving(), found.counter().counts());
+        return new Hits(found.tally(), hits, seen.forgiving());
     }
 
     private Hits.Hit hit(EntryRecord entry, Seen seen) {

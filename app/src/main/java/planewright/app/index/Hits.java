@@ -7,21 +7,37 @@ import planewright.app.journal.EntryRecord;
 /**
  * What a search found.
  *
- * @param total how many entries in all
+ * @param tally how many there are
  * @param hits the best of them, best first
  * @param forgiving whether nothing bore the words as written, and words nearly the same were taken
- * @param counts how many entries bear each value of a facet, most first; of a facet that the filter keeps to, as if it did
- *     not (save tags, of which an entry must bear all), so that the others of its values can be chosen instead
  */
-public record Hits(int total, List<Hit> hits, boolean forgiving, Map<Facet, List<Count>> counts) {
+public record Hits(Tally tally, List<Hit> hits, boolean forgiving) {
     public Hits {
         hits = List.copyOf(hits);
-        counts = Map.copyOf(counts);
+    }
+
+    /** How many entries were found in all; where they were not counted to the end, how many there are at least. */
+    public int total() {
+        return tally.total();
     }
 
     /** The counts of a facet. */
     public List<Count> of(Facet facet) {
-        return counts.getOrDefault(facet, List.of());
+        return tally.counts().getOrDefault(facet, List.of());
+    }
+
+    /**
+     * How many entries were found.
+     *
+     * @param total in all
+     * @param exact whether all were counted; where not, there are at least as many
+     * @param counts empty where facets were not counted; else how many entries bear each value of a facet, most first; of a facet that the filter keeps to, as if it
+     *     did not (save tags, of which an entry must bear all), so that the others of its values can be chosen instead
+     */
+    public record Tally(int total, boolean exact, Map<Facet, List<Count>> counts) {
+        public Tally {
+            counts = Map.copyOf(counts);
+        }
     }
 
     /** How many of the entries bear a value. */

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.Unit;
@@ -200,6 +201,32 @@ class SearchFilterTest {
         index = SearchIndex.open(temp, later, (done, all) -> {});
         assertThat(found(Filter.NONE)).startsWith(weighed.id());
         assertThat(found(Facet.LIFE, "ready")).containsExactly(other.id());
+    }
+
+    @Test
+    void aGlanceShowsTheSameHitsAndCountsNoFurtherThanItMust() throws IOException {
+        var many = new ArrayList<EntryRecord>();
+        for (int i = 0; i < 3000; i++) {
+            many.add(entry(heron, Kind.WORK, 1 + i % 28, "fin").withTitle("fin " + "glued ".repeat(i % 7)));
+        }
+        index.close();
+        index = SearchIndex.open(temp.resolve("many"), Bench.inMemory(List.of(heron), many), (done, all) -> {});
+        for (var words :
+                List.of("fi", "fin ", "glued", "fin glued ", "fin glued glued", "", "fni ", "nothing of it ")) {
+            var question = Question.of(words);
+            var glance = index.glance(question);
+            var found = index.find(question);
+            assertThat(glance.hits()).as(words).isEqualTo(found.hits());
+            assertThat(glance.forgiving()).as(words).isEqualTo(found.forgiving());
+            assertThat(glance.total()).as(words).isBetween(glance.hits().size(), found.total());
+            assertThat(glance.tally().exact() ? glance.total() : found.total())
+                    .as(words)
+                    .isEqualTo(found.total());
+            assertThat(found.tally().exact()).as(words).isTrue();
+        }
+        assertThat(index.glance(Question.of("fi")).tally().exact())
+                .as("all 3000 counted at a glance")
+                .isFalse();
     }
 
     @Test

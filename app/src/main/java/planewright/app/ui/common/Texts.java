@@ -117,6 +117,7 @@ public enum Texts {
     FLIGHT_DURATION,
     FOUND,
     FOUND_ALL,
+    FOUND_AT_LEAST,
     FOUND_NEARLY,
     FOUND_NONE_PASSES,
     FOUND_NOTHING,

@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
+import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import javax.swing.AbstractAction;
@@ -13,9 +14,11 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.KeyStroke;
+import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.index.Hits;
 import planewright.app.index.Question;
+import planewright.app.index.SearchIndex;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.ui.common.Background;
@@ -40,12 +43,14 @@ public final class SearchPage extends JPanel {
     private static final int EXCERPTS = 4;
     private static final int BEGINNING = 200;
     private static final int PICTURE_HEIGHT = 72;
+    private static final int REST_MILLIS = 150;
 
     private final transient Workroom room;
     private final transient Background.Latest questions;
     private final Column column = new Column(10, 10);
     private final JLabel told = Look.sized(new JLabel(" "), 1, Font.BOLD);
     private final FilterBar filters;
+    private final Timer rest = new Timer(REST_MILLIS, event -> ask());
     private String typed = "";
     private boolean asked;
     private boolean waiting;
@@ -56,6 +61,7 @@ public final class SearchPage extends JPanel {
         this.room = room;
         this.questions = room.background().latest();
         this.filters = new FilterBar(id -> buildName(room, id), () -> find(typed));
+        rest.setRepeats(false);
         setName("search-page");
         told.setName("found");
         add(filters, "wmin 0");
@@ -65,12 +71,17 @@ public final class SearchPage extends JPanel {
         room.program().onIndexing((done, all) -> EventQueue.invokeLater(() -> wait(done, all)));
     }
 
-    /** Looks for words; the newest question counts. */
+    /** Looks for words; the newest question counts. What is found is shown at once, counted when the typing rests. */
     public void find(String words) {
         limit = AT_ONCE;
         typed = words;
         asked = true;
-        ask();
+        if (words.isBlank()) {
+            ask();
+        } else {
+            ask(SearchIndex::glance);
+            rest.restart();
+        }
     }
 
     /** Whether a filter is set, so that there is something to find without words. */
@@ -84,13 +95,22 @@ public final class SearchPage extends JPanel {
         }
     }
 
+    private interface Asking {
+        Hits put(SearchIndex index, Question question) throws IOException;
+    }
+
     private void ask() {
+        rest.stop();
+        ask(SearchIndex::find);
+    }
+
+    private void ask(Asking asking) {
         if (told.getText().isBlank()) {
             waiting = true;
             told.setText(Texts.SEARCHING.text());
         }
         var question = new Question(typed, filters.filter(), limit);
-        questions.ask(() -> room.program().index().join().find(question), hits -> show(question, hits));
+        questions.ask(() -> asking.put(room.program().index().join(), question), hits -> show(question, hits));
     }
 
     private void wait(int done, int all) {
@@ -102,7 +122,9 @@ public final class SearchPage extends JPanel {
     private void show(Question question, Hits hits) {
         waiting = false;
         told.setText(told(question, hits));
-        filters.show(hits);
+        if (!hits.tally().counts().isEmpty()) {
+            filters.show(hits);
+        }
         column.removeAll();
         for (var hit : hits.hits()) {
             column.add(card(hit, hit.entry()));
@@ -120,6 +142,9 @@ public final class SearchPage extends JPanel {
         }
         if (question.words().isBlank()) {
             return Texts.FOUND_ALL.text(hits.total());
+        }
+        if (!hits.tally().exact()) {
+            return Texts.FOUND_AT_LEAST.text(hits.total());
         }
         return hits.total() == 0
                 ? Texts.FOUND_NOTHING.text()
