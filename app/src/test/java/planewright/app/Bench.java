@@ -91,8 +91,10 @@ public final class Bench {
                 0,
                 -0.004,
                 true,
-                List.of(new Planform.Panel(
-                        0.26, 0.18, 0.5, Math.toRadians(20), Math.toRadians(1), Math.toRadians(-2))));
+                List.of(new Planform.Panel(0.26, 0.18, 0.5, Math.toRadians(20), Math.toRadians(1), Math.toRadians(-2))),
+                List.of(
+                        new Planform.Control("elevons", Planform.Role.ELEVON, 0.25, 0.9, 0.75, 0.7),
+                        new Planform.Control("flaps", Planform.Role.FLAP, 0, 0.25, 0.7, 0.7)));
         var pod = new Planform.Body(
                 "pod",
                 0,

@@ -35,6 +35,14 @@ public @interface From {
          * bears the part's name, else the ledger's own.
          */
         PART,
+        /** For a list: a row for each control surface of the build's planform. */
+        CONTROL_ROWS,
+        /**
+         * Within {@link #CONTROL_ROWS}: the control surface's {@code name}, the {@code surface} that bears it, its {@code
+         * role}, and as shares {@code from}, {@code to}, {@code hinge} and {@code hingeTo}, which is empty where it is
+         * that of {@code hinge}.
+         */
+        CONTROL,
         /**
          * For a list: a row for each thing measured whose name starts with {@link From#name()}. With {@code scale},
          * measurements {@code scale nose}, {@code scale nose x} and {@code scale left} give the rows {@code nose} and

@@ -1,6 +1,7 @@
 package planewright.api.journal;
 
 import java.util.List;
+import java.util.Locale;
 import org.apiguardian.api.API;
 
 /**
@@ -26,13 +27,62 @@ public record Planform(List<Surface> surfaces, List<Body> bodies) {
      * @param z station of its root's leading edge, m
      * @param mirrored whether the other side carries the same
      * @param panels from the root outwards, at least one
+     * @param controls what turns about a hinge on it
      */
-    public record Surface(String name, double x, double y, double z, boolean mirrored, List<Panel> panels) {
+    public record Surface(
+            String name, double x, double y, double z, boolean mirrored, List<Panel> panels, List<Control> controls) {
         public Surface {
             panels = List.copyOf(panels);
+            controls = List.copyOf(controls);
             if (panels.isEmpty()) {
                 throw new IllegalArgumentException("surface '" + name + "' has no panels; accepted: 1 or more");
             }
+        }
+
+        /** A surface on which nothing turns, or of which that is not known. */
+        public Surface(String name, double x, double y, double z, boolean mirrored, List<Panel> panels) {
+            this(name, x, y, z, mirrored, panels, List.of());
+        }
+    }
+
+    /**
+     * A control surface: a part of a surface that turns about a hinge.
+     *
+     * @param name what the builder calls it: {@code elevon}, {@code rudder}
+     * @param role what it does
+     * @param from where it begins, as a share of the way along the surface's panels from root to tip, 0 to 1
+     * @param to where it ends
+     * @param hinge where its hinge lies at the begin, as a share of the chord from the leading edge; 0 where all of it turns
+     * @param hingeTo where it lies at the end
+     */
+    public record Control(String name, Role role, double from, double to, double hinge, double hingeTo) {
+        public Control {
+            if (!(from >= 0 && from < to && to <= 1) || !(hinge >= 0 && hinge < 1 && hingeTo >= 0 && hingeTo < 1)) {
+                throw new IllegalArgumentException("control surface '" + name + "' runs from " + from + " to " + to
+                        + " with its hinge at " + hinge + " and " + hingeTo
+                        + "; accepted: from before to, both 0 to 1, and hinges of 0 or more and less than 1");
+            }
+        }
+    }
+
+    /** What a control surface does. */
+    public enum Role {
+        /** Both sides alike: pitches. */
+        ELEVATOR,
+        /** Opposite ways: rolls. */
+        AILERON,
+        /** Elevator and aileron in one. */
+        ELEVON,
+        /** Of a fin: yaws. */
+        RUDDER,
+        /** Elevator and rudder in one, of a tail in V. */
+        RUDDERVATOR,
+        /** Both sides alike, for lift. */
+        FLAP;
+
+        /** As people write it: {@code elevon}. */
+        public String word() {
+            return name().toLowerCase(Locale.ROOT);
         }
     }
 

@@ -19,6 +19,7 @@ import planewright.api.journal.JournalReader;
 import planewright.api.journal.JournalReader.Dated;
 import planewright.api.journal.Measurement;
 import planewright.api.journal.Part;
+import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.journal.EntryRecord;
@@ -71,12 +72,13 @@ public final class Prefill {
             case SET_UP -> setUp(field, from.name(), path);
             case BUILD -> ofBuild(from.name(), path);
             case PART_ROWS -> partRows(field, path);
+            case CONTROL_ROWS -> controlRows(field, path);
             case MEASUREMENT_ROWS -> measurementRows(field, from.name(), path);
             case SET_UP_ROWS -> setUpRows(field, from.name(), path);
             case JOINT_ROWS -> jointRows(field, path);
             case JOINT -> joints.unfinished().flatMap(joint -> ofJoint(joint, from.name(), path));
             case MATERIAL -> joints.newest().flatMap(joint -> ofJoint(joint, "material", path));
-            case NOWHERE, PART, ROW_NAME -> Optional.empty();
+            case NOWHERE, PART, CONTROL, ROW_NAME -> Optional.empty();
         };
     }
 
@@ -162,6 +164,47 @@ public final class Prefill {
             return QuantityJson.write(
                     QuantityJson.digits(known.value().getValue().doubleValue()), known);
         });
+    }
+
+    private Optional<JsonNode> controlRows(Field field, String path) {
+        var rows = JsonFiles.object().putArray("rows");
+        for (var surface : build.planform().map(Planform::surfaces).orElse(List.of())) {
+            for (var control : surface.controls()) {
+                var row = rows.addObject();
+                for (var cell : field.row().orElseThrow().fields()) {
+                    cell.from()
+                            .filter(from -> from.value() == From.Place.CONTROL)
+                            .flatMap(from -> ofControl(surface, control, from.name()))
+                            .ifPresent(node -> {
+                                row.set(cell.name(), node);
+                                origins.put(
+                                        path + "[" + (rows.size() - 1) + "]." + cell.name(),
+                                        new Origin(
+                                                "planform", control.name(), Optional.empty(), "the build's planform"));
+                            });
+                }
+            }
+        }
+        return rows.isEmpty() ? Optional.empty() : Optional.of(rows);
+    }
+
+    private static Optional<JsonNode> ofControl(Planform.Surface surface, Planform.Control control, String name) {
+        return switch (name) {
+            case "name" -> text(control.name());
+            case "surface" -> text(surface.name());
+            case "role" -> text(control.role().word());
+            case "from" -> share(control.from());
+            case "to" -> share(control.to());
+            case "hinge" -> share(control.hinge());
+            case "hingeTo" -> control.hingeTo() == control.hinge() ? Optional.empty() : share(control.hingeTo());
+            default -> Optional.empty();
+        };
+    }
+
+    /** In percent, to nine decimals as the build's file has it. */
+    private static Optional<JsonNode> share(double share) {
+        double percent = Math.rint(share * 1e11) / 1e9;
+        return Optional.of(QuantityJson.write(QuantityJson.digits(percent), Measured.of(percent, Units.PERCENT)));
     }
 
     private Optional<JsonNode> measurementRows(Field field, String prefix, String path) {

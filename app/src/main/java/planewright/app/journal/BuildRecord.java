@@ -49,4 +49,8 @@ public record BuildRecord(
     public BuildRecord withParts(List<PartRecord> changed) {
         return new BuildRecord(id, name, life, layout, datum, begun, notes, changed, planform);
     }
+
+    public BuildRecord withPlanform(Planform changed) {
+        return new BuildRecord(id, name, life, layout, datum, begun, notes, parts, Optional.of(changed));
+    }
 }

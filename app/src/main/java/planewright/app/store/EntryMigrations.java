@@ -11,8 +11,6 @@ final class EntryMigrations {
 
     private static final List<String> NEW_IN_TWO = List.of("flights", "repairs", "tasks");
 
-    private static final String OLD = "%s of schema 1";
-
     private EntryMigrations() {}
 
     /** One {@code flight} becomes a list of flights. What bore a name that now means something is kept under another. */
@@ -23,7 +21,7 @@ final class EntryMigrations {
             if (name.equals("flight")) {
                 migrated.putArray("flights").add(identified(field.getValue()));
             } else if (NEW_IN_TWO.contains(name)) {
-                migrated.set(free(tree, OLD.formatted(name)), field.getValue());
+                migrated.set(Schema.oldName(tree, name, 1), field.getValue());
             } else {
                 migrated.set(name, field.getValue());
             }
@@ -37,12 +35,9 @@ final class EntryMigrations {
         }
         var row = JsonFiles.object().put("id", FIRST_FLIGHT);
         fields.properties()
-                .forEach(field ->
-                        row.set(field.getKey().equals("id") ? OLD.formatted("id") : field.getKey(), field.getValue()));
+                .forEach(field -> row.set(
+                        field.getKey().equals("id") ? Schema.oldName(fields, "id", 1) : field.getKey(),
+                        field.getValue()));
         return row;
-    }
-
-    private static String free(ObjectNode tree, String name) {
-        return tree.has(name) ? free(tree, name + ", again") : name;
     }
 }

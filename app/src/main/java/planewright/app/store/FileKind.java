@@ -31,8 +31,8 @@ record FileKind<R extends Kept>(
         List<UnaryOperator<ObjectNode>> migrations,
         Reader<R> reader,
         Function<R, ObjectNode> writer) {
-    static final FileKind<BuildRecord> BUILD =
-            new FileKind<>("build", BuildRecord.class, 1, List.of(), BuildFile::read, BuildFile::write);
+    static final FileKind<BuildRecord> BUILD = new FileKind<>(
+            "build", BuildRecord.class, 3, List.of(BuildMigrations::toTwo), BuildFile::read, BuildFile::write);
     static final FileKind<EntryRecord> ENTRY = new FileKind<>(
             "entry", EntryRecord.class, 2, List.of(EntryMigrations::toTwo), EntryFile::read, EntryFile::write);
     static final FileKind<TemplateRecord> TEMPLATE =

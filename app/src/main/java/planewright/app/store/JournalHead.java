@@ -20,7 +20,8 @@ final class JournalHead {
     /** SHA-256 of what earlier versions wrote into a journal's README; somebody's own words there are left alone. */
     private static final Set<String> EARLIER_READMES = Set.of(
             "455803122a703d570955c3afdf0cf2ecbea77da8ead293772c1766f259d88cc2",
-            "d042eb4a5f96fcef3891602d3ab0755dc901b9b9dea50089f31e96cdfead0d27");
+            "d042eb4a5f96fcef3891602d3ab0755dc901b9b9dea50089f31e96cdfead0d27",
+            "3009404965cb5b15814d27aac0ab58ba56dd1e315154804dee0a98caa7ae078f");
 
     private final Path folder;
     private final String id;

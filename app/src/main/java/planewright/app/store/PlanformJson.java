@@ -7,9 +7,14 @@ import planewright.api.journal.Planform;
 import planewright.api.quantity.Units;
 import tech.units.indriya.AbstractUnit;
 
-/** A planform in JSON: written in millimetres and degrees, read in any unit of length and angle that it names. */
+/**
+ * A planform in JSON: written in millimetres and degrees, read in any unit of length and angle that it names; shares are
+ * percent.
+ */
 public final class PlanformJson {
     static final UnitCodes OURS = new UnitCodes("mm", 0.001, "deg", Math.PI / 180);
+
+    private static final double PERCENT = 100;
 
     private PlanformJson() {}
 
@@ -88,7 +93,19 @@ public final class PlanformJson {
                 row.numberOr("y", 0) * length,
                 row.numberOr("z", 0) * length,
                 row.flag("mirrored"),
-                panels);
+                panels,
+                row.rows("controls", PlanformJson::control));
+    }
+
+    private static Planform.Control control(Fields row) throws Unreadable {
+        double hinge = row.number("hinge");
+        return new Planform.Control(
+                row.text("name"),
+                row.word("role", Planform.Role.values(), Planform.Role::word),
+                row.number("from") / PERCENT,
+                row.number("to") / PERCENT,
+                hinge / PERCENT,
+                row.numberOr("hingeTo", hinge) / PERCENT);
     }
 
     private static Planform.Body body(Fields row, double length) throws Unreadable {
@@ -120,7 +137,20 @@ public final class PlanformJson {
                                 .number("span", in(units.length(), panel.span()))
                                 .number("sweep", in(units.angle(), panel.sweep()))
                                 .number("dihedral", in(units.angle(), panel.dihedral()))
-                                .number("twist", in(units.angle(), panel.twist())));
+                                .number("twist", in(units.angle(), panel.twist())))
+                .rows("controls", surface.controls(), PlanformJson::control);
+    }
+
+    private static Writing control(Planform.Control control) {
+        var writing = new Writing()
+                .text("name", control.name())
+                .text("role", control.role().word())
+                .number("from", in(1 / PERCENT, control.from()))
+                .number("to", in(1 / PERCENT, control.to()))
+                .number("hinge", in(1 / PERCENT, control.hinge()));
+        return control.hingeTo() == control.hinge()
+                ? writing
+                : writing.number("hingeTo", in(1 / PERCENT, control.hingeTo()));
     }
 
     private static Writing body(Planform.Body body, UnitCodes units) {

@@ -10,7 +10,7 @@ final class Schema {
      * The newest format of a journal that this program writes in. A journal's {@code minReader} is the format that its files
      * need; a program that knows only older ones reads the journal and does not write in it.
      */
-    static final int FORMAT = 2;
+    static final int FORMAT = 3;
 
     /** Where a file tells its schema. */
     static final String FIELD = "schema";
@@ -43,5 +43,14 @@ final class Schema {
             throw new Unreadable("field '" + FIELD + "' is " + schema + "; accepted: 1 or more");
         }
         return schema;
+    }
+
+    /** What a field is called from now on whose name meant nothing in a schema and does in the next; no other field has it. */
+    static String oldName(ObjectNode tree, String name, int schema) {
+        return free(tree, name + " of schema " + schema);
+    }
+
+    private static String free(ObjectNode tree, String name) {
+        return tree.has(name) ? free(tree, name + ", again") : name;
     }
 }

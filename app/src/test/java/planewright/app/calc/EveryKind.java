@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import javax.measure.quantity.Angle;
+import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import javax.measure.quantity.Temperature;
@@ -94,6 +95,22 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             @Input(label = "Cured", from = @From(value = Place.JOINT, name = "fullyCured"))
             Optional<LocalDateTime> cured) {}
 
+    record Hinge(
+            @Input(label = "Name", from = @From(value = Place.CONTROL, name = "name"))
+            String name,
+
+            @Input(label = "Surface", from = @From(value = Place.CONTROL, name = "surface"))
+            String surface,
+
+            @Input(label = "Does", from = @From(value = Place.CONTROL, name = "role"))
+            Planform.Role role,
+
+            @Input(label = "Hinge", unit = "%", from = @From(value = Place.CONTROL, name = "hinge"))
+            Measured<Dimensionless> hinge,
+
+            @Input(label = "Hinge at its end", unit = "%", from = @From(value = Place.CONTROL, name = "hingeTo"))
+            Optional<Measured<Dimensionless>> hingeTo) {}
+
     record Throw(
             @Input(label = "Name", from = @From(Place.ROW_NAME))
             String name,
@@ -159,7 +176,10 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             Optional<Planform> shape,
 
             @Input(label = "Throws", from = @From(value = Place.SET_UP_ROWS, name = "throw"))
-            List<Throw> travels) {}
+            List<Throw> travels,
+
+            @Input(label = "Hinges", from = @From(Place.CONTROL_ROWS))
+            List<Hinge> hinges) {}
 
     record Line(
             @Result(label = "Name") String name,

@@ -56,6 +56,16 @@ class FromJournalTest {
     }
 
     @Test
+    void controlSurfacesComeFromThePlanformAndSaySo() {
+        assertThat(filled().inputs().path("hinges").toString())
+                .isEqualTo("[{\"name\":\"elevons\",\"surface\":\"wing\",\"role\":\"elevon\","
+                        + "\"hinge\":{\"value\":\"75\",\"unit\":\"%\"},\"hingeTo\":{\"value\":\"70\",\"unit\":\"%\"}},"
+                        + "{\"name\":\"flaps\",\"surface\":\"wing\",\"role\":\"flap\","
+                        + "\"hinge\":{\"value\":\"70\",\"unit\":\"%\"}}]");
+        assertThat(filled().origins().get("hinges[0].hinge").said()).isEqualTo("the build's planform");
+    }
+
+    @Test
     void massOfAPartIsTheNewestMeasurementElseTheLedgers() throws Exception {
         measure(MARCH, "LEFT WING PANEL ", "212 g ± 1 g", "");
         measure(APRIL, "pack", "120 mm", "");

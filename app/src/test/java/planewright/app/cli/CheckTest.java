@@ -50,7 +50,7 @@ class CheckTest {
         var files = files("builds");
         assertThat(files).hasSize(6);
         for (var file : files) {
-            var kind = file.getFileName().toString().equals("build.json") ? "build-1" : "entry-2";
+            var kind = file.getFileName().toString().equals("build.json") ? "build-2" : "entry-2";
             assertThat(faults(kind, JsonFiles.read(file))).as(file.toString()).isEmpty();
         }
         assertThat(faults("journal-1", JsonFiles.read(bench.journal().resolve("journal.json"))))
@@ -132,7 +132,7 @@ class CheckTest {
         var said = bench.run("check", "--json");
         assertThat(said.code()).isEqualTo(1);
         assertThat(JsonFiles.parse(said.out()).at("/wrong/0/file").asText()).contains("full-");
-        assertThat(faults("build-1", tree)).isNotEmpty();
+        assertThat(faults("build-2", tree)).isNotEmpty();
     }
 
     private ObjectNode damage(String place, String pointer, String changed) throws IOException {

@@ -148,7 +148,7 @@ class PictureFolderTest {
         photo("one.jpg", 0xAA0000, "2025:03:14 08:00:00");
         var head = opened.folder().resolve(JournalFolder.HEAD);
         opened.close();
-        Files.writeString(head, Files.readString(head).replace("\"minReader\": 2", "\"minReader\": 99"));
+        Files.writeString(head, Files.readString(head).replace("\"minReader\": 3", "\"minReader\": 99"));
         opened = Bench.open(folder.resolve("journal"));
         assertThatThrownBy(() -> bring(Optional.empty()))
                 .isInstanceOf(ExchangeRefused.class)

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -19,6 +20,7 @@ import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import planewright.api.journal.Planform;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.journal.Edit;
@@ -159,8 +161,8 @@ class MigrationTest {
     void olderProgramsAreShutOutBeforeTheFirstFileThatTheyWouldNotUnderstand() throws IOException {
         var head = JsonFiles.read(journal.resolve("journal.json"));
         try (var open = Bench.open(journal)) {
-            var build = open.journal().builds().get(0);
-            open.journal().apply(Edit.change("layout", build, build.withLayout("delta, small")));
+            var entry = entry(open, FLIGHT);
+            open.journal().apply(Edit.change("nothing", entry, entry));
             assertThat(minReader()).isEqualTo(1);
             assertThat(journal.resolve("schema/entry-2.json")).doesNotExist();
         }
@@ -174,6 +176,58 @@ class MigrationTest {
             assertThat(journal.resolve("schema").resolve(schema)).hasContent(schema(schema));
         }
         assertThat(journal.resolve("README.md")).content().contains("templates/");
+    }
+
+    @Test
+    void aBuildIsBroughtToSchemaTwoWhenItIsChangedAndSaysTheSame() throws IOException {
+        var file = Bench.only(journal, "build.json");
+        var old = JsonFiles.read(file);
+        try (var open = Bench.open(journal)) {
+            var build = open.journal().builds().get(0);
+            open.journal().apply(Edit.change("layout", build, build.withLayout("delta, small")));
+        }
+        assertThat(errors(Files.readString(file), "build-2.json")).isEmpty();
+        assertThat(JsonFiles.read(file)).isEqualTo(old.put("schema", 2).put("layout", "delta, small"));
+        assertThat(minReader()).isEqualTo(3);
+    }
+
+    @Test
+    void whatABuildOfSchemaOneCalledControlsIsKeptUnderAnotherName() throws IOException {
+        var file = Bench.only(journal, "build.json");
+        var text = Files.readString(file);
+        Files.writeString(file, text.replaceFirst("\"panels\"", "\"controls\": \"two sticks\", \"panels\""));
+        try (var open = Bench.open(journal)) {
+            assertThat(open.setAside()).isEmpty();
+            var build = open.journal().builds().get(0);
+            var wing = build.planform().orElseThrow().surfaces().get(0);
+            assertThat(wing.controls()).isEmpty();
+            open.journal()
+                    .apply(Edit.change(
+                            "shape",
+                            build,
+                            build.withPlanform(hinged(build.planform().orElseThrow()))));
+        }
+        assertThat(errors(Files.readString(file), "build-2.json")).isEmpty();
+        var wing = JsonFiles.read(file).at("/planform/surfaces/0");
+        assertThat(wing.get("controls of schema 1").textValue()).isEqualTo("two sticks");
+        assertThat(wing.at("/controls/0/role").textValue()).isEqualTo("elevon");
+        assertThat(wing.at("/controls/0/hinge").intValue()).isEqualTo(72);
+    }
+
+    private static Planform hinged(Planform shape) {
+        var wing = shape.surfaces().get(0);
+        var surfaces = new ArrayList<>(shape.surfaces());
+        surfaces.set(
+                0,
+                new Planform.Surface(
+                        wing.name(),
+                        wing.x(),
+                        wing.y(),
+                        wing.z(),
+                        wing.mirrored(),
+                        wing.panels(),
+                        List.of(new Planform.Control("elevons", Planform.Role.ELEVON, 0.2, 0.95, 0.72, 0.72))));
+        return new Planform(surfaces, shape.bodies());
     }
 
     @Test

@@ -30,8 +30,8 @@ class NotAJournalTest {
 
     @ParameterizedTest
     @CsvSource(delimiter = '|', textBlock = """
-            "minReader": 2               | "minReader": "1"       | 'minReader'
-            "minReader": 2               | "least": 1             | 'minReader' is missing
+            "minReader": 3               | "minReader": "1"       | 'minReader'
+            "minReader": 3               | "least": 1             | 'minReader' is missing
             planewright journal          | shopping list          | 'format', shopping list
             "name": "Loft"               | "nom": "Loft"          | 'name' is missing
             "id":                        | "uuid":                | 'id' is missing

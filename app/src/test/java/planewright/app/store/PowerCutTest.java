@@ -61,7 +61,7 @@ class PowerCutTest {
             open.journal().apply(Edit.add("entry", old));
         }
         replace(Bench.only(real, old.id() + ".json"), "\"schema\": 2", "\"schema\": 1");
-        replace(real.resolve(JournalFolder.HEAD), "\"minReader\": 2", "\"minReader\": 1");
+        replace(real.resolve(JournalFolder.HEAD), "\"minReader\": 3", "\"minReader\": 1");
         power = new PowerCut(real);
         try (var open = JournalFolder.open(Disk.at(real, power), UserFolders.under(temp.resolve("user")))) {
             acknowledge(open.journal());

@@ -39,7 +39,7 @@ class ReadOnlyTest {
     @Test
     void aJournalOfANewerFormatIsReadButNotWritten() throws IOException {
         var head = folder.resolve("journal.json");
-        Files.writeString(head, Files.readString(head).replace("\"minReader\": 2", "\"minReader\": 7"));
+        Files.writeString(head, Files.readString(head).replace("\"minReader\": 3", "\"minReader\": 7"));
         assertReadButNotWritten("newer version", "7");
     }
 

@@ -71,6 +71,11 @@ class SchemasTest {
         "entry, '\"tasks\": [', '\"tasks\": {}, \"old\": ['",
         "build, '\"life\": \"flying\"', '\"life\": \"flown\"'",
         "build, '\"begun\": \"2024-10-05\"', '\"begun\": \"5 October\"'",
+        "build, '\"role\": \"elevon\"', '\"role\": \"spoon\"'",
+        "build, '\"hinge\": 75', '\"hinge\": 100'",
+        "build, '\"hinge\": 75', '\"old\": 75'",
+        "build, '\"hingeTo\": 70', '\"hingeTo\": \"70 %\"'",
+        "build, '\"from\": 25', '\"from\": -1'",
         "outline, '\"outline\": {', '\"outline\": \"fin.svg\", \"old\": {'",
         "outline, cdcd, CDCD",
         "outline, '\"kind\": \"outline\"', '\"kind\": \"procedure\"'",
@@ -115,7 +120,8 @@ class SchemasTest {
             return "template-1.json";
         }
         return switch (name) {
-            case "build.json", "calendar.json", "materials.json" -> name.replace(".json", "-1.json");
+            case "calendar.json", "materials.json" -> name.replace(".json", "-1.json");
+            case "build.json" -> "build-2.json";
             default -> "entry-2.json";
         };
     }

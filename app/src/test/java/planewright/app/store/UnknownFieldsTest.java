@@ -29,7 +29,7 @@ class UnknownFieldsTest {
     private static final String BUILD = """
             {
               "owner": "the club",
-              "schema": 1,
+              "schema": 2,
               "id": "01JBX00000000000000000HERN",
               "name": "Grey heron",
               "life": "flying",

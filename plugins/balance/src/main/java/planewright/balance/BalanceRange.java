@@ -150,7 +150,8 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
             @Input(
                     label = "Control surfaces",
                     help = "What turns about a hinge; the first that pitches is the one that trims.",
-                    under = "Trim")
+                    under = "Trim",
+                    from = @From(Place.CONTROL_ROWS))
             List<ControlLine> controls,
 
             @Input(
@@ -205,32 +206,19 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
                     usuallyTo = "1.6")
             Optional<Measured<Dimensionless>> mostLift) {}
 
-    /** What a control surface does. */
-    public enum Does {
-        /** Both sides alike: pitches. */
-        ELEVATOR,
-        /** Opposite ways: rolls. */
-        AILERON,
-        /** Elevator and aileron in one. */
-        ELEVON,
-        /** Of a fin: yaws. */
-        RUDDER,
-        /** Elevator and rudder in one, of a tail in V. */
-        RUDDERVATOR,
-        /** Both sides alike, for lift. */
-        FLAP
-    }
-
     /** A part of a surface that turns about a hinge. */
     public record ControlLine(
-            @Input(label = "Name", help = "What you call it.")
+            @Input(label = "Name", help = "What you call it.", from = @From(value = Place.CONTROL, name = "name"))
             String name,
 
-            @Input(label = "Surface", help = "Whose part it is, by its name in the shape.")
+            @Input(
+                    label = "Surface",
+                    help = "Whose part it is, by its name in the shape.",
+                    from = @From(value = Place.CONTROL, name = "surface"))
             String surface,
 
-            @Input(label = "Does", help = "How its sides move.")
-            Does does,
+            @Input(label = "Does", help = "How its sides move.", from = @From(value = Place.CONTROL, name = "role"))
+            Planform.Role does,
 
             @Input(
                     label = "From",
@@ -238,7 +226,8 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
                     unit = "%",
                     initial = "0 %",
                     atLeast = "0 %",
-                    atMost = "100 %")
+                    atMost = "100 %",
+                    from = @From(value = Place.CONTROL, name = "from"))
             Measured<Dimensionless> from,
 
             @Input(
@@ -247,7 +236,8 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
                     unit = "%",
                     initial = "100 %",
                     atLeast = "0 %",
-                    atMost = "100 %")
+                    atMost = "100 %",
+                    from = @From(value = Place.CONTROL, name = "to"))
             Measured<Dimensionless> to,
 
             @Input(
@@ -257,7 +247,8 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
                     initial = "75 %",
                     atLeast = "0 %",
                     atMost = "98 %",
-                    usuallyTo = "90 %")
+                    usuallyTo = "90 %",
+                    from = @From(value = Place.CONTROL, name = "hinge"))
             Measured<Dimensionless> hinge,
 
             @Input(
@@ -266,7 +257,8 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
                     unit = "%",
                     atLeast = "0 %",
                     atMost = "98 %",
-                    usuallyTo = "90 %")
+                    usuallyTo = "90 %",
+                    from = @From(value = Place.CONTROL, name = "hingeTo"))
             Optional<Measured<Dimensionless>> hingeTo) {}
 
     /** Measures of one surface. */

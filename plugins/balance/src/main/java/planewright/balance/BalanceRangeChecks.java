@@ -181,7 +181,7 @@ final class BalanceRangeChecks {
                     "an end beyond its begin",
                     "Count both from the root");
         }
-        boolean yaws = line.does() == BalanceRange.Does.RUDDER;
+        boolean yaws = line.does() == Planform.Role.RUDDER;
         if (surface >= 0
                 && !yaws
                 && upright(planform.surfaces().get(surface))

@@ -225,7 +225,7 @@ class BalanceRangeTest {
                         .control(
                                 "control",
                                 "surface 0",
-                                random.nextBoolean() ? BalanceRange.Does.ELEVON : BalanceRange.Does.RUDDERVATOR,
+                                random.nextBoolean() ? Planform.Role.ELEVON : Planform.Role.RUDDERVATOR,
                                 pick(random, 0, 50),
                                 pick(random, 50.1, 100),
                                 pick(random, 0, 75, 98));
@@ -285,7 +285,7 @@ class BalanceRangeTest {
         var results = new Shapes(new Planform(surfaces, List.of()))
                 .mass(Measured.of(900, GRAM))
                 .speed(12)
-                .control("elevon", surfaces.get(0).name(), BalanceRange.Does.ELEVON, 30, 100, 75)
+                .control("elevon", surfaces.get(0).name(), Planform.Role.ELEVON, 30, 100, 75)
                 .results();
         assertThat(CalculatorContract.numbers(results)).as(name).isPositive();
         assertThat(results.neutralPoint().in(MILLIMETRE)).isBetween(-1000.0, 6000.0);
@@ -379,8 +379,8 @@ class BalanceRangeTest {
                 .mass(Measured.of(1200, GRAM))
                 .speed(12)
                 .section("wing", 2, -3, -0.05, 1.1)
-                .control("elevator", "tail", BalanceRange.Does.ELEVATOR, 0, 100, 60)
-                .control("ailerons", "wing", BalanceRange.Does.AILERON, 60, 100, 75)
+                .control("elevator", "tail", Planform.Role.ELEVATOR, 0, 100, 60)
+                .control("ailerons", "wing", Planform.Role.AILERON, 60, 100, 75)
                 .inputs();
     }
 

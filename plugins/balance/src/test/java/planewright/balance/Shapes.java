@@ -105,7 +105,7 @@ final class Shapes {
     }
 
     /** A control surface: from and to along its surface and hinge along the chord, in percent. */
-    Shapes control(String name, String surface, BalanceRange.Does does, double from, double to, double hinge) {
+    Shapes control(String name, String surface, Planform.Role does, double from, double to, double hinge) {
         controls.add(new BalanceRange.ControlLine(
                 name,
                 surface,

@@ -20,9 +20,9 @@ import planewright.api.calculator.Finding.Grade;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.journal.Planform.Panel;
+import planewright.api.journal.Planform.Role;
 import planewright.api.journal.Planform.Surface;
 import planewright.api.quantity.Measured;
-import planewright.balance.BalanceRange.Does;
 
 class TrimTest {
     private static final Surface WING = surface("wing", 0, true, new Panel(0.2, 0.2, 0.6, 0, 0, 0));
@@ -176,7 +176,7 @@ class TrimTest {
         var results = new Shapes(slender)
                 .mass(Measured.of(900, GRAM))
                 .speed(4)
-                .control("elevon", "wing", Does.ELEVON, 0, 100, 90)
+                .control("elevon", "wing", Role.ELEVON, 0, 100, 90)
                 .results();
         assertThat(results.angleOfAttack()).isEmpty();
         assertThat(results.trimAngle()).isEmpty();
@@ -226,9 +226,9 @@ class TrimTest {
     @Test
     void eachControlHasItsPower() throws UnsuitableInput {
         var results = new Shapes(WING, TAIL, FIN)
-                .control("elevator", "tail", Does.ELEVATOR, 0, 100, 60)
-                .control("ailerons", "wing", Does.AILERON, 60, 100, 75)
-                .control("rudder", "fin", Does.RUDDER, 0, 100, 55)
+                .control("elevator", "tail", Role.ELEVATOR, 0, 100, 60)
+                .control("ailerons", "wing", Role.AILERON, 60, 100, 75)
+                .control("rudder", "fin", Role.RUDDER, 0, 100, 55)
                 .results();
         assertThat(results.powers())
                 .extracting(BalanceRange.PowerLine::control)
@@ -252,7 +252,7 @@ class TrimTest {
         "' ', wing, AILERON, 0, 100, 75, name of a control surface is empty"
     })
     void controlSurfacesThatCannotBeAreRefused(
-            String name, String surface, Does does, double from, double to, double hinge, String words) {
+            String name, String surface, Role does, double from, double to, double hinge, String words) {
         assertThatThrownBy(() -> new Shapes(WING, FIN)
                         .control(name, surface, does, from, to, hinge)
                         .results())
@@ -277,14 +277,14 @@ class TrimTest {
                 .layout("tailless")
                 .mass(Measured.of(900, GRAM))
                 .speed(12)
-                .control("elevon", "wing", Does.ELEVON, 40, 95, 75);
+                .control("elevon", "wing", Role.ELEVON, 40, 95, 75);
     }
 
     private static Shapes tailed() {
         return new Shapes(WING, TAIL)
                 .mass(Measured.of(1200, GRAM))
                 .speed(12)
-                .control("elevator", "tail", Does.ELEVATOR, 0, 100, 60);
+                .control("elevator", "tail", Role.ELEVATOR, 0, 100, 60);
     }
 
     private static double trim(Shapes shapes) throws UnsuitableInput {
