@@ -70,6 +70,15 @@ public @interface From {
          * For a text: the material of the newest joint. The program offers the names of its table of materials that
          * belong under {@link From#name()}, such as {@code cure}; other words are let through, for joints hold words.
          */
-        MATERIAL
+        MATERIAL,
+        /**
+         * For an outline: the journal's outline template called {@link From#name()}; without a name, the newest that was
+         * taken from this build.
+         */
+        TEMPLATE,
+        /** For a picture: the newest of the build's log whose caption holds {@link From#name()}; without a name, the newest. */
+        PICTURE,
+        /** For a calendar: that of the journal. */
+        CALENDAR
     }
 }

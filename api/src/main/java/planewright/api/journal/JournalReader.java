@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.apiguardian.api.API;
+import planewright.api.figure.Outline;
 
 /** Questions a calculator may ask of the open journal. All answers are of one instant. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
@@ -44,6 +45,11 @@ public interface JournalReader {
     /** All templates, by name. */
     default List<? extends Template> templates() {
         return List.of();
+    }
+
+    /** The shape of an outline template; empty for other templates, and where its file cannot be read. */
+    default Optional<Outline> outline(Template template) {
+        return Optional.empty();
     }
 
     /** When its owner is at the bench, and how warm it is there; empty where nobody has said. */

@@ -2,6 +2,8 @@ package planewright.api.quantity;
 
 import static javax.measure.MetricPrefix.CENTI;
 import static javax.measure.MetricPrefix.DECI;
+import static javax.measure.MetricPrefix.HECTO;
+import static javax.measure.MetricPrefix.MEGA;
 import static javax.measure.MetricPrefix.MILLI;
 import static tech.units.indriya.AbstractUnit.ONE;
 
@@ -10,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import javax.measure.quantity.Acceleration;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
@@ -17,6 +20,7 @@ import javax.measure.quantity.ElectricCharge;
 import javax.measure.quantity.ElectricCurrent;
 import javax.measure.quantity.ElectricPotential;
 import javax.measure.quantity.ElectricResistance;
+import javax.measure.quantity.Energy;
 import javax.measure.quantity.Force;
 import javax.measure.quantity.Frequency;
 import javax.measure.quantity.Length;
@@ -33,7 +37,8 @@ import org.apiguardian.api.API;
  * The units a builder writes, each with the code that files carry and the symbol that is shown.
  *
  * <p>Codes are those of The Unified Code for Units of Measure (UCUM), version 2.1, case-sensitive variant. The factors
- * of the inch, the pound and the ounce are the exact ones of NIST Special Publication 811 (2008), appendix B.
+ * of the inch, the pound, the ounce, standard gravity and the kilogram-force are the exact ones of NIST Special Publication
+ * 811 (2008), appendix B.
  */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public final class Units {
@@ -76,8 +81,29 @@ public final class Units {
             add("m/s", "m/s", tech.units.indriya.unit.Units.METRE_PER_SECOND);
     public static final Unit<Speed> KILOMETRE_PER_HOUR = add("km/h", "km/h", METRE_PER_SECOND.divide(3.6));
 
+    public static final Unit<Acceleration> METRE_PER_SQUARE_SECOND =
+            add("m/s2", "m/s²", tech.units.indriya.unit.Units.METRE_PER_SQUARE_SECOND);
+    public static final Unit<Acceleration> STANDARD_GRAVITY =
+            add("[g]", "g₀", METRE_PER_SQUARE_SECOND.multiply(9.80665));
+    public static final Unit<AngularSpeed> RADIAN_PER_SECOND =
+            add("rad/s", "rad/s", RADIAN.divide(SECOND).asType(AngularSpeed.class));
+    public static final Unit<AngularSpeed> DEGREE_PER_SECOND =
+            add("deg/s", "°/s", DEGREE.divide(SECOND).asType(AngularSpeed.class));
+    public static final Unit<AngularSpeed> TURN_PER_MINUTE =
+            add("{turn}/min", "rpm", RADIAN_PER_SECOND.multiply(Math.PI / 30));
+
     public static final Unit<Force> NEWTON = add("N", "N", tech.units.indriya.unit.Units.NEWTON);
     public static final Unit<Pressure> PASCAL = add("Pa", "Pa", tech.units.indriya.unit.Units.PASCAL);
+    public static final Unit<Pressure> HECTOPASCAL = add("hPa", "hPa", HECTO(PASCAL));
+    public static final Unit<Pressure> MEGAPASCAL = add("MPa", "MPa", MEGA(PASCAL));
+    public static final Unit<Torque> NEWTON_METRE =
+            add("N.m", "N·m", NEWTON.multiply(METRE).asType(Torque.class));
+    public static final Unit<Torque> NEWTON_CENTIMETRE =
+            add("N.cm", "N·cm", NEWTON.multiply(CENTIMETRE).asType(Torque.class));
+    public static final Unit<Torque> KILOGRAM_FORCE_CENTIMETRE =
+            add("kgf.cm", "kgf·cm", NEWTON_METRE.multiply(0.0980665));
+    public static final Unit<Energy> JOULE = add("J", "J", tech.units.indriya.unit.Units.JOULE);
+    public static final Unit<Energy> WATT_HOUR = add("W.h", "Wh", JOULE.multiply(3600));
     public static final Unit<Power> WATT = add("W", "W", tech.units.indriya.unit.Units.WATT);
     public static final Unit<Frequency> HERTZ = add("Hz", "Hz", tech.units.indriya.unit.Units.HERTZ);
 
@@ -106,6 +132,13 @@ public final class Units {
             add("g/dm2", "g/dm²", GRAM.divide(SQUARE_DECIMETRE).asType(AreaDensity.class));
     public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE =
             add("kg/m3", "kg/m³", KILOGRAM.divide(CUBIC_METRE).asType(Density.class));
+    public static final Unit<MassFlow> KILOGRAM_PER_SECOND =
+            add("kg/s", "kg/s", KILOGRAM.divide(SECOND).asType(MassFlow.class));
+    public static final Unit<MassFlow> GRAM_PER_SECOND =
+            add("g/s", "g/s", GRAM.divide(SECOND).asType(MassFlow.class));
+    public static final Unit<VolumeFlow> CUBIC_METRE_PER_SECOND =
+            add("m3/s", "m³/s", CUBIC_METRE.divide(SECOND).asType(VolumeFlow.class));
+    public static final Unit<VolumeFlow> LITRE_PER_SECOND = add("L/s", "l/s", CUBIC_METRE_PER_SECOND.divide(1000));
 
     /** Mass times arm, as in a table of moments. */
     public interface MomentOfMass extends Quantity<MomentOfMass> {}
@@ -118,6 +151,18 @@ public final class Units {
 
     /** Mass of a cubic metre of a material. */
     public interface Density extends Quantity<Density> {}
+
+    /** Force times arm, as a servo's. Not an energy, though both are newton times metre. */
+    public interface Torque extends Quantity<Torque> {}
+
+    /** How fast something turns. */
+    public interface AngularSpeed extends Quantity<AngularSpeed> {}
+
+    /** Mass that goes through in a time, as of cooling air. */
+    public interface MassFlow extends Quantity<MassFlow> {}
+
+    /** Volume that goes through in a time. */
+    public interface VolumeFlow extends Quantity<VolumeFlow> {}
 
     /**
      * A unit with its names.

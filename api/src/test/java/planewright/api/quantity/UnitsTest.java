@@ -30,7 +30,17 @@ class UnitsTest {
         "g.mm, 1e-6",
         "mL, 1e-6",
         "mOhm, 1e-3",
-        "d, 86400"
+        "d, 86400",
+        "[g], 9.80665",
+        "kgf.cm, 0.0980665",
+        "N.cm, 0.01",
+        "{turn}/min, 0.10471975511965977",
+        "deg/s, 0.017453292519943295",
+        "W.h, 3600",
+        "hPa, 100",
+        "MPa, 1e6",
+        "g/s, 1e-3",
+        "L/s, 1e-3"
     })
     void carriesThePublishedFactorToSi(String code, double factor) {
         Unit<?> unit = Units.ofCode(code).orElseThrow();
@@ -50,6 +60,13 @@ class UnitsTest {
         assertThat(Units.alike(Units.MILLIMETRE))
                 .extracting(Units.Coded::code)
                 .containsExactly("m", "cm", "mm", "[in_i]", "[ft_i]");
+    }
+
+    /** Both are newton times metre: SI Brochure (9th edition), 5.4.5 keeps torque and energy apart by their names. */
+    @Test
+    void doesNotTakeATorqueForAnEnergy() {
+        assertThat(Units.alike(Units.NEWTON_METRE, Units.JOULE)).isFalse();
+        assertThat(Units.alike(Units.TURN_PER_MINUTE, Units.HERTZ)).isFalse();
     }
 
     @Test

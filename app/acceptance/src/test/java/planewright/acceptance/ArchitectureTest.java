@@ -72,7 +72,7 @@ class ArchitectureTest {
             Map.entry("outline", List.of("files", "journal", "pictures")),
             Map.entry("store", List.of("files", "journal", "outline", "pictures")),
             Map.entry("index", List.of("journal")),
-            Map.entry("calc", List.of("files", "journal", "store")),
+            Map.entry("calc", List.of("files", "journal", "outline", "store")),
             Map.entry("print", List.of("calc", "figure", "files", "journal", "pictures")),
             Map.entry("exchange", List.of("files", "journal", "outline", "pictures", "store")),
             Map.entry("program", List.of("calc", "index", "journal", "pictures", "store")),

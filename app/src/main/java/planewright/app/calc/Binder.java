@@ -11,9 +11,13 @@ import java.util.List;
 import java.util.Optional;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.InputProblem;
+import planewright.api.journal.JournalReader;
+import planewright.api.journal.Template;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
+import planewright.app.journal.PictureRecord;
 import planewright.app.store.PlanformJson;
+import planewright.app.store.RecordFiles;
 import planewright.app.store.Unreadable;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
@@ -21,12 +25,17 @@ import tech.units.indriya.quantity.Quantities;
 
 /** Makes the record of inputs out of JSON; collects every problem, and remarks on what is unusual. */
 final class Binder {
+    private final JournalReader journal;
     private final LocalDateTime now;
     private final List<InputProblem> problems = new ArrayList<>();
     private final List<Finding> unusual = new ArrayList<>();
 
-    /** @param now the builder's clock, which the word {@code now} stands for */
-    Binder(LocalDateTime now) {
+    /**
+     * @param journal holds what an input names
+     * @param now the builder's clock, which the word {@code now} stands for
+     */
+    Binder(JournalReader journal, LocalDateTime now) {
+        this.journal = journal;
         this.now = now;
     }
 
@@ -98,6 +107,9 @@ final class Binder {
             case CHOICE -> choice(place, node);
             case DATE_TIME -> dateTime(place, node);
             case PLANFORM -> planform(place, node);
+            case OUTLINE -> outline(place, node);
+            case CALENDAR -> calendar(place, node);
+            case PICTURE -> picture(place, node);
             default -> throw new IllegalStateException(place.field().kind() + " is not bound here");
         };
     }
@@ -178,20 +190,67 @@ final class Binder {
     }
 
     private Optional<?> planform(Place place, JsonNode node) {
+        return tree(place, node, "a planform as in build.json", PlanformJson::read);
+    }
+
+    private Optional<?> calendar(Place place, JsonNode node) {
+        return tree(place, node, "a calendar as in calendar.json", RecordFiles::calendar);
+    }
+
+    private Optional<?> outline(Place place, JsonNode node) {
+        if (node.isObject()) {
+            return tree(place, node, "an outline", OutlineJson::read);
+        }
+        var template = node.isTextual() ? Shelved.outline(journal, node.textValue()) : Optional.<Template>empty();
+        var outline = template.flatMap(journal::outline);
+        if (outline.isEmpty()) {
+            problem(
+                    place,
+                    shown(node) + (template.isPresent() ? ", whose file cannot be read" : ""),
+                    "an SVG file, or an outline template"
+                            + Shelved.outlines(journal).stream().reduce(": ", (all, name) -> all + "'" + name + "' "));
+        }
+        return outline;
+    }
+
+    private Optional<?> picture(Place place, JsonNode node) {
+        if (node.isObject()) {
+            return tree(
+                    place,
+                    node,
+                    "a picture of the journal",
+                    tree -> new PictureRecord(
+                            tree.path("hash").asText(),
+                            tree.path("type").asText(),
+                            tree.path("caption").asText()));
+        }
+        var called = node.isTextual()
+                ? Shelved.pictures(journal, new Shelved.Called(node.textValue()))
+                : List.<PictureRecord>of();
+        if (called.size() != 1) {
+            problem(
+                    place,
+                    shown(node) + (called.isEmpty() ? "" : ", which " + called.size() + " pictures are called"),
+                    "the caption of one picture of the journal, or 6 or more digits with which its hash begins");
+            return Optional.empty();
+        }
+        return Optional.of(called.get(0));
+    }
+
+    private <T> Optional<T> tree(Place place, JsonNode node, String accepted, TreeReader<T> reader) {
         try {
             if (node instanceof ObjectNode tree) {
-                return Optional.of(PlanformJson.read(tree));
+                return Optional.of(reader.read(tree));
             }
-            problem(place, shown(node), "a planform as in build.json");
-        } catch (Unreadable unreadable) {
-            problems.add(new InputProblem(
-                    place.path(),
-                    place.name(),
-                    "not readable (" + unreadable.getMessage() + ")",
-                    "as in build.json",
-                    ""));
+            problem(place, shown(node), accepted);
+        } catch (Unreadable | IllegalArgumentException unreadable) {
+            problem(place, "not readable (" + unreadable.getMessage() + ")", accepted);
         }
         return Optional.empty();
+    }
+
+    private interface TreeReader<T> {
+        T read(ObjectNode tree) throws Unreadable;
     }
 
     private List<Object> rows(Place place, JsonNode node) {
@@ -263,6 +322,7 @@ final class Binder {
             case WHOLE_NUMBER -> "a whole number" + (bounds.isEmpty() ? "" : ", " + bounds);
             case CHOICE -> String.join(", ", field.choices());
             case DATE_TIME -> ClockText.ACCEPTED;
+            case OUTLINE -> "an outline template of the journal, or an SVG file";
             default -> "a value";
         };
     }

@@ -15,7 +15,7 @@ public final class Calculation {
     /** Computes; may take long, so not on the event thread. */
     public static Outcome run(Described described, ObjectNode inputs, Run run) {
         Slow.work("computing");
-        var binder = new Binder(run.now());
+        var binder = new Binder(run.journal(), run.now());
         try {
             var bound = binder.bind(described.inputs(), inputs);
             if (bound.isEmpty()) {

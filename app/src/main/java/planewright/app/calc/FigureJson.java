@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
@@ -11,6 +12,15 @@ import planewright.app.store.JsonFiles;
 
 /** Charts and drawings as JSON; points are pairs of numbers. */
 final class FigureJson {
+    /** Kinds of charts by the words that files carry. */
+    static final Map<String, Class<? extends Chart>> KINDS = Map.of(
+            "bars", Chart.Bars.class,
+            "lines", Chart.Lines.class,
+            "over time", Chart.OverTime.class,
+            "bands", Chart.Bands.class,
+            "scatter", Chart.Scatter.class,
+            "region", Chart.Region.class);
+
     private FigureJson() {}
 
     static ObjectNode chart(Chart chart) {
@@ -35,18 +45,73 @@ final class FigureJson {
                     .forEach(moment -> moments.addObject()
                             .put("name", moment.name())
                             .put("at", moment.at().toString()));
+        } else if (chart instanceof Chart.Bands bands) {
+            node.set("across", axis(bands.across()));
+            node.set("values", axis(bands.values()));
+            bands(node.putArray("bands"), bands.bands());
+            levels(node, bands.levels());
+        } else if (chart instanceof Chart.Scatter scatter) {
+            node.set("across", axis(scatter.across()));
+            node.set("values", axis(scatter.values()));
+            var groups = node.putArray("groups");
+            scatter.groups()
+                    .forEach(group ->
+                            dots(groups.addObject().put("name", group.name()).putArray("dots"), group.dots()));
+            scatter.fitted().ifPresent(line -> series(node.putObject("fitted"), line));
+        } else if (chart instanceof Chart.Region region) {
+            node.set("across", axis(region.across()));
+            node.set("values", axis(region.values()));
+            var areas = node.putArray("areas");
+            region.areas()
+                    .forEach(area -> points(
+                            areas.addObject()
+                                    .put("name", area.name())
+                                    .put("sense", word(area.sense()))
+                                    .putArray("corners"),
+                            area.corners()));
+            var lines = node.putArray("lines");
+            region.lines().forEach(line -> series(lines.addObject(), line));
+            dots(node.putArray("dots"), region.dots());
         }
         return node;
     }
 
     private static String kind(Chart chart) {
-        return chart instanceof Chart.Bars ? "bars" : chart instanceof Chart.Lines ? "lines" : "over time";
+        return KINDS.entrySet().stream()
+                .filter(kind -> kind.getValue().isInstance(chart))
+                .map(Map.Entry::getKey)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static void bands(ArrayNode array, List<Chart.Band> bands) {
+        for (var band : bands) {
+            var spans = array.addObject().put("name", band.name()).putArray("spans");
+            band.spans()
+                    .forEach(span -> spans.addArray()
+                            .add(span.x())
+                            .add(span.low())
+                            .add(span.middle())
+                            .add(span.high()));
+        }
+    }
+
+    private static void dots(ArrayNode array, List<Chart.Dot> dots) {
+        dots.forEach(dot -> point(array.addObject().put("name", dot.name()).putArray("at"), dot.at()));
+    }
+
+    private static void series(ObjectNode node, Chart.Series line) {
+        points(node.put("name", line.name()).putArray("points"), line.points());
     }
 
     private static void lines(ObjectNode node, Chart.Axis values, List<Chart.Series> lines, List<Chart.Level> across) {
         node.set("values", axis(values));
         var series = node.putArray("series");
-        lines.forEach(each -> points(series.addObject().put("name", each.name()).putArray("points"), each.points()));
+        lines.forEach(each -> series(series.addObject(), each));
+        levels(node, across);
+    }
+
+    private static void levels(ObjectNode node, List<Chart.Level> across) {
         var levels = node.putArray("levels");
         across.forEach(level -> {
             var object = levels.addObject().put("name", level.name()).put("from", level.from());

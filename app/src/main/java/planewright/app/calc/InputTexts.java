@@ -12,6 +12,8 @@ import planewright.shared.quantity.QuantityProblem;
 
 /** Inputs as people type them, in a form or behind an option. */
 public final class InputTexts {
+    private static final int SHORT_HASH = 12;
+
     private InputTexts() {}
 
     /** What a form shows for a value; empty for an absent one. */
@@ -24,6 +26,9 @@ public final class InputTexts {
             case YES_NO -> node.asBoolean() ? "yes" : "no";
             case DATE_TIME -> ClockText.typed(node.asText());
             case PLANFORM -> planform(node);
+            case OUTLINE -> outline(node);
+            case CALENDAR -> calendar(node);
+            case PICTURE -> picture(node);
             default -> node.asText();
         };
     }
@@ -69,6 +74,36 @@ public final class InputTexts {
                                     .map(Units::symbolOf)
                                     .orElse(node.path("unit").asText());
         }
+    }
+
+    private static String outline(JsonNode node) {
+        return node.isObject()
+                ? size(node.path("width")) + " × " + size(node.path("height")) + " mm, "
+                        + counted(node.path("paths").size(), "line", "lines")
+                : node.asText();
+    }
+
+    private static String size(JsonNode millimetres) {
+        return QuantityJson.digits(Math.rint(millimetres.asDouble() * 10) / 10);
+    }
+
+    private static String calendar(JsonNode node) {
+        return counted(node.path("week").size(), "session", "sessions") + " a week, "
+                + counted(node.path("otherDays").size(), "other day", "other days") + ", "
+                + counted(node.path("shop").size(), "reading", "readings") + " of the shop";
+    }
+
+    private static String counted(int number, String one, String more) {
+        return number + " " + (number == 1 ? one : more);
+    }
+
+    /** Its caption; of one without, how its hash begins. */
+    private static String picture(JsonNode node) {
+        if (node.isTextual()) {
+            return node.asText();
+        }
+        var caption = node.path("caption").asText();
+        return caption.isBlank() ? node.path("hash").asText().substring(0, SHORT_HASH) : caption;
     }
 
     private static String planform(JsonNode node) {

@@ -57,6 +57,9 @@ public final class JsonSchemas {
             case CHOICE -> choice(field);
             case DATE_TIME -> dateTime(input);
             case PLANFORM, DRAWING -> JsonFiles.object().put("type", "object");
+            case OUTLINE -> StructureSchemas.outline(input);
+            case CALENDAR -> StructureSchemas.calendar();
+            case PICTURE -> StructureSchemas.picture(input);
             case CHART -> chart();
             case ROWS -> list(record(field.row().orElseThrow(), input));
             case FINDINGS -> list(finding());
@@ -143,7 +146,15 @@ public final class JsonSchemas {
 
     private static ObjectNode chart() {
         var schema = JsonFiles.object().put("type", "object");
-        schema.putObject("properties").set("kind", JsonFiles.object().set("enum", texts("bars", "lines", "over time")));
+        schema.putObject("properties")
+                .set(
+                        "kind",
+                        JsonFiles.object()
+                                .set(
+                                        "enum",
+                                        texts(FigureJson.KINDS.keySet().stream()
+                                                .sorted()
+                                                .toArray(String[]::new))));
         schema.putArray("required").add("kind").add("title");
         return schema;
     }
@@ -160,11 +171,19 @@ public final class JsonSchemas {
     private static ObjectNode proposal() {
         var schema = JsonFiles.object().put("type", "object");
         var properties = schema.putObject("properties");
-        properties.set("kind", JsonFiles.object().set("enum", texts("measurement", "set-up value", "joint")));
+        properties.set(
+                "kind",
+                JsonFiles.object()
+                        .set("enum", texts("measurement", "set-up value", "joint", "task", "outline", "text")));
         properties.putObject("name").put("type", "string");
         properties.putObject("value").put("type", "object");
         for (var joint : List.of("material", "start", "handsOffUntil", "fullyCured")) {
             properties.putObject(joint).put("type", "string");
+        }
+        properties.putObject("handsOn").put("type", "object");
+        properties.set("outline", StructureSchemas.outline(false));
+        for (var texts : List.of("notes", "text")) {
+            properties.set(texts, list(JsonFiles.object().put("type", "string")));
         }
         schema.putArray("required").add("kind").add("name");
         return schema;

@@ -1,5 +1,6 @@
 package planewright.app.calc;
 
+import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -9,12 +10,21 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import planewright.api.calculator.Proposal;
 import planewright.api.journal.Entry;
+import planewright.api.journal.JournalReader;
+import planewright.api.journal.Template;
+import planewright.app.journal.BuildDayRecord;
+import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Ids;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.KeptResult;
+import planewright.app.journal.Lineage;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.SetUpRecord;
+import planewright.app.journal.TaskRecord;
+import planewright.app.journal.TemplateContent;
+import planewright.app.journal.TemplateRecord;
+import planewright.app.outline.OutlineShelf;
 import planewright.shared.quantity.Written;
 
 /** Makes the entry that keeps a calculator's answer in a log. */
@@ -24,8 +34,45 @@ public final class Keeping {
     private Keeping() {}
 
     /**
-     * The entry: its title tells the first values, its text the question and what was found, and what the builder accepted of
-     * the proposals becomes measurements, set-up values and joints.
+     * What writes the entry, and the templates that the builder accepted; all of it is undone in one step. Outlines are taken
+     * in as files first, so it waits for the disk.
+     *
+     * @param what the edit in a few words
+     * @param journal as it is open
+     */
+    public static Edit edit(
+            String what, EntryRecord entry, List<Proposal> accepted, JournalReader journal, OutlineShelf outlines)
+            throws IOException {
+        var changes = new ArrayList<Edit.Change>();
+        for (var proposal : of(Proposal.NewOutline.class, accepted).toList()) {
+            var template = template(proposal, entry, journal, outlines.add(proposal.outline(), proposal.name()));
+            template.ifPresent(made -> changes.add(new Edit.Change(Optional.empty(), Optional.of(made))));
+        }
+        changes.add(new Edit.Change(Optional.empty(), Optional.of(entry)));
+        return new Edit(what, changes);
+    }
+
+    /** Derived from the template that has had the name; empty where that is the same outline. */
+    private static Optional<TemplateRecord> template(
+            Proposal.NewOutline proposal, EntryRecord entry, JournalReader journal, String hash) {
+        var before = Shelved.outline(journal, proposal.name());
+        if (before.flatMap(Template::outline).filter(hash::equals).isPresent()) {
+            return Optional.empty();
+        }
+        var day = entry.at().toLocalDate();
+        var lineage = new Lineage(
+                journal.build(entry.build()).map(build -> new BuildDayRecord(build.id(), build.name(), day)),
+                before.map(Template::id),
+                List.of(),
+                List.of());
+        return Optional.of(TemplateRecord.of(proposal.name(), day, new TemplateContent.Outline(hash))
+                .withNotes(proposal.notes())
+                .withLineage(lineage));
+    }
+
+    /**
+     * The entry: its title tells the first values, its text the question, what was found and the words that the builder
+     * accepted; other proposals become measurements, set-up values, joints and tasks. It shows the pictures of the answer.
      */
     public static EntryRecord entry(
             Described described,
@@ -37,7 +84,7 @@ public final class Keeping {
         var view = ResultView.of(described, answered);
         return EntryRecord.blank(buildId, Entry.Kind.KEPT_RESULT, now)
                 .withTitle(title(described, view))
-                .withText(text(described, view))
+                .withText(text(described, view, accepted))
                 .withMeasurements(of(Proposal.NewMeasurement.class, accepted)
                         .map(proposal -> MeasurementRecord.of(
                                 proposal.name(), Written.of(proposal.value()), "computed, " + described.id()))
@@ -48,6 +95,10 @@ public final class Keeping {
                 .withJoints(of(Proposal.NewJoint.class, accepted)
                         .map(Keeping::joint)
                         .toList())
+                .withTasks(of(Proposal.NewTask.class, accepted)
+                        .map(proposal -> new TaskRecord(Ids.small(), proposal.name(), proposal.handsOn()))
+                        .toList())
+                .withPictures(view.pictures())
                 .withKeptResult(new KeptResult(
                         described.id(),
                         described.about().version(),
@@ -78,10 +129,11 @@ public final class Keeping {
         return described.about().title() + (values.isEmpty() ? "" : ": " + values);
     }
 
-    private static List<String> text(Described described, ResultView view) {
+    private static List<String> text(Described described, ResultView view, List<Proposal> accepted) {
         var text = new ArrayList<String>();
         text.add(described.about().question());
         view.findings().forEach(finding -> text.add("- **" + finding.grade().word() + ":** " + finding.text()));
+        of(Proposal.NewText.class, accepted).forEach(words -> text.addAll(words.text()));
         return text;
     }
 }

@@ -23,6 +23,9 @@ public final class KeptFigures {
             case "bars" -> Optional.of(bars(node));
             case "lines" -> Optional.of(lines(node));
             case "over time" -> Optional.of(overTime(node));
+            case "bands" -> Optional.of(bands(node));
+            case "scatter" -> Optional.of(scatter(node));
+            case "region" -> Optional.of(region(node));
             default -> Optional.empty();
         });
     }
@@ -80,6 +83,57 @@ public final class KeptFigures {
                         moment -> new Chart.Moment(
                                 moment.path("name").asText(),
                                 LocalDateTime.parse(moment.path("at").asText()))));
+    }
+
+    private static Chart bands(JsonNode node) {
+        return new Chart.Bands(
+                node.path("title").asText(),
+                axis(node.path("across")),
+                axis(node.path("values")),
+                each(
+                        node.path("bands"),
+                        band -> new Chart.Band(
+                                band.path("name").asText(), each(band.path("spans"), KeptFigures::span))),
+                each(node.path("levels"), KeptFigures::level));
+    }
+
+    private static Chart.Span span(JsonNode numbers) {
+        return new Chart.Span(
+                numbers.path(0).asDouble(),
+                numbers.path(1).asDouble(),
+                numbers.path(2).asDouble(),
+                numbers.path(3).asDouble());
+    }
+
+    private static Chart scatter(JsonNode node) {
+        return new Chart.Scatter(
+                node.path("title").asText(),
+                axis(node.path("across")),
+                axis(node.path("values")),
+                each(
+                        node.path("groups"),
+                        group -> new Chart.Group(
+                                group.path("name").asText(), each(group.path("dots"), KeptFigures::dot))),
+                node.has("fitted") ? Optional.of(series(node.path("fitted"))) : Optional.empty());
+    }
+
+    private static Chart region(JsonNode node) {
+        return new Chart.Region(
+                node.path("title").asText(),
+                axis(node.path("across")),
+                axis(node.path("values")),
+                each(
+                        node.path("areas"),
+                        area -> new Chart.Area(
+                                area.path("name").asText(),
+                                constant(Chart.Sense.class, area.path("sense")),
+                                each(area.path("corners"), KeptFigures::point))),
+                each(node.path("lines"), KeptFigures::series),
+                each(node.path("dots"), KeptFigures::dot));
+    }
+
+    private static Chart.Dot dot(JsonNode node) {
+        return new Chart.Dot(node.path("name").asText(), point(node.path("at")));
     }
 
     private static Chart.Series series(JsonNode node) {

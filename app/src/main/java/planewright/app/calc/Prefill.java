@@ -77,6 +77,9 @@ public final class Prefill {
             case SET_UP_ROWS -> setUpRows(field, from.name(), path);
             case JOINT_ROWS -> jointRows(field, path);
             case JOINT -> joints.unfinished().flatMap(joint -> ofJoint(joint, from.name(), path));
+            case TEMPLATE -> take(path, Shelved.template(journal, build, from.name()));
+            case PICTURE -> take(path, Shelved.picture(journal, build, from.name()));
+            case CALENDAR -> take(path, Shelved.calendar(journal));
             case MATERIAL -> joints.newest().flatMap(joint -> ofJoint(joint, "material", path));
             case NOWHERE, PART, CONTROL, ROW_NAME -> Optional.empty();
         };
@@ -324,6 +327,13 @@ public final class Prefill {
                         Optional.of(dated.entry().id()),
                         "joint of " + day(dated.entry()) + ", " + joint.name())));
         return node;
+    }
+
+    private Optional<JsonNode> take(String path, Optional<Shelved.Taken> taken) {
+        return taken.map(found -> {
+            origins.put(path, found.origin());
+            return found.node();
+        });
     }
 
     /** A journal without the results of one calculator. */

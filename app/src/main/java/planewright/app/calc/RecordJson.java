@@ -11,10 +11,15 @@ import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
+import planewright.api.figure.Outline;
+import planewright.api.journal.BenchCalendar;
+import planewright.api.journal.Picture;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
+import planewright.app.journal.CalendarRecord;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.PlanformJson;
+import planewright.app.store.RecordFiles;
 import planewright.shared.quantity.QuantityText;
 import planewright.shared.quantity.Written;
 
@@ -55,7 +60,8 @@ final class RecordJson {
         return present == null ? Optional.empty() : Optional.of(node(field, present));
     }
 
-    private static JsonNode node(Field field, Object value) {
+    /** The value of a field that is present. */
+    static JsonNode node(Field field, Object value) {
         return switch (field.kind()) {
             case QUANTITY ->
                 QuantityJson.write(
@@ -66,6 +72,9 @@ final class RecordJson {
             case CHOICE -> NODES.textNode(ShapeReader.word(value));
             case DATE_TIME -> NODES.textNode(value.toString());
             case PLANFORM -> PlanformJson.write((Planform) value);
+            case OUTLINE -> OutlineJson.write((Outline) value);
+            case CALENDAR -> RecordFiles.json(CalendarRecord.of((BenchCalendar) value));
+            case PICTURE -> Shelved.json((Picture) value);
             case ROWS -> rows(field, (List<?>) value);
             case CHART -> FigureJson.chart((Chart) value);
             case DRAWING -> FigureJson.drawing((Drawing) value);
@@ -96,6 +105,18 @@ final class RecordJson {
     }
 
     private static ObjectNode proposal(Proposal proposal) {
+        if (proposal instanceof Proposal.NewTask task) {
+            var node = JsonFiles.object().put("kind", "task").put("name", task.name());
+            task.handsOn().ifPresent(time -> node.set("handsOn", written(time)));
+            return node;
+        }
+        if (proposal instanceof Proposal.NewOutline outline) {
+            return texts("outline", outline.name(), "notes", outline.notes())
+                    .set("outline", OutlineJson.write(outline.outline()));
+        }
+        if (proposal instanceof Proposal.NewText text) {
+            return texts("text", text.name(), "text", text.text());
+        }
         if (proposal instanceof Proposal.NewJoint joint) {
             return JsonFiles.object()
                     .put("kind", "joint")
@@ -110,11 +131,18 @@ final class RecordJson {
                 : valued("set-up value", proposal, ((Proposal.NewSetUpValue) proposal).value());
     }
 
-    /** With the digits that the journal gets. */
+    private static ObjectNode texts(String kind, String name, String list, List<String> texts) {
+        var node = JsonFiles.object().put("kind", kind).put("name", name);
+        texts.forEach(node.putArray(list)::add);
+        return node;
+    }
+
     private static ObjectNode valued(String kind, Proposal proposal, Measured<?> value) {
-        return JsonFiles.object()
-                .put("kind", kind)
-                .put("name", proposal.name())
-                .set("value", QuantityJson.write(Written.of(value).measured()));
+        return JsonFiles.object().put("kind", kind).put("name", proposal.name()).set("value", written(value));
+    }
+
+    /** With the digits that the journal gets. */
+    private static ObjectNode written(Measured<?> value) {
+        return QuantityJson.write(Written.of(value).measured());
     }
 }

@@ -8,8 +8,11 @@ import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
+import planewright.api.figure.Outline;
+import planewright.api.journal.Picture;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
+import planewright.app.journal.PictureRecord;
 import planewright.shared.planform.Outlines;
 import planewright.shared.quantity.QuantityText;
 
@@ -21,6 +24,7 @@ import planewright.shared.quantity.QuantityText;
  * @param tables rows
  * @param charts charts
  * @param drawings drawings
+ * @param pictures of the journal
  * @param proposals what may be written into the journal
  */
 public record ResultView(
@@ -29,7 +33,10 @@ public record ResultView(
         List<Table> tables,
         List<Chart> charts,
         List<Drawing> drawings,
+        List<PictureRecord> pictures,
         List<Proposal> proposals) {
+    /** Finer than a knife cuts and a printer prints, mm. */
+    private static final double FINE_ENOUGH = 0.02;
 
     /** A single value: what it is, what it came to, how to read it. */
     public record Value(String label, String text, String help) {}
@@ -42,6 +49,7 @@ public record ResultView(
         var view = new ResultView(
                 new ArrayList<>(),
                 new ArrayList<>(answered.unusual()),
+                new ArrayList<>(),
                 new ArrayList<>(),
                 new ArrayList<>(),
                 new ArrayList<>(),
@@ -61,6 +69,8 @@ public record ResultView(
                     case YES_NO -> (Boolean) present ? "yes" : "no";
                     case CHOICE -> ShapeReader.word(present);
                     case DATE_TIME -> ClockText.show((LocalDateTime) present);
+                    case PLANFORM, OUTLINE, CALENDAR, PICTURE ->
+                        InputTexts.text(field, RecordJson.node(field, present));
                     default -> present.toString();
                 })
                 .orElse("");
@@ -72,8 +82,10 @@ public record ResultView(
 
     private void add(Field field, Object value) {
         switch (field.kind()) {
-            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME ->
+            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME, CALENDAR ->
                 values.add(new Value(field.label(), text(field, value), field.help()));
+            case OUTLINE -> drawings.add(((Outline) value).drawing(field.label(), FINE_ENOUGH));
+            case PICTURE -> pictures.add(Shelved.record((Picture) value));
             case ROWS -> tables.add(table(field, (List<?>) value));
             case CHART -> charts.add((Chart) value);
             case DRAWING -> drawings.add((Drawing) value);

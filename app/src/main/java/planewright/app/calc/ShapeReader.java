@@ -17,6 +17,9 @@ import planewright.api.calculator.Proposal;
 import planewright.api.calculator.Result;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
+import planewright.api.figure.Outline;
+import planewright.api.journal.BenchCalendar;
+import planewright.api.journal.Picture;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -206,6 +209,12 @@ final class ShapeReader {
                 return Kind.DATE_TIME;
             } else if (type == Planform.class) {
                 return Kind.PLANFORM;
+            } else if (type == Outline.class) {
+                return Kind.OUTLINE;
+            } else if (type == BenchCalendar.class) {
+                return Kind.CALENDAR;
+            } else if (type == Picture.class) {
+                return Kind.PICTURE;
             } else if (Chart.class.isAssignableFrom(type)) {
                 return Kind.CHART;
             } else if (type == Drawing.class) {

@@ -4,8 +4,10 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import planewright.api.journal.JournalReader;
 import planewright.app.journal.KeptResult;
 import planewright.shared.quantity.QuantityProblem;
@@ -13,12 +15,16 @@ import planewright.shared.quantity.QuantityText;
 
 /** Tells what has changed in the journal since a result was kept. */
 public final class Staleness {
+    private static final Set<Kind> STRUCTURES = EnumSet.of(Kind.PLANFORM, Kind.OUTLINE, Kind.CALENDAR, Kind.PICTURE);
+
     private final Described described;
+    private final JournalReader journal;
     private final KeptResult kept;
     private final List<String> changes = new ArrayList<>();
 
-    private Staleness(Described described, KeptResult kept) {
+    private Staleness(Described described, JournalReader journal, KeptResult kept) {
         this.described = described;
+        this.journal = journal;
         this.kept = kept;
     }
 
@@ -28,7 +34,7 @@ public final class Staleness {
      * @param described the calculator as it is now
      */
     public static List<String> changes(KeptResult kept, Described described, JournalReader journal, String buildId) {
-        var staleness = new Staleness(described, kept);
+        var staleness = new Staleness(described, journal, kept);
         staleness.compare(Prefill.of(described, journal, buildId).inputs());
         return List.copyOf(staleness.changes);
     }
@@ -87,11 +93,35 @@ public final class Staleness {
     }
 
     private void value(Field field, String name, JsonNode then, JsonNode now) {
+        if (now != null && STRUCTURES.contains(field.kind())) {
+            if (then == null || !then.equals(Staleness::compareNumbers, whole(now))) {
+                changes.add(name + " has changed");
+            }
+            return;
+        }
         var before = shown(field, then);
         var after = shown(field, now);
         if (!before.equals(after)) {
             changes.add(name + " was " + before + ", now " + after);
         }
+    }
+
+    /** Numbers from a file have all digits, computed ones are doubles. */
+    private static int compareNumbers(JsonNode one, JsonNode other) {
+        if (one.isNumber() && other.isNumber()) {
+            return Double.compare(one.doubleValue(), other.doubleValue());
+        }
+        return one.equals(other) ? 0 : 1;
+    }
+
+    /** The outline itself, where the journal's value names it. */
+    private JsonNode whole(JsonNode now) {
+        return now.isTextual()
+                ? Shelved.outline(journal, now.textValue())
+                        .flatMap(journal::outline)
+                        .<JsonNode>map(OutlineJson::write)
+                        .orElse(now)
+                : now;
     }
 
     private static String shown(Field field, JsonNode node) {
@@ -102,7 +132,7 @@ public final class Staleness {
             return ClockText.typed(node.asText());
         }
         if (field.kind() != Kind.QUANTITY) {
-            return field.kind() == Kind.PLANFORM ? "shape " + Integer.toHexString(node.hashCode()) : node.asText();
+            return InputTexts.text(field, node);
         }
         try {
             var unit = field.unit().orElseThrow();

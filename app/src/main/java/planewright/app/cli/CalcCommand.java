@@ -16,6 +16,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Unmatched;
+import planewright.api.calculator.Proposal;
 import planewright.app.Program;
 import planewright.app.calc.Calculation;
 import planewright.app.calc.Described;
@@ -29,7 +30,6 @@ import planewright.app.calc.Prefill;
 import planewright.app.calc.ResultView;
 import planewright.app.calc.Runs;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.Edit;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.Unreadable;
 
@@ -73,7 +73,7 @@ final class CalcCommand implements Callable<Integer> {
     @Option(names = "--describe", description = "Write the JSON Schema of inputs and results, and run nothing.")
     private boolean describe;
 
-    @Option(names = "--keep", description = "Keep the answer in the build's log, its proposals as measurements.")
+    @Option(names = "--keep", description = "Keep the answer in the build's log, with all that it proposes.")
     private boolean keep;
 
     @Mixin
@@ -174,20 +174,10 @@ final class CalcCommand implements Callable<Integer> {
             Optional<BuildRecord> log)
             throws IOException {
         var name = log.map(BuildRecord::name).orElse("");
-        files.write(described, name, answered, origins);
+        files.write(described, name, answered, origins, program.map(Program::pictures));
         var view = ResultView.of(described, answered);
         if (keep) {
-            program.orElseThrow()
-                    .journal()
-                    .apply(Edit.add(
-                            "keep " + described.id(),
-                            Keeping.entry(
-                                    described,
-                                    log.orElseThrow().id(),
-                                    answered,
-                                    origins,
-                                    view.proposals(),
-                                    desk.now())));
+            keep(described, answered, origins, view.proposals(), program.orElseThrow(), log.orElseThrow());
         }
         if (common.json()) {
             var node = JsonFiles.object()
@@ -205,6 +195,24 @@ final class CalcCommand implements Callable<Integer> {
                 desk.out().println("\nKept in the log of '" + name + "'");
             }
         }
+    }
+
+    private void keep(
+            Described described,
+            Outcome.Answered answered,
+            Map<String, Origin> origins,
+            List<Proposal> proposals,
+            Program program,
+            BuildRecord log)
+            throws IOException {
+        var entry = Keeping.entry(described, log.id(), answered, origins, proposals, desk.now());
+        program.journal()
+                .apply(Keeping.edit(
+                        "keep " + described.id(),
+                        entry,
+                        proposals,
+                        program.journal(),
+                        program.folder().outlines()));
     }
 
     private ObjectNode given(Described described) throws IOException {

@@ -11,6 +11,7 @@ import planewright.app.calc.Described;
 import planewright.app.calc.Origin;
 import planewright.app.calc.Outcome;
 import planewright.app.calc.ResultView;
+import planewright.app.pictures.PictureShelf;
 import planewright.app.print.CutLines;
 import planewright.app.print.Paper;
 import planewright.app.print.SheetPdf;
@@ -50,7 +51,12 @@ final class ResultFiles {
         }
     }
 
-    void write(Described described, String build, Outcome.Answered answered, Map<String, Origin> origins)
+    void write(
+            Described described,
+            String build,
+            Outcome.Answered answered,
+            Map<String, Origin> origins,
+            Optional<PictureShelf> pictures)
             throws IOException {
         var drawings = ResultView.of(described, answered).drawings();
         if ((trueSize || svg.isPresent()) && drawings.stream().noneMatch(CutLines::in)) {
@@ -60,7 +66,7 @@ final class ResultFiles {
         if (print.isPresent()) {
             var sheet = trueSize
                     ? Sheets.trueSize(described, build, answered)
-                    : Sheets.result(described, build, answered, origins);
+                    : Sheets.result(described, build, answered, origins, pictures);
             SheetPdf.write(sheet, paper.orElse(Paper.A4), print.get());
         }
         if (svg.isPresent()) {

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.TimeZone;
 import java.util.function.DoubleUnaryOperator;
+import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
 import org.jfree.chart.axis.DateAxis;
@@ -45,12 +46,18 @@ public final class ChartPicture {
 
     /** Paints a chart into an area. */
     public static void paint(Chart chart, Graphics2D g, Rectangle2D area, FigureColours colours) {
-        of(chart, colours).draw(g, area);
+        var info = new ChartRenderingInfo();
+        var picture = of(chart, colours);
+        picture.draw(g, area, info);
+        if (chart instanceof Chart.Scatter || chart instanceof Chart.Region) {
+            DotNames.paint(chart, picture.getXYPlot(), g, info.getPlotInfo().getDataArea(), colours);
+        }
     }
 
     private static JFreeChart of(Chart chart, FigureColours colours) {
         var plot = plot(chart, colours);
-        boolean legend = plot instanceof XYPlot lines && lines.getSeriesCount() > 1;
+        int least = chart instanceof Chart.Region ? 1 : 2;
+        boolean legend = plot instanceof XYPlot lines && lines.getLegendItems().getItemCount() >= least;
         return framed(chart.title(), plot, legend, colours);
     }
 
@@ -74,6 +81,15 @@ public final class ChartPicture {
     private static Plot plot(Chart chart, FigureColours colours) {
         if (chart instanceof Chart.Bars bars) {
             return bars(bars, colours);
+        }
+        if (chart instanceof Chart.Bands bands) {
+            return XyCharts.bands(bands, colours);
+        }
+        if (chart instanceof Chart.Scatter scatter) {
+            return XyCharts.scatter(scatter, colours);
+        }
+        if (chart instanceof Chart.Region region) {
+            return XyCharts.region(region, colours);
         }
         return chart instanceof Chart.Lines lines ? lines(lines, colours) : overTime((Chart.OverTime) chart, colours);
     }
@@ -142,9 +158,8 @@ public final class ChartPicture {
             List<Chart.Level> levels,
             FigureColours colours) {
         var renderer = new XYLineAndShapeRenderer(true, false);
-        Color[] paints = {colours.accent(), colours.second(), colours.ink(), colours.quiet()};
         for (int i = 0; i < data.getSeriesCount(); i++) {
-            renderer.setSeriesPaint(i, paints[i % paints.length]);
+            renderer.setSeriesPaint(i, colours.of(i));
             renderer.setSeriesStroke(i, new BasicStroke(2f));
         }
         var values = new NumberAxis(label(upwards));
@@ -152,10 +167,18 @@ public final class ChartPicture {
         style(across, colours);
         style(values, colours);
         var plot = new XYPlot(data, across, values, renderer);
+        grid(plot, colours);
+        levels(plot, levels, colours);
+        return plot;
+    }
+
+    static void grid(XYPlot plot, FigureColours colours) {
         plot.setDomainGridlinePaint(colours.quiet());
         plot.setRangeGridlinePaint(colours.quiet());
+    }
+
+    static void levels(XYPlot plot, List<Chart.Level> levels, FigureColours colours) {
         levels.forEach(level -> plot.addRangeMarker(marker(level, colours)));
-        return plot;
     }
 
     static double millis(LocalDateTime time) {
@@ -217,7 +240,7 @@ public final class ChartPicture {
     }
 
     /** A name that stays apart from the same name elsewhere in the chart. */
-    private record Key(int place, String name) implements Comparable<Key> {
+    record Key(int place, String name) implements Comparable<Key> {
         @Override
         public int compareTo(Key other) {
             return Integer.compare(place, other.place);

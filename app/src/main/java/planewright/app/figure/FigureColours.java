@@ -2,6 +2,7 @@ package planewright.app.figure;
 
 import java.awt.Color;
 import java.awt.Font;
+import java.util.List;
 
 /**
  * How figures look.
@@ -25,6 +26,11 @@ public record FigureColours(Color paper, Color ink, Color quiet, Color accent, C
                 new Color(0x2f, 0x6f, 0x73),
                 new Color(0xb0, 0x5a, 0x2c),
                 SANS);
+    }
+
+    /** The colour of the first, second, … line or group of a chart. */
+    Color of(int place) {
+        return List.of(accent, second, ink, quiet).get(place % 4);
     }
 
     /** A colour that lets through what lies below; 255 lets nothing through. */

@@ -50,8 +50,7 @@ public final class HistoryPicture {
         ChartPicture.style(across, colours);
         ChartPicture.style(values, colours);
         var plot = new XYPlot(data, across, values, renderer);
-        plot.setDomainGridlinePaint(colours.quiet());
-        plot.setRangeGridlinePaint(colours.quiet());
+        ChartPicture.grid(plot, colours);
         return plot;
     }
 

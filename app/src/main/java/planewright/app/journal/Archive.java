@@ -2,6 +2,8 @@ package planewright.app.journal;
 
 import java.util.Collection;
 import java.util.List;
+import java.util.Optional;
+import planewright.api.figure.Outline;
 
 /** Where the entries lie that are not in memory. Reading waits for the disk. */
 public interface Archive {
@@ -12,4 +14,9 @@ public interface Archive {
      * @throws java.io.UncheckedIOException if the place itself cannot be reached
      */
     List<EntryRecord> read(String build, Collection<String> ids);
+
+    /** The outline of that hash; empty where there is none that can be read. */
+    default Optional<Outline> outline(String hash) {
+        return Optional.empty();
+    }
 }

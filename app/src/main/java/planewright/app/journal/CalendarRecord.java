@@ -43,6 +43,20 @@ public record CalendarRecord(List<WeeklyRecord> week, List<OtherDayRecord> other
         otherDays.forEach(other -> apart("on " + other.date(), other.sessions()));
     }
 
+    /** A calendar as the journal holds it. */
+    public static CalendarRecord of(BenchCalendar calendar) {
+        return new CalendarRecord(
+                calendar.week().stream()
+                        .map(each -> new WeeklyRecord(each.day(), each.session()))
+                        .toList(),
+                calendar.otherDays().stream()
+                        .map(each -> new OtherDayRecord(each.date(), each.sessions(), each.note()))
+                        .toList(),
+                calendar.shop().stream()
+                        .map(each -> new ReadingRecord(each.at(), each.temperature()))
+                        .toList());
+    }
+
     /** A session that comes every week. */
     public record WeeklyRecord(DayOfWeek day, BenchSession session) implements Weekly {}
 

@@ -10,7 +10,9 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import planewright.api.figure.Outline;
 import planewright.api.journal.JournalReader;
+import planewright.api.journal.Template;
 
 /**
  * All that a journal holds at one instant. An entry that is read only later is read as it is then.
@@ -68,6 +70,11 @@ record Contents(Map<String, BuildRecord> byId, Map<String, Log> logs, Others oth
     @Override
     public List<TemplateRecord> templates() {
         return others.templates();
+    }
+
+    @Override
+    public Optional<Outline> outline(Template template) {
+        return template.outline().flatMap(memory::outline);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import planewright.api.figure.Outline;
 
 /** Reads logs when they are wanted and keeps a few of them, so that a journal of any length fits into memory. */
 final class Memory {
@@ -69,6 +70,10 @@ final class Memory {
         return log.lines().stream().anyMatch(line -> line.id().equals(id))
                 ? records(log, List.of(id)).stream().findFirst()
                 : Optional.empty();
+    }
+
+    Optional<Outline> outline(String hash) {
+        return archive.outline(hash);
     }
 
     /** A log has come into memory; those that came first leave it. */

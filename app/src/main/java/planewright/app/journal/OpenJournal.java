@@ -12,7 +12,9 @@ import java.util.Set;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.Consumer;
 import java.util.function.Supplier;
+import planewright.api.figure.Outline;
 import planewright.api.journal.JournalReader;
+import planewright.api.journal.Template;
 
 /**
  * The journal as it is open. Reading is done from any thread and sees an edit wholly or not at all; it waits for the disk
@@ -78,6 +80,12 @@ public final class OpenJournal implements JournalReader {
     @Override
     public List<TemplateRecord> templates() {
         return contents.templates();
+    }
+
+    /** Waits for the disk. */
+    @Override
+    public Optional<Outline> outline(Template template) {
+        return contents.outline(template);
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import planewright.api.figure.Outline;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.Slow;
 import planewright.app.pictures.PictureShelf;
@@ -52,6 +53,22 @@ public final class OutlineShelf {
     public String add(Outline outline, String title) throws IOException {
         Slow.work("taking an outline in");
         return keep(SvgWriter.write(outline, title).getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * The lines and curves of an SVG file anywhere.
+     *
+     * @throws OutlineRefused if it is missing or cannot be read as an outline
+     */
+    public static Outline of(Path svg) throws IOException {
+        Slow.work("reading an outline");
+        try {
+            return SvgReader.read(content(svg));
+        } catch (NoSuchFileException missing) {
+            throw new OutlineRefused("outline " + svg + " is not there; accepted: an SVG file");
+        } catch (OutlineRefused reason) {
+            throw new OutlineRefused("outline " + svg + " cannot be read: " + reason.getMessage());
+        }
     }
 
     /** Where an outline lies. */

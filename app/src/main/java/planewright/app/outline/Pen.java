@@ -2,6 +2,7 @@ package planewright.app.outline;
 
 import java.util.ArrayList;
 import java.util.List;
+import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
 
 /** Draws paths in a file's own coordinates and keeps them in those of the sheet. */

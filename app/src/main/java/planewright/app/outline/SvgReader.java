@@ -14,6 +14,7 @@ import javax.xml.stream.XMLInputFactory;
 import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
+import planewright.api.figure.Outline;
 
 /** Reads the lines and curves of an SVG file at their true size. The file is mistrusted. */
 final class SvgReader {

@@ -2,6 +2,7 @@ package planewright.app.outline;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
 
 /** Writes an outline as SVG 1.1 with millimetres, its numbers to a ten-thousandth of one. */

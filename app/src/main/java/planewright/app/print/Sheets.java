@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.commonmark.parser.Parser;
 import org.commonmark.renderer.text.TextContentRenderer;
@@ -44,9 +45,17 @@ public final class Sheets {
         return new Sheet("Build book · " + build.name(), blocks);
     }
 
-    /** A calculator's question, what it was given and from where, its answer, sources and cautions. */
+    /**
+     * A calculator's question, what it was given and from where, its answer, sources and cautions.
+     *
+     * @param pictures of the journal; empty where there is none
+     */
     public static Sheet result(
-            Described described, String build, Outcome.Answered answered, Map<String, Origin> origins) {
+            Described described,
+            String build,
+            Outcome.Answered answered,
+            Map<String, Origin> origins,
+            Optional<PictureShelf> pictures) {
         var view = ResultView.of(described, answered);
         var blocks = new ArrayList<Sheet.Block>();
         blocks.add(new Sheet.Heading(1, described.about().title()));
@@ -60,6 +69,8 @@ public final class Sheets {
         view.findings()
                 .forEach(finding -> blocks.add(new Sheet.Remark(finding.grade().word(), finding.text())));
         view.drawings().forEach(drawing -> blocks.add(new Sheet.DrawingBlock(drawing)));
+        pictures.ifPresent(shelf -> view.pictures()
+                .forEach(picture -> blocks.add(new Sheet.Photo(shelf.file(picture), picture.caption()))));
         view.charts().forEach(chart -> blocks.add(new Sheet.ChartBlock(chart)));
         for (var table : view.tables()) {
             blocks.add(new Sheet.Heading(2, table.title()));

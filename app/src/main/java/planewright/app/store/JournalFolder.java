@@ -15,7 +15,9 @@ import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.stream.Stream;
+import planewright.api.figure.Outline;
 import planewright.app.files.SafeFile;
+import planewright.app.journal.Archive;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryLine;
@@ -68,7 +70,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
         this.catalogued = known.isPresent();
         var catalogue = known.orElse(new Catalogue(Map.of(), Map.of()));
         var found = survey.records(catalogue.builds());
-        this.journal = OpenJournal.unread(head.name(), found, lines(found, catalogue), this::read, this);
+        this.journal = OpenJournal.unread(head.name(), found, lines(found, catalogue), new Reading(), this);
         journal.listen(news -> catalogued = false);
     }
 
@@ -305,16 +307,30 @@ public final class JournalFolder implements Storage, AutoCloseable {
         }
     }
 
-    private List<EntryRecord> read(String build, Collection<String> ids) {
-        var read = new ArrayList<EntryRecord>();
-        for (var entry : ids) {
+    /** What is read when it is wanted. What is broken is left out, for the journal is open and the rest counts. */
+    private final class Reading implements Archive {
+        @Override
+        public List<EntryRecord> read(String build, Collection<String> ids) {
+            var read = new ArrayList<EntryRecord>();
+            for (var entry : ids) {
+                try {
+                    read.add(FileKind.ENTRY.read(JsonFiles.read(places.entry(build, entry))));
+                } catch (IOException unreadable) {
+                    requireReachable(unreadable);
+                }
+            }
+            return read;
+        }
+
+        @Override
+        public Optional<Outline> outline(String hash) {
             try {
-                read.add(FileKind.ENTRY.read(JsonFiles.read(places.entry(build, entry))));
+                return Optional.of(outlines.read(hash));
             } catch (IOException unreadable) {
                 requireReachable(unreadable);
+                return Optional.empty();
             }
         }
-        return read;
     }
 
     /** One file may be broken or gone, and is set aside at the next look; without its folder nothing can be said. */

@@ -26,6 +26,11 @@ public final class RecordFiles {
         return FileKind.of(record).write(record);
     }
 
+    /** The calendar that an object describes as the journal's file does; without a number it is of the newest schema. */
+    public static CalendarRecord calendar(ObjectNode tree) throws Unreadable {
+        return tree.has("schema") ? FileKind.CALENDAR.read(tree.deepCopy()) : CalendarFile.read(new Fields(tree));
+    }
+
     /** The same, its planform in the units that a tree of it already has. */
     static ObjectNode json(Kept record, ObjectNode tree) throws Unreadable {
         return record instanceof BuildRecord build ? BuildFile.inUnitsOf(tree, build) : json(record);

@@ -4,13 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.InputProblem;
+import planewright.api.figure.Outline;
+import planewright.api.figure.Point;
+import planewright.api.journal.BenchSession;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.store.JsonFiles;
@@ -19,7 +24,7 @@ import planewright.app.store.JsonFiles;
 class BinderTest {
     private static final Shape SHAPE = new EveryKind().described().inputs();
 
-    private final Binder binder = new Binder(Bench.EVENING.plusSeconds(40));
+    private final Binder binder = new Binder(NoBuilds.READER, Bench.EVENING.plusSeconds(40));
 
     @Test
     void everyKindIsBound() throws Exception {
@@ -31,9 +36,13 @@ class BinderTest {
              "targetX": "9.2 cm", "room": "293.15 K", "datum": "leading edge", "wet": true, "coats": 3,
              "glue": "epoxy", "closed": "2025-03-14 20:15", "sanded": "2025-03-15T07:00:30", "drying": "1 1/2 d",
              "joints": [{"name": "fin", "start": "NOW", "cured": "2025-03-15 08:00"}], "filler": "own brew",
+             "fin": {"width": 60, "height": 80.5, "paths": [{"start": [0, 0], "pieces": [[60, 0], [60, 20, 50, 70, 40, 80]],
+               "closed": true}]},
+             "sessions": {"week": [{"day": "tuesday", "from": "19:00", "to": "21:30"}], "otherDays": [], "shop": []},
+             "photo": {"hash": "%1$s", "type": "jpg", "caption": "wing"},
              "shape": {"unit": "mm", "angleUnit": "deg", "surfaces": [{"name": "wing", "x": 0, "y": 0, "z": 0,
                "mirrored": true, "panels": [{"rootChord": 260, "tipChord": 180, "span": 500}]}], "bodies": []}}
-            """);
+            """.formatted("ab".repeat(32)));
         var motor = inputs.parts().get(0);
         assertThat(motor.name()).isEqualTo("motor");
         assertThat(motor.mass().in(Units.KILOGRAM)).isCloseTo(0.062, within(1e-12));
@@ -59,6 +68,17 @@ class BinderTest {
         assertThat(inputs.joints().get(0).handsOff()).isEmpty();
         assertThat(inputs.joints().get(0).cured()).contains(LocalDateTime.of(2025, 3, 15, 8, 0));
         assertThat(inputs.filler()).isEqualTo("own brew");
+        var fin = inputs.fin().orElseThrow();
+        assertThat(fin.height()).isEqualTo(80.5);
+        assertThat(fin.paths().get(0).closed()).isTrue();
+        assertThat(fin.paths().get(0).pieces())
+                .containsExactly(
+                        new Outline.Line(new Point(60, 0)),
+                        new Outline.Curve(new Point(60, 20), new Point(50, 70), new Point(40, 80)));
+        // 18 March 2025 was a Tuesday
+        assertThat(inputs.sessions().orElseThrow().sessions(LocalDate.of(2025, 3, 18)))
+                .containsExactly(new BenchSession(LocalTime.of(19, 0), LocalTime.of(21, 30)));
+        assertThat(inputs.photo().orElseThrow().hash()).startsWith("abab");
         assertThat(inputs.shape()
                         .orElseThrow()
                         .surfaces()
@@ -120,6 +140,17 @@ class BinderTest {
         {"filler": 7}                          | filler         | Filler             | 7            | a text
         {"shape": "round"}                     | shape          | Shape              | round        | build.json
         {"shape": {"unit": "kg"}}              | shape          | Shape              | kg           | build.json
+        {"fin": 7}                             | fin            | Fin                | 7            | an SVG file, or an outline
+        {"fin": {"width": 9}}                  | fin            | Fin                | 'paths' is missing | an outline
+        {"fin": {"width": "9", "height": 9, "paths": [{"start": [0, 0], "pieces": [[1, 1]]}]}} | fin | Fin | '9' is no number | an outline
+        {"fin": {"width": 9, "height": 9, "paths": []}} | fin   | Fin                | no lines     | an outline
+        {"fin": {"width": -9, "height": 9, "paths": [{"start": [0, 0], "pieces": [[1, 1]]}]}} | fin | Fin | -9.0 mm | an outline
+        {"fin": {"width": 9, "height": 9, "paths": [{"start": [0, 0], "pieces": [[1, 1, 2]]}]}} | fin | Fin | [1,1,2] | an outline
+        {"fin": {"width": 9, "height": 9, "paths": [{"start": [0, 1e999], "pieces": [[1, 1]]}]}} | fin | Fin | Infinity | an outline
+        {"sessions": "every day"}              | sessions       | Sessions           | every day    | calendar.json
+        {"sessions": {"week": [{"day": "tuesday", "from": "21:00", "to": "19:00"}]}} | sessions | Sessions | 21:00 | calendar.json
+        {"photo": {"hash": "../../etc", "type": "jpg"}} | photo | Photo              | ../../etc    | a picture of the journal
+        {"photo": {"type": "jpg"}}             | photo          | Photo              | not readable | a picture of the journal
         {"parts": {"name": "motor"}}           | parts          | Parts              | motor        | a list of rows
         {"parts": ["motor"]}                   | parts[0]       | row 1 of Parts     | motor        | an object
         {"parts": [{"name": "motor"}]}         | parts[0].mass  | mass of 'motor'    | missing      | 12 g, above 0 g

@@ -61,9 +61,10 @@ class CalculationTest {
     @Test
     void chartsComeBackFromAKeptAnswerAsTheyWere() throws Exception {
         var answered = (Outcome.Answered) run(new EveryKind(), "{}");
-        assertThat(KeptFigures.charts(answered.json())).contains(EveryKind.overTime(Bench.EVENING));
+        assertThat(KeptFigures.charts(answered.json()))
+                .contains(EveryKind.overTime(Bench.EVENING), EveryKind.BANDS, EveryKind.SCATTER, EveryKind.REGION);
         ((com.fasterxml.jackson.databind.node.ObjectNode) answered.json().path("dryness")).put("from", "tomorrow");
-        assertThat(KeptFigures.charts(answered.json())).hasSize(1);
+        assertThat(KeptFigures.charts(answered.json())).hasSize(4);
     }
 
     /** Adding doubles gives 673.9999999999999 where the builder reads 674.0 g ± 1.0 g and the journal keeps that. */

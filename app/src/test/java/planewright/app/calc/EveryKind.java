@@ -23,7 +23,10 @@ import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
+import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
+import planewright.api.journal.BenchCalendar;
+import planewright.api.journal.Picture;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -37,6 +40,35 @@ import planewright.api.quantity.Units;
         sources = "A bench book, 2nd printing",
         cautions = "Propeller off.")
 final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results> {
+    static final Outline TRIANGLE = Outline.around(
+            List.of(new Drawing.Path(List.of(new Point(0, 0), new Point(60, 0), new Point(40, 80)), true)));
+
+    private static final Chart.Axis STATION = new Chart.Axis("Station", "mm");
+    private static final Chart.Axis MASS = new Chart.Axis("Mass", "g");
+
+    static final Chart BANDS = new Chart.Bands(
+            "Spread",
+            STATION,
+            MASS,
+            List.of(new Chart.Band("likely", List.of(new Chart.Span(0, 1, 2, 3), new Chart.Span(10, 2, 4, 7)))),
+            List.of(new Chart.Level("limit", 5, Optional.of(6.0))));
+    static final Chart SCATTER = new Chart.Scatter(
+            "Builds",
+            STATION,
+            MASS,
+            List.of(
+                    new Chart.Group("flown", List.of(new Chart.Dot("Heron", new Point(1, 2)))),
+                    new Chart.Group("planned", List.of(new Chart.Dot("", new Point(2, 5))))),
+            Optional.of(new Chart.Series("fitted", List.of(new Point(0, 0), new Point(3, 6)))));
+    static final Chart REGION = new Chart.Region(
+            "Where it may be",
+            STATION,
+            MASS,
+            List.of(new Chart.Area(
+                    "safe", Chart.Sense.ALLOWED, List.of(new Point(0, 0), new Point(9, 0), new Point(9, 9)))),
+            List.of(new Chart.Series("edge", List.of(new Point(0, 0), new Point(9, 9)))),
+            List.of(new Chart.Dot("now", new Point(5, 3))));
+
     private final BiFunction<Inputs, Run, Results> computing;
 
     EveryKind() {
@@ -175,6 +207,18 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             @Input(label = "Shape", from = @From(value = Place.BUILD, name = "planform"))
             Optional<Planform> shape,
 
+            @Input(label = "Fin", from = @From(value = Place.TEMPLATE, name = "fin"))
+            Optional<Outline> fin,
+
+            @Input(label = "Own shape", from = @From(Place.TEMPLATE))
+            Optional<Outline> own,
+
+            @Input(label = "Sessions", from = @From(Place.CALENDAR))
+            Optional<BenchCalendar> sessions,
+
+            @Input(label = "Photo", from = @From(value = Place.PICTURE, name = "wing"))
+            Optional<Picture> photo,
+
             @Input(label = "Throws", from = @From(value = Place.SET_UP_ROWS, name = "throw"))
             List<Throw> travels,
 
@@ -197,8 +241,14 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
             @Result(label = "Drying time", unit = "min") Measured<Time> drying,
             @Result(label = "Lines") List<Line> lines,
             @Result(label = "Shape") Optional<Planform> shape,
+            @Result(label = "Fin") Optional<Outline> fin,
+            @Result(label = "Sessions") Optional<BenchCalendar> sessions,
+            @Result(label = "Photo") Optional<Picture> photo,
             @Result(label = "Chart") Chart chart,
             @Result(label = "Drying") Chart dryness,
+            @Result(label = "Spread") Chart bands,
+            @Result(label = "Builds") Chart scatter,
+            @Result(label = "Where it may be") Chart region,
             @Result(label = "Drawing") Drawing drawing,
             @Result(label = "Remarks") List<Finding> findings,
             @Result(label = "For the log") List<Proposal> proposals) {}
@@ -233,8 +283,14 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
                 inputs.drying(),
                 List.of(new Line("wing", Measured.of(0.5, Units.NUMBER))),
                 inputs.shape(),
+                inputs.fin(),
+                inputs.sessions(),
+                inputs.photo(),
                 chart,
                 overTime(inputs.closed()),
+                BANDS,
+                SCATTER,
+                REGION,
                 new Drawing(
                         "Mark",
                         List.of(new Drawing.Layer(
@@ -249,7 +305,10 @@ final class EveryKind implements Calculator<EveryKind.Inputs, EveryKind.Results>
                                 "white glue",
                                 inputs.closed(),
                                 inputs.closed().plusHours(1),
-                                inputs.closed().plusDays(1))));
+                                inputs.closed().plusDays(1)),
+                        new Proposal.NewTask("sand the fin", Optional.of(Measured.of(45, Units.MINUTE))),
+                        new Proposal.NewOutline("fin", TRIANGLE, List.of("Grain along the leading edge.")),
+                        new Proposal.NewText("what comes next", List.of("Fit the *hinges*.", "Then the horn."))));
     }
 
     static Chart.OverTime overTime(LocalDateTime from) {

@@ -62,7 +62,12 @@ class JsonSchemasTest {
                 "{\"closed\": \"now\", \"drying\": \"90 min\", \"joints\": [{\"start\": \"2025-03-14T20:15\"}]}",
                 "{\"wing\": 12.5, \"room\": {\"value\": 20, \"unit\": \"Cel\"}}",
                 "{\"wing\": {\"value\": \"3 1/2\", \"unit\": \"[oz_av]\", \"plusMinus\": \"1/8\"}}",
-                "{\"parts\": [{\"name\": \"motor\", \"mass\": \"62 g\"}, {\"mass\": 7, \"x\": \"3 in\"}]}"
+                "{\"parts\": [{\"name\": \"motor\", \"mass\": \"62 g\"}, {\"mass\": 7, \"x\": \"3 in\"}]}",
+                "{\"fin\": {\"width\": 60, \"height\": 80, \"paths\": [{\"start\": [0, 0], \"pieces\": [[60, 0], [1, 2, 3, 4, 5,"
+                        + " 6]], \"closed\": true}]}}",
+                "{\"sessions\": {\"week\": [{\"day\": \"tuesday\", \"from\": \"19:00\", \"to\": \"21:30\"}], \"otherDays\": [],"
+                        + " \"shop\": []}}",
+                "{\"photo\": {\"hash\": \"abababababababababababababababababababababababababababababababab\", \"type\": \"jpg\"}}"
             })
     void whatIsAcceptedIsValidAndSoIsWhatComesBack(String json) throws Exception {
         var given = JsonFiles.parse(json);
@@ -88,6 +93,10 @@ class JsonSchemasTest {
         {"sanded": 7}                                      | /inputs/sanded
         {"joints": [{"name": "fin"}]}                      | /inputs/joints/0
         {"shape": "round"}                                 | /inputs/shape
+        {"fin": {"width": 0, "height": 9, "paths": []}}    | /inputs/fin
+        {"fin": 7}                                         | /inputs/fin
+        {"sessions": "daily"}                              | /inputs/sessions
+        {"photo": {"hash": "no", "type": "jpg"}}           | /inputs/photo
         {"parts": {}}                                      | /inputs/parts
         {"parts": [{"name": "motor"}]}                     | /inputs/parts/0
         {"parts": [{"mass": "1 g", "weight": 1}]}          | /inputs/parts/0

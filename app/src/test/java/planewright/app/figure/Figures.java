@@ -87,6 +87,22 @@ public final class Figures {
                 new Chart.OverTime("Nothing", EVENING, GRAMS, List.of(), List.of(), List.of()),
                 overTime(60),
                 overTime(9_000),
+                new Chart.Bands("Nothing", STATION, GRAMS, List.of(), List.of()),
+                bands(1, 1),
+                bands(60, 0),
+                bands(9_000, 5),
+                new Chart.Scatter("Nothing", STATION, GRAMS, List.of(), Optional.empty()),
+                scatter(1),
+                scatter(200),
+                new Chart.Region("Nothing", STATION, GRAMS, List.of(), List.of(), List.of()),
+                region(square(0, 0, 100)),
+                region(square(0, 0, 100), square(1e9, -1e9, 1e12)),
+                region(new Chart.Area(
+                        "flat and called ".repeat(40),
+                        Chart.Sense.REFUSED,
+                        List.of(new Point(5, 5), new Point(5, 5), new Point(9, 9)))),
+                new Chart.Region(
+                        "Alone", STATION, GRAMS, List.of(), List.of(), List.of(new Chart.Dot("here", new Point(0, 0)))),
                 new Chart.Lines(
                         "Same names",
                         STATION,
@@ -122,6 +138,53 @@ public final class Figures {
                 List.of(
                         new Chart.Level("limit", 0.5, Optional.empty()),
                         new Chart.Level("band", -0.2, Optional.of(0.2))));
+    }
+
+    /** A band whose half width is the spread. */
+    static Chart bands(int places, double spread) {
+        var spans = IntStream.range(0, places)
+                .mapToObj(i -> new Chart.Span(i, i - spread, i, i + spread))
+                .toList();
+        return new Chart.Bands(
+                "Bands",
+                STATION,
+                GRAMS,
+                List.of(new Chart.Band("likely", spans)),
+                List.of(new Chart.Level("limit", 5, Optional.empty())));
+    }
+
+    static Chart scatter(int dots) {
+        return new Chart.Scatter(
+                "Dots",
+                STATION,
+                GRAMS,
+                List.of(new Chart.Group(
+                        "builds",
+                        IntStream.range(0, dots)
+                                .mapToObj(i -> new Chart.Dot("build " + i, new Point(i % 17, i % 13)))
+                                .toList())),
+                Optional.of(new Chart.Series("fitted", List.of(new Point(0, 0), new Point(16, 12)))));
+    }
+
+    static Chart.Region region(Chart.Area... areas) {
+        return new Chart.Region(
+                "Areas",
+                STATION,
+                GRAMS,
+                List.of(areas),
+                List.of(new Chart.Series("edge", List.of(new Point(0, 0), new Point(100, 100)))),
+                List.of(new Chart.Dot("now", new Point(20, 70))));
+    }
+
+    static Chart.Area square(double x, double y, double edge) {
+        return new Chart.Area(
+                "may be",
+                Chart.Sense.ALLOWED,
+                List.of(
+                        new Point(x, y),
+                        new Point(x + edge, y),
+                        new Point(x + edge, y + edge),
+                        new Point(x, y + edge)));
     }
 
     private static Chart overTime(int points) {

@@ -9,8 +9,12 @@ import java.awt.Graphics2D;
 import java.awt.Rectangle;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,6 +28,7 @@ import planewright.api.figure.Point;
 class FiguresTest {
     private static final Color AROUND = Color.MAGENTA;
     private static final Rectangle AREA = new Rectangle(40, 30, 420, 300);
+    private static final Chart.Axis AXIS = new Chart.Axis("along", "mm");
     private static final FigureColours COLOURS = FigureColours.onPaper();
 
     static Stream<Chart> charts() {
@@ -56,6 +61,34 @@ class FiguresTest {
         Figures.charts().limit(4).forEach(chart -> ChartPicture.paint(chart, g, small, COLOURS));
         g.dispose();
         assertThat(image.getRGB(99, 99)).isEqualTo(Color.BLACK.getRGB());
+    }
+
+    /** A triangle is half of the square about it, whatever the scales of the axes: Euclid, Elements, book I, proposition 41. */
+    @Test
+    void areasAreFilledWhereTheyLie() {
+        var corners = List.of(new Point(0, 0), new Point(100, 0), new Point(100, 100));
+        var triangle = new Chart.Area("", Chart.Sense.ALLOWED, corners);
+        double share = (double) tinted(region(triangle)) / tinted(region(Figures.square(0, 0, 100)));
+        assertThat(share).isCloseTo(0.5, within(0.03));
+    }
+
+    /** Between levels that hold the axis still, a band half as wide fills half as much. */
+    @Test
+    void bandsAreFilledBetweenTheirEdges() {
+        double wide = tinted(band(40));
+        assertThat(tinted(band(20)) / wide).isCloseTo(0.5, within(0.05));
+        assertThat(tinted(band(0))).as("no more than the grid").isLessThan((long) (0.2 * wide));
+    }
+
+    /** Each dot is seen where it lies: four in the corners of the plot, then one in its middle as well. */
+    @Test
+    void everyDotIsDrawn() {
+        var corners = List.of(dot(0, 0), dot(10, 0), dot(0, 10), dot(10, 10));
+        var more = new ArrayList<>(corners);
+        more.add(dot(5, 5));
+        long one = coloured(scatter(more)) - coloured(scatter(corners));
+        // a disc of 7 pixels has 38 of them, those on its edge mixed with paper
+        assertThat(one).isBetween(20L, 45L);
     }
 
     @Test
@@ -110,6 +143,60 @@ class FiguresTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("empty drawing");
         g.dispose();
+    }
+
+    private static Chart region(Chart.Area area) {
+        return new Chart.Region("", AXIS, AXIS, List.of(area), List.of(), List.of());
+    }
+
+    private static Chart band(double halfWidth) {
+        return new Chart.Bands(
+                "",
+                AXIS,
+                AXIS,
+                List.of(
+                        new Chart.Band("", List.of(new Chart.Span(0, -99, -99, -99), new Chart.Span(1, 99, 99, 99))),
+                        new Chart.Band(
+                                "",
+                                List.of(
+                                        new Chart.Span(0, -halfWidth, 0, halfWidth),
+                                        new Chart.Span(1, -halfWidth, 0, halfWidth)))),
+                List.of());
+    }
+
+    private static Chart scatter(List<Chart.Dot> dots) {
+        return new Chart.Scatter("", AXIS, AXIS, List.of(new Chart.Group("", dots)), Optional.empty());
+    }
+
+    private static Chart.Dot dot(double x, double y) {
+        return new Chart.Dot("", new Point(x, y));
+    }
+
+    /** Pixels of the colour that covers most, the paper's aside. */
+    private static long tinted(Chart chart) {
+        return pixels(chart)
+                .filter(rgb -> (rgb & 0xffffff) != (COLOURS.paper().getRGB() & 0xffffff))
+                .boxed()
+                .collect(Collectors.groupingBy(rgb -> rgb, Collectors.counting()))
+                .values()
+                .stream()
+                .max(Long::compare)
+                .orElse(0L);
+    }
+
+    /** Pixels of the accent in full. */
+    private static long coloured(Chart chart) {
+        return pixels(chart)
+                .filter(rgb -> (rgb & 0xffffff) == (COLOURS.accent().getRGB() & 0xffffff))
+                .count();
+    }
+
+    private static IntStream pixels(Chart chart) {
+        var image = new BufferedImage(420, 300, BufferedImage.TYPE_INT_RGB);
+        var g = image.createGraphics();
+        ChartPicture.paint(chart, g, new Rectangle(0, 0, 420, 300), COLOURS);
+        g.dispose();
+        return IntStream.of(image.getRGB(0, 0, 420, 300, null, 0, 420));
     }
 
     private static void assertInside(Consumer<Graphics2D> painter) {

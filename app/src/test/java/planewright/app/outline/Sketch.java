@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import planewright.api.figure.Drawing;
+import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
 
 /** SVG for tests, and measures of what was read from it. */

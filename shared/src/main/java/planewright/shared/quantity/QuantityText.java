@@ -17,7 +17,7 @@ import planewright.api.quantity.Units;
 /** Reads {@code 212 g ± 1 g}, {@code 3 1/2 in}, {@code 1/8"}, {@code 2' 3 1/2"} and writes quantities for people. */
 public final class QuantityText {
     private static final String SIGN = "[-+−]?\\s*";
-    private static final String UNIT = "(?:[\\p{L}µ°%Ω\"'″′\\[][^\\s±]*)";
+    private static final String UNIT = "(?:[\\p{L}µ°%Ω\"'″′\\[{][^\\s±]*)";
     private static final String SPREAD =
             "(?:\\s*(?:±|\\+/-|\\+-)\\s*(" + NumberText.UNSIGNED + ")\\s*(" + UNIT + ")?)?";
     private static final Pattern QUANTITY =
@@ -261,6 +261,10 @@ public final class QuantityText {
         spelled(names, Units.MILLIAMPERE_HOUR, "mah");
         spelled(names, Units.AMPERE_HOUR, "ah");
         spelled(names, Units.PERCENT, "percent");
+        spelled(names, Units.NEWTON_METRE, "Nm");
+        spelled(names, Units.NEWTON_CENTIMETRE, "Ncm");
+        spelled(names, Units.KILOGRAM_FORCE_CENTIMETRE, "kgcm kgfcm kg·cm kg.cm");
+        spelled(names, Units.TURN_PER_MINUTE, "1/min");
         return Map.copyOf(names);
     }
 

@@ -17,6 +17,9 @@ import planewright.api.calculator.Proposal;
 import planewright.api.calculator.Result;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
+import planewright.api.figure.Outline;
+import planewright.api.journal.BenchCalendar;
+import planewright.api.journal.Picture;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -31,7 +34,10 @@ final class Descriptions {
             int.class,
             Integer.class,
             LocalDateTime.class,
-            Planform.class);
+            Planform.class,
+            Outline.class,
+            BenchCalendar.class,
+            Picture.class);
 
     private Descriptions() {}
 

@@ -14,6 +14,9 @@ import java.util.stream.Stream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import planewright.api.calculator.Input;
+import planewright.api.figure.Outline;
+import planewright.api.journal.BenchCalendar;
+import planewright.api.journal.Picture;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -139,6 +142,12 @@ final class HostileInputs {
                     LocalDateTime.of(1900, 1, 1, 0, 0), LocalDateTime.of(2199, 12, 31, 23, 59, 59, 999_999_999));
         } else if (content == Planform.class) {
             values = Stream.of(new Planform(List.of(), List.of()));
+        } else if (content == Outline.class) {
+            values = StrangeValues.outlines();
+        } else if (content == BenchCalendar.class) {
+            values = StrangeValues.calendars();
+        } else if (content == Picture.class) {
+            values = StrangeValues.pictures();
         }
         return optional ? Stream.concat(Stream.of(Optional.empty()), values.map(Optional::of)) : values;
     }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.pf4j.Extension;
 import planewright.api.calculator.About;
 import planewright.api.calculator.Calculator;
@@ -26,6 +27,9 @@ import planewright.api.calculator.Result;
 import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.figure.Chart;
+import planewright.api.figure.Outline;
+import planewright.api.journal.BenchCalendar;
+import planewright.api.journal.Picture;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -133,6 +137,18 @@ class CalculatorContractTest {
         var failed =
                 catchThrowable(test(new Breaching(breach), breach.test, USUAL).getExecutable()::execute);
         assertThat(failed).isInstanceOf(AssertionError.class).hasMessageContaining(breach.words);
+    }
+
+    /** As it would be if it took for granted that an outline is closed, a calendar has sessions, a caption is short. */
+    @ParameterizedTest
+    @ValueSource(strings = {"outline is ", "calendar is ", "picture is "})
+    void strangeOutlinesCalendarsAndPicturesAreTried(String component) {
+        var usual = new Trusting.Inputs(Optional.empty(), Optional.empty(), Optional.empty());
+        assertThatCode(test(new Trusting(""), "hostile inputs", usual).getExecutable()::execute)
+                .doesNotThrowAnyException();
+        assertThat(catchThrowable(
+                        test(new Trusting(component), "hostile inputs", usual).getExecutable()::execute))
+                .hasMessageContaining("strip.trusting fails where " + component);
     }
 
     @Test
@@ -279,6 +295,38 @@ class CalculatorContractTest {
                 return result(1, "enough");
             }
             return result(2, "enough");
+        }
+    }
+
+    /** Fails on values of one component that it does not expect. */
+    @About(id = "strip.trusting", version = "1", title = "Trusting", question = "What is it like?")
+    private static final class Trusting implements Calculator<Trusting.Inputs, Strip.Results> {
+        public record Inputs(
+                @Input(label = "Outline", help = "Its shape.")
+                Optional<Outline> outline,
+
+                @Input(label = "Calendar", help = "When.") Optional<BenchCalendar> calendar,
+                @Input(label = "Picture", help = "Of it.") Optional<Picture> picture) {}
+
+        private final String trusted;
+
+        Trusting(String trusted) {
+            this.trusted = trusted;
+        }
+
+        @Override
+        public Strip.Results compute(Inputs inputs, Run run) {
+            boolean surprised = inputs.outline().isPresent() && trusted.startsWith("outline")
+                    || inputs.calendar().filter(each -> each.week().isEmpty()).isPresent()
+                            && trusted.startsWith("calendar")
+                    || inputs.picture()
+                                    .filter(each -> each.caption().length() > 1000)
+                                    .isPresent()
+                            && trusted.startsWith("picture");
+            if (surprised) {
+                throw new IllegalStateException("not expected");
+            }
+            return result(1, "enough");
         }
     }
 

@@ -179,7 +179,7 @@ public final class CalcPage extends JPanel {
                 .or(() -> Optional.of(new Variants(described)));
         shownBuild = build.map(BuildRecord::id);
         var filled = Prefill.of(described, room.journal(), build.get().id());
-        var made = new InputForm(described, filled, this::edited);
+        var made = new InputForm(room, described, filled, this::edited);
         form = Optional.of(made);
         left.removeAll();
         left.add(Words.of(described.about().question()));

@@ -18,6 +18,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
 
 /** The component of one input. */
 interface InputField {
@@ -29,20 +30,29 @@ interface InputField {
     /**
      * The field for an input.
      *
+     * @param room the journal, whose templates and pictures are offered
      * @param value what it holds at first; null for nothing
      * @param origins where values came from; a table takes away what is typed over
      * @param edited gets what is typed; a null node for nothing
      */
-    static InputField of(Field field, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
+    static InputField of(
+            Workroom room, Field field, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
         return switch (field.kind()) {
             case ROWS -> new RowsField(field, value, origins, edited);
             case YES_NO -> yesNo(field, value, edited);
             case CHOICE -> choice(field, value, edited);
-            case PLANFORM ->
-                plain(Look.quiet(value == null ? Texts.NO_PLANFORM.text() : InputTexts.text(field, value)), field);
+            case PLANFORM -> told(field, value, Texts.NO_PLANFORM);
+            case CALENDAR -> told(field, value, Texts.NO_CALENDAR);
+            case OUTLINE -> ShelvedField.outline(room, field, value, edited);
+            case PICTURE -> ShelvedField.picture(room, field, value, edited);
             case TEXT -> field.choices().isEmpty() ? text(field, value, edited) : offered(field, value, edited);
             default -> text(field, value, edited);
         };
+    }
+
+    /** What the journal has, in words; to be changed where it stands. */
+    private static InputField told(Field field, JsonNode value, Texts none) {
+        return plain(Look.quiet(value == null ? none.text() : InputTexts.text(field, value)), field);
     }
 
     private static InputField text(Field field, JsonNode value, Consumer<JsonNode> edited) {

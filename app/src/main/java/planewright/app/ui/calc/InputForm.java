@@ -20,19 +20,22 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
 
 /** The form of a calculator's inputs, made from its description; each tells where its value came from. */
 final class InputForm extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    private final transient Workroom room;
     private final transient ObjectNode inputs;
     private final transient Map<String, Origin> origins;
     private final transient Map<String, InputField> fields = new LinkedHashMap<>();
     private final transient Runnable edited;
     private boolean untouched = true;
 
-    InputForm(Described described, Filled filled, Runnable edited) {
+    InputForm(Workroom room, Described described, Filled filled, Runnable edited) {
         super(new Stack(10));
+        this.room = room;
         this.inputs = filled.inputs().deepCopy();
         this.origins = new LinkedHashMap<>(filled.origins());
         this.edited = edited;
@@ -75,7 +78,7 @@ final class InputForm extends JPanel {
 
     private void row(JPanel card, Field field) {
         var origin = new JLabel();
-        var input = InputField.of(field, inputs.get(field.name()), origins, node -> {
+        var input = InputField.of(room, field, inputs.get(field.name()), origins, node -> {
             untouched = false;
             if (node.isNull()) {
                 inputs.remove(field.name());

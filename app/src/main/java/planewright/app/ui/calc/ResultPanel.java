@@ -5,6 +5,7 @@ import java.awt.Font;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
@@ -13,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Drawing;
+import planewright.api.figure.Outline;
 import planewright.app.calc.ClockText;
 import planewright.app.calc.Described;
 import planewright.app.calc.Keeping;
@@ -20,7 +22,7 @@ import planewright.app.calc.Origin;
 import planewright.app.calc.Outcome;
 import planewright.app.calc.ResultView;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.Edit;
+import planewright.app.journal.PictureRecord;
 import planewright.app.print.CutLines;
 import planewright.app.print.Sheets;
 import planewright.app.ui.common.Beside;
@@ -29,6 +31,7 @@ import planewright.app.ui.common.Card;
 import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
@@ -40,6 +43,7 @@ import planewright.shared.quantity.QuantityText;
 final class ResultPanel extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int GRADE_WIDTH = 82;
+    private static final int PICTURE_HEIGHT = 150;
 
     private final transient Workroom room;
     private final transient Described described;
@@ -65,6 +69,9 @@ final class ResultPanel extends JPanel {
         var view = ResultView.of(described, answered);
         add(answer(view));
         view.drawings().forEach(drawing -> add(framed(FigureView.of(drawing))));
+        if (!view.pictures().isEmpty()) {
+            add(pictures(view.pictures()));
+        }
         view.charts().forEach(chart -> add(framed(FigureView.of(chart))));
         view.tables().forEach(table -> add(new TableCard(table)));
         add(about());
@@ -91,6 +98,12 @@ final class ResultPanel extends JPanel {
                     Texts.CUT_LINES_HINT));
         }
         card.add(actions);
+        return card;
+    }
+
+    private Card pictures(List<PictureRecord> pictures) {
+        var card = new Card(new MigLayout("insets 10, gap 8", "", ""));
+        pictures.forEach(picture -> card.add(new PictureTile(room, picture, PICTURE_HEIGHT)));
         return card;
     }
 
@@ -135,6 +148,8 @@ final class ResultPanel extends JPanel {
         if (proposal instanceof Proposal.NewJoint joint) {
             box.setToolTipText(Texts.PROPOSED_TIMES.text(
                     ClockText.show(joint.handsOffUntil()), ClockText.show(joint.fullyCured())));
+        } else if (proposal instanceof Proposal.NewText text) {
+            box.setToolTipText(String.join(" ", text.text()));
         }
         box.setOpaque(false);
         proposals.put(proposal, box);
@@ -145,10 +160,24 @@ final class ResultPanel extends JPanel {
         if (proposal instanceof Proposal.NewJoint joint) {
             return Texts.PROPOSED_JOINT.text(joint.name(), joint.material());
         }
+        if (proposal instanceof Proposal.NewTask task) {
+            return Texts.PROPOSED_TASK.text(task.name())
+                    + task.handsOn().map(time -> "  " + QuantityText.show(time)).orElse("");
+        }
+        if (proposal instanceof Proposal.NewOutline outline) {
+            return Texts.PROPOSED_OUTLINE.text(outline.name(), size(outline.outline()));
+        }
+        if (proposal instanceof Proposal.NewText) {
+            return Texts.PROPOSED_TEXT.text(proposal.name());
+        }
         return proposal instanceof Proposal.NewMeasurement measurement
                 ? Texts.MEASURED.text() + ": " + proposal.name() + "  " + QuantityText.show(measurement.value())
                 : Texts.SET_UP.text() + ": " + proposal.name() + "  "
                         + QuantityText.show(((Proposal.NewSetUpValue) proposal).value());
+    }
+
+    private static String size(Outline outline) {
+        return Math.round(outline.width()) + " × " + Math.round(outline.height()) + " mm";
     }
 
     private void keep() {
@@ -157,9 +186,18 @@ final class ResultPanel extends JPanel {
                 .map(Map.Entry::getKey)
                 .toList();
         var entry = Keeping.entry(described, build.id(), answered, origins, accepted, room.now());
-        room.edit(
-                Edit.add(Texts.KEEP_EDIT.text(described.about().title()), entry),
-                () -> room.say(Texts.KEPT.text(build.name())));
+        room.inOrder(
+                () -> {
+                    var edit = Keeping.edit(
+                            Texts.KEEP_EDIT.text(described.about().title()),
+                            entry,
+                            accepted,
+                            room.journal(),
+                            room.program().folder().outlines());
+                    room.journal().apply(edit);
+                    return edit;
+                },
+                kept -> room.say(Texts.KEPT.text(build.name())));
     }
 
     private static JButton told(JButton button, Texts hint) {
@@ -168,7 +206,16 @@ final class ResultPanel extends JPanel {
     }
 
     private void print() {
-        Files.print(this, room, fileName(), () -> Sheets.result(described, build.name(), answered, origins));
+        Files.print(
+                this,
+                room,
+                fileName(),
+                () -> Sheets.result(
+                        described,
+                        build.name(),
+                        answered,
+                        origins,
+                        Optional.of(room.program().pictures())));
     }
 
     private void printTrueSize() {

@@ -1,20 +1,22 @@
-package planewright.app.outline;
+package planewright.api.figure;
 
 import java.util.ArrayList;
 import java.util.List;
-import planewright.api.figure.Drawing;
-import planewright.api.figure.Point;
+import java.util.function.ToDoubleFunction;
+import org.apiguardian.api.API;
 
 /**
- * A shape at true size, in millimetres, x to the right and y upwards from the lower left corner of its sheet.
+ * A shape at true size, in millimetres, x to the right and y upwards from the lower left corner of its sheet. As an input it
+ * is an outline template of the journal or an SVG file; as a proposal it becomes a template.
  *
- * @param width of the sheet, mm
- * @param height of the sheet, mm
+ * @param width of the sheet, mm; above 0, up to 10 000
+ * @param height of the sheet, mm; above 0, up to 10 000
  * @param paths at least one
  */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
 public record Outline(double width, double height, List<Path> paths) {
-    /** No sheet of a model aircraft is longer; chosen. */
-    static final double MOST_MILLIMETRES = 10_000;
+    /** The longest edge of a sheet, mm; no sheet of a model aircraft is longer, so this was chosen. */
+    public static final double MOST_MILLIMETRES = 10_000;
 
     public Outline {
         paths = List.copyOf(paths);
@@ -30,7 +32,7 @@ public record Outline(double width, double height, List<Path> paths) {
     /**
      * Pieces that follow one another.
      *
-     * @param start where the first begins
+     * @param start where the first begins, mm
      * @param pieces at least one
      * @param closed whether a straight line joins the end to the start
      */
@@ -43,7 +45,7 @@ public record Outline(double width, double height, List<Path> paths) {
         }
 
         /** Straight pieces that nowhere stray further from the path than the tolerance, mm. */
-        Drawing.Path flattened(double tolerance) {
+        private Drawing.Path flattened(double tolerance) {
             var points = new ArrayList<Point>();
             points.add(start);
             for (var piece : pieces) {
@@ -59,13 +61,28 @@ public record Outline(double width, double height, List<Path> paths) {
 
     /** What leads on from where a path has come to. */
     public sealed interface Piece {
+        /**
+         * Where it leads to.
+         *
+         * @return the point, mm
+         */
         Point end();
     }
 
-    /** A straight line. */
+    /**
+     * A straight line.
+     *
+     * @param end where it leads to, mm
+     */
     public record Line(Point end) implements Piece {}
 
-    /** A cubic Bézier curve with its two control points. */
+    /**
+     * A cubic Bézier curve.
+     *
+     * @param first the control point towards which it sets out, mm
+     * @param second the control point from which it arrives, mm
+     * @param end where it leads to, mm
+     */
     public record Curve(Point first, Point second, Point end) implements Piece {
         /**
          * As many equal steps of the parameter as keep each chord within the tolerance: with M the greatest second
@@ -97,7 +114,45 @@ public record Outline(double width, double height, List<Path> paths) {
         }
     }
 
-    /** To draw and to print; straight pieces stray from the outline by no more than the tolerance, mm. */
+    /**
+     * An outline of straight pieces on a sheet that just holds them.
+     *
+     * @param drawn at least one path, mm; wherever it lies, the lower left corner of all becomes that of the sheet
+     * @return the outline
+     * @throws IllegalArgumentException if there is no path, or all points lie on one line across or upwards
+     */
+    public static Outline around(List<Drawing.Path> drawn) {
+        double left = extreme(drawn, point -> -point.x());
+        double low = extreme(drawn, point -> -point.y());
+        return new Outline(
+                extreme(drawn, Point::x) + left,
+                extreme(drawn, Point::y) + low,
+                drawn.stream().map(path -> moved(path, left, low)).toList());
+    }
+
+    private static double extreme(List<Drawing.Path> drawn, ToDoubleFunction<Point> along) {
+        return drawn.stream()
+                .flatMap(path -> path.points().stream())
+                .mapToDouble(along)
+                .max()
+                .orElse(0);
+    }
+
+    private static Path moved(Drawing.Path path, double right, double up) {
+        var points = path.points().stream()
+                .map(point -> new Point(point.x() + right, point.y() + up))
+                .toList();
+        return new Path(
+                points.get(0), points.stream().skip(1).<Piece>map(Line::new).toList(), path.closed());
+    }
+
+    /**
+     * To draw and to print.
+     *
+     * @param title what is drawn
+     * @param tolerance by how much the straight pieces may stray from the outline, mm; above 0
+     * @return the drawing, its lines to be cut along
+     */
     public Drawing drawing(String title, double tolerance) {
         return new Drawing(
                 title,
