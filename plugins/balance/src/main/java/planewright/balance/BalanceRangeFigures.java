@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
@@ -61,21 +60,35 @@ final class BalanceRangeFigures {
                 Math.min(answer.from() - 0.1 * chord, answer.balancePoint().orElse(answer.from()));
         double last =
                 Math.max(answer.neutral() + 0.05 * chord, answer.balancePoint().orElse(answer.to()));
-        var series = new ArrayList<Chart.Series>();
-        series.add(new Chart.Series(
-                "Static margin", List.of(point(answer, first), point(answer, answer.neutral()), point(answer, last))));
-        answer.balancePoint()
-                .ifPresent(x ->
-                        series.add(new Chart.Series("Balances here", List.of(new Point(MM * x, 0), point(answer, x)))));
-        return new Chart.Lines(
+        double from = Math.max(0, 100 * answer.band().from());
+        double to = Math.max(from, 100 * answer.band().to());
+        double top = Math.max(to, point(answer, first).y());
+        double bottom = Math.min(0, point(answer, last).y());
+        return new Chart.Region(
                 "Static margin against balance point",
                 new Chart.Axis("Balance point", "mm"),
                 new Chart.Axis("Static margin", "%"),
-                series,
-                List.of(new Chart.Level(
-                        "wanted",
-                        100 * answer.band().from(),
-                        Optional.of(100 * answer.band().to()))));
+                List.of(
+                        across("behind the neutral point", Chart.Sense.REFUSED, first, last, bottom, 0),
+                        across("less than wanted", Chart.Sense.DOUBTFUL, first, last, 0, from),
+                        across("wanted", Chart.Sense.ALLOWED, first, last, from, to),
+                        across("more than wanted", Chart.Sense.DOUBTFUL, first, last, to, top)),
+                List.of(new Chart.Series("static margin", List.of(point(answer, first), point(answer, last)))),
+                answer.balancePoint().map(x -> new Chart.Dot("balances here", point(answer, x))).stream()
+                        .toList());
+    }
+
+    /** From a station to another, m, and between two margins, %. */
+    private static Chart.Area across(
+            String name, Chart.Sense sense, double first, double last, double bottom, double top) {
+        return new Chart.Area(
+                name,
+                sense,
+                List.of(
+                        new Point(MM * first, bottom),
+                        new Point(MM * last, bottom),
+                        new Point(MM * last, top),
+                        new Point(MM * first, top)));
     }
 
     /** Local lift in trim at the speed asked for, else in slow flight, with what each surface's section bears. */

@@ -193,7 +193,14 @@ record CureAnswer(
                 figures.cure(),
                 figures.shop(),
                 curing.facts().stream().map(CureAnswer::figure).toList(),
-                List.of(new Proposal.NewJoint(name(), curing.name(), inputs.start(), handsOffUntil(), fullyCured())));
+                List.of(
+                        new Proposal.NewJoint(name(), curing.name(), inputs.start(), handsOffUntil(), fullyCured()),
+                        new Proposal.NewTask(task(), Optional.empty())));
+    }
+
+    private String task() {
+        return "apply " + curing.name()
+                + (inputs.joint().isBlank() ? "" : " to " + inputs.joint().strip());
     }
 
     private String name() {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -28,12 +29,14 @@ class CureTimeTest {
     void jointIsProposedByTheEndThatIsCountedOn() throws Exception {
         var slow = Asked.of("polyurethane").answer();
         assertThat(slow.proposals())
-                .containsExactly(new Proposal.NewJoint(
-                        "fin to hull",
-                        "foaming polyurethane glue",
-                        EVENING,
-                        EVENING.plusHours(2),
-                        EVENING.plusHours(48)));
+                .containsExactly(
+                        new Proposal.NewJoint(
+                                "fin to hull",
+                                "foaming polyurethane glue",
+                                EVENING,
+                                EVENING.plusHours(2),
+                                EVENING.plusHours(48)),
+                        new Proposal.NewTask("apply foaming polyurethane glue to fin to hull", Optional.empty()));
         var likely = Asked.of("polyurethane").likely().answer();
         assertThat(likely.handsOffUntil()).isEqualTo(EVENING.plusMinutes(90));
         assertThat(likely.fullyCured()).isEqualTo(EVENING.plusHours(24));

@@ -9,6 +9,7 @@ import static planewright.api.quantity.Units.SQUARE_MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import javax.measure.quantity.Area;
@@ -75,11 +76,31 @@ final class InletAnswer {
                 figures.entrance(),
                 stations(),
                 lip(),
-                List.of(
-                        new Proposal.NewMeasurement("inlet area", area),
-                        new Proposal.NewMeasurement("inlet width", width),
-                        new Proposal.NewMeasurement("inlet depth", depth),
-                        new Proposal.NewMeasurement("inlet length", length)));
+                proposals(figures, area, width, depth, length));
+    }
+
+    private List<Proposal> proposals(
+            InletFigures figures,
+            Measured<Area> area,
+            Measured<Length> width,
+            Measured<Length> depth,
+            Measured<Length> length) {
+        var proposals = new ArrayList<Proposal>();
+        proposals.add(new Proposal.NewMeasurement("inlet area", area));
+        proposals.add(new Proposal.NewMeasurement("inlet width", width));
+        proposals.add(new Proposal.NewMeasurement("inlet depth", depth));
+        proposals.add(new Proposal.NewMeasurement("inlet length", length));
+        figures.outline()
+                .ifPresent(outline -> proposals.add(new Proposal.NewOutline(
+                        String.format(Locale.ROOT, "submerged inlet, %.0f mm wide", width.in(MILLIMETRE)),
+                        outline,
+                        List.of(String.format(
+                                Locale.ROOT,
+                                "To lay on the skin, narrow end forward. Ramp %.1f° from the skin at the narrow end to"
+                                        + " %.1f mm below it at the wide one.",
+                                Math.toDegrees(shape.ramp()),
+                                1000 * shape.floorDepth())))));
+        return proposals;
     }
 
     /** One over the radius of the skin along the flow, 1/m; 0 where it is straight. */

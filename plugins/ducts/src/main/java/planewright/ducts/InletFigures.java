@@ -3,6 +3,7 @@ package planewright.ducts;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import planewright.api.figure.Drawing;
@@ -10,6 +11,7 @@ import planewright.api.figure.Drawing.Layer;
 import planewright.api.figure.Drawing.Path;
 import planewright.api.figure.Drawing.Shape;
 import planewright.api.figure.Drawing.Use;
+import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
 
 /**
@@ -63,6 +65,13 @@ final class InletFigures {
 
     private double half(double x) {
         return MM * shape.halfWidthOnSkin(x / MM);
+    }
+
+    /** What is cut out of the skin, the apex closed; empty where it is larger than any sheet. */
+    Optional<Outline> outline() {
+        return Math.max(length, 2 * paperHalf) > Outline.MOST_MILLIMETRES
+                ? Optional.empty()
+                : Optional.of(Outline.around(List.of(new Path(cutOut().points(), true))));
     }
 
     /** From one end of the apex along a wall, across at the lip, and back. */

@@ -3,6 +3,7 @@ package planewright.ducts;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import java.util.List;
 import java.util.Random;
@@ -212,10 +213,25 @@ class SubmergedInletTest {
     }
 
     @Test
-    void measurementsAreProposed() throws Exception {
-        assertThat(Asked.area(400).answer().proposals())
+    void measurementsAndTheOutlineAreProposed() throws Exception {
+        var results = Asked.area(400).answer();
+        assertThat(results.proposals())
                 .extracting(Proposal::name)
-                .containsExactly("inlet area", "inlet width", "inlet depth", "inlet length");
+                .containsExactly(
+                        "inlet area", "inlet width", "inlet depth", "inlet length", "submerged inlet, 40 mm wide");
+        var outline = ((Proposal.NewOutline) results.proposals().get(4)).outline();
+        assertThat(outline.width()).isCloseTo(results.length().in(Units.MILLIMETRE), within(1e-9));
+        assertThat(outline.height()).isCloseTo(results.width().in(Units.MILLIMETRE), within(1e-9));
+        assertThat(outline.paths()).hasSize(1);
+        assertThat(outline.paths().get(0).closed()).isTrue();
+        // the outline is the cut-out: the surveyor's formula over its points gives the area that the answer tells
+        double twice = 0;
+        var at = outline.paths().get(0).start();
+        for (var piece : outline.paths().get(0).pieces()) {
+            twice += at.x() * piece.end().y() - piece.end().x() * at.y();
+            at = piece.end();
+        }
+        assertThat(Math.abs(twice) / 2).isCloseTo(results.cutOut().in(Units.SQUARE_MILLIMETRE), withinPercentage(0.5));
     }
 
     @Test
