@@ -96,6 +96,22 @@ public final class PictureShelf {
         return photos.resolve(picture.hash().substring(0, 2)).resolve(picture.hash() + "." + picture.type());
     }
 
+    /**
+     * Writes a picture into another file.
+     *
+     * @param asTaken byte for byte, the place included where the camera told it; else without whatever a camera has noted besides
+     *     the time
+     * @throws IOException if the picture is missing or damaged, or the file cannot be written
+     */
+    public void handOn(Picture picture, Path target, boolean asTaken) throws IOException {
+        Slow.work("copying a picture");
+        var file = file(picture);
+        if (!Files.isRegularFile(file)) {
+            throw new IOException("picture " + file + " is missing");
+        }
+        SafeFile.write(target, asTaken ? Files.readAllBytes(file) : PlainPicture.of(file));
+    }
+
     /** When a photo was taken, by the camera's clock; empty where it does not say. */
     public Optional<LocalDateTime> taken(Path file) {
         return Exif.of(file).taken();
