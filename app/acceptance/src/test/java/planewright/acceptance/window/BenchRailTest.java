@@ -2,35 +2,20 @@ package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.util.concurrent.atomic.AtomicReference;
-import javax.swing.JLabel;
-import javax.swing.JTextArea;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.api.io.TempDir;
-import planewright.app.store.JournalFolder;
-import planewright.app.store.UserFolders;
 
 /** Joints of all builds in the rail at the right, from closing to ready, by a clock that the test sets. */
-class BenchRailTest {
-    @RegisterExtension
-    final EventThread eventThread = new EventThread();
-
-    @TempDir
-    Path folder;
-
+class BenchRailTest extends InNewJournal {
     @Test
     void aJointIsFollowedFromTheLineTypedToTheNoticeAndUndoTakesItOff() throws Exception {
-        var journal = folder.resolve("journal");
-        JournalFolder.create(journal, "Shed");
         var clock = new SetClock(OpenWindow.CLOCK.instant());
-        try (var window = OpenWindow.on(journal, UserFolders.under(folder.resolve("user")), clock)) {
+        try (var window = OpenWindow.on(journal, user, clock)) {
             assertThat(window.frame().isShowing()).isTrue();
             if (!Hands.isThere("bench")) {
                 Hands.click("show-bench");
@@ -67,27 +52,6 @@ class BenchRailTest {
                             .noneMatch(each -> "bench-spar joint".equals(each.getName())));
             assertThat(Hands.isThere("bench-fin joint")).isTrue();
         }
-    }
-
-    private static void begin(String build) {
-        Hands.type("new-build-name", build);
-        Hands.click("new-build");
-        Hands.find(JLabel.class, "with the name", label -> build.equals(label.getText()));
-    }
-
-    private static void write(String line) {
-        Hands.type("capture-line", line);
-        Hands.enter("capture-line");
-        Hands.waitUntil(
-                "the line written",
-                () -> Hands.all(javax.swing.JTextField.class).stream()
-                        .anyMatch(field -> "capture-line".equals(field.getName())
-                                && field.getText().isEmpty()));
-    }
-
-    private static void see(String words) {
-        Hands.find(
-                JTextArea.class, "with '" + words + "'", area -> area.getText().contains(words));
     }
 
     /** A clock that stands until it is moved on. */

@@ -4,43 +4,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
-import java.nio.file.Path;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.api.io.TempDir;
 import planewright.app.store.JournalFolder;
-import planewright.app.store.UserFolders;
 import planewright.app.ui.common.FigureView;
 
 /**
  * Measurements of a build: looked at in another unit, corrected in their cells, copied. The ounce is that of NIST Special
  * Publication 811 (2008), appendix B: 28.349523125 g, so 212 g are 7.478 oz.
  */
-class MeasurementsPageTest {
-    @RegisterExtension
-    final EventThread eventThread = new EventThread();
-
-    @TempDir
-    Path folder;
-
-    private Path journal;
-    private UserFolders user;
-
-    @BeforeEach
-    void empty() throws Exception {
-        journal = folder.resolve("journal");
-        user = UserFolders.under(folder.resolve("user"));
-        JournalFolder.create(journal, "Shed");
-    }
-
+class MeasurementsPageTest extends InNewJournal {
     @Test
     void valuesAreShownInTheUnitOfChoiceEditedUndoneAndCopied() throws Exception {
-        try (var window = OpenWindow.on(journal, user)) {
-            Hands.type("new-build-name", "Teal");
-            Hands.click("new-build");
+        try (var window = open()) {
+            begin("Teal");
             window.page("Measurements");
             Hands.waitUntil(
                     "what to do",
@@ -92,7 +70,7 @@ class MeasurementsPageTest {
                     .contains("Teal,2026-11-28T19:30,fin height,3 1/2,in,,,3.5,")
                     .doesNotContain("panel");
         }
-        try (var again = OpenWindow.on(journal, user)) {
+        try (var again = open()) {
             again.page("Measurements");
             JTable table = Hands.find(JTable.class, "measurements");
             Hands.waitUntil(
@@ -108,16 +86,6 @@ class MeasurementsPageTest {
                             .written())
                     .isEqualTo("212");
         }
-    }
-
-    private static void write(String line) {
-        Hands.type("capture-line", line);
-        Hands.enter("capture-line");
-        Hands.waitUntil(
-                "the line written",
-                () -> Hands.all(javax.swing.JTextField.class).stream()
-                        .anyMatch(field -> "capture-line".equals(field.getName())
-                                && field.getText().isEmpty()));
     }
 
     private static void chooseUnit(String symbol) {

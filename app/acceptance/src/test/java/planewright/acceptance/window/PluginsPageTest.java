@@ -14,36 +14,22 @@ import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.api.io.TempDir;
 import planewright.app.calc.Described;
 import planewright.app.calc.PluginShelf;
 import planewright.app.calc.TestPlugins;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.store.JournalFolder;
-import planewright.app.store.UserFolders;
 
 /** Plugins in the window: added once trusted, switched and removed while it is open. */
 @SuppressWarnings("try") // the window is open as long as its block runs, whoever looks at it
-class PluginsPageTest {
+class PluginsPageTest extends InNewJournal {
     private static final String CALCULATORS = "Calculators";
 
-    @RegisterExtension
-    final EventThread eventThread = new EventThread();
-
-    @TempDir
-    Path folder;
-
-    private Path journal;
-    private UserFolders user;
     private Path zip;
 
     @BeforeEach
-    void journal() throws Exception {
-        journal = folder.resolve("journal");
-        user = UserFolders.under(folder.resolve("user"));
-        JournalFolder.create(journal, "Shed");
+    void buildAndPlugin() throws Exception {
         try (var opened = JournalFolder.open(journal, user)) {
             opened.journal().apply(Edit.add("build", BuildRecord.begin("Tin Whistle", LocalDate.of(2026, 10, 3))));
         }
@@ -86,7 +72,7 @@ class PluginsPageTest {
 
     @Test
     void aPluginOfTheProgramIsSwitchedOffAndOn() throws Exception {
-        try (var window = OpenWindow.on(journal, user)) {
+        try (var window = open()) {
             window.page(CALCULATORS);
             waitFor("ducts.inlet", true);
             Hands.click("show-plugins");
@@ -108,7 +94,7 @@ class PluginsPageTest {
 
     @Test
     void anAddedPluginRunsAtOnceAndIsRemoved() throws Exception {
-        try (var window = OpenWindow.on(journal, user)) {
+        try (var window = open()) {
             window.page(CALCULATORS);
             waitFor("ducts.inlet", true);
             Hands.click("show-plugins");
@@ -152,7 +138,7 @@ class PluginsPageTest {
         Files.createDirectories(user.data().resolve("plugins"));
         Files.copy(zip, user.data().resolve("plugins/stray.zip"));
         assertThat(PluginShelf.look(zip).id()).isEqualTo("bench");
-        try (var window = OpenWindow.on(journal, user)) {
+        try (var window = open()) {
             window.page(CALCULATORS);
             waitFor("ducts.inlet", true);
             Hands.click("show-plugins");

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.image.BufferedImage;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
@@ -14,43 +13,23 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JTable;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.extension.RegisterExtension;
-import org.junit.jupiter.api.io.TempDir;
 import planewright.api.journal.Entry;
 import planewright.app.Settings;
 import planewright.app.cli.CommandLineProgram;
 import planewright.app.journal.EntryRecord;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
-import planewright.app.store.UserFolders;
 import planewright.app.ui.common.Chip;
 import planewright.app.ui.common.PictureTile;
 
 /** The main job in a real window: a build, an entry, the ledger, keeping, finding, undoing, closing, opening again. */
-class WholeJobTest {
+class WholeJobTest extends InNewJournal {
     private static final String BUILD = "Tin Whistle";
-
-    @RegisterExtension
-    final EventThread eventThread = new EventThread();
-
-    @TempDir
-    Path folder;
-
-    private Path journal;
-    private UserFolders user;
-
-    @BeforeEach
-    void emptyJournal() throws Exception {
-        journal = folder.resolve("journal");
-        user = UserFolders.under(folder.resolve("user"));
-        JournalFolder.create(journal, "Shed");
-    }
 
     @Test
     void aBuilderGoesThroughTheWholeJobAndFindsItAgain() throws Exception {
-        try (var window = OpenWindow.on(journal, user)) {
+        try (var window = open()) {
             beginBuild(window);
             writeEntry();
             writeLedger(window);
@@ -58,7 +37,7 @@ class WholeJobTest {
             findAgain();
             undoAndRedo();
         }
-        try (var window = OpenWindow.on(journal, user)) {
+        try (var window = open()) {
             window.build(BUILD);
             seeEntry();
             assertThat(kept()).as("the kept result is in the log").isPresent();
@@ -68,7 +47,7 @@ class WholeJobTest {
 
     @Test
     void aQuantityThatIsNoneStaysAsTypedAndNothingIsWritten() throws Exception {
-        try (var window = OpenWindow.on(journal, user)) {
+        try (var window = open()) {
             beginBuild(window);
             Hands.click("new-entry");
             Hands.type("entry-title", "Fin");
@@ -97,7 +76,7 @@ class WholeJobTest {
 
     @Test
     void aDeletedEntryIsBroughtBackFromTheBin() throws Exception {
-        try (var window = OpenWindow.on(journal, user)) {
+        try (var window = open()) {
             beginBuild(window);
             writeEntry();
             Hands.click("edit-entry");
@@ -116,10 +95,7 @@ class WholeJobTest {
 
     private static void beginBuild(OpenWindow window) {
         assertThat(window.frame().getTitle()).startsWith("Shed");
-        Hands.type("new-build-name", BUILD);
-        Hands.click("new-build");
-        Hands.find(
-                JLabel.class, "with the build's name", label -> label.getText().equals(BUILD));
+        begin(BUILD);
     }
 
     private void writeEntry() throws Exception {
