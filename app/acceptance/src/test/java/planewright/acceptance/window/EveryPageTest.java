@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTable;
@@ -53,6 +54,10 @@ class EveryPageTest {
             Hands.find(JTextComponent.class, "setUp-name-0");
             assertThat(nameless()).isEmpty();
             Hands.click("discard-entry");
+            picturesAreNamed(window);
+            window.page("Measurements");
+            Hands.find(JTable.class, "measurements");
+            assertThat(nameless()).isEmpty();
             window.page("Parts");
             assertThat(nameless()).isEmpty();
             window.page("Calculators");
@@ -71,6 +76,25 @@ class EveryPageTest {
             Hands.click("show-notices");
             window.page("Log");
         }
+    }
+
+    private static void picturesAreNamed(OpenWindow window) {
+        window.page("Pictures");
+        var grid = Hands.find(JComponent.class, "picture-grid");
+        assertThat(nameless()).isEmpty();
+        Hands.press(grid, "END");
+        Hands.press(grid, "shift LEFT");
+        Hands.click("picture-compare");
+        Hands.find(Component.class, "compare-then");
+        assertThat(nameless()).isEmpty();
+        Hands.click("compare-back");
+        Hands.press(grid, "ENTER");
+        Hands.find(Component.class, "large-picture");
+        Hands.click("large-measure");
+        Hands.find(Component.class, "measure-panel");
+        assertThat(nameless()).isEmpty();
+        Hands.click("large-back");
+        Hands.find(JComponent.class, "picture-grid");
     }
 
     /** Goes through all of them, from the last to the first. */

@@ -4,7 +4,9 @@ import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
 import java.awt.Window;
+import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
 import java.lang.reflect.InvocationTargetException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -17,8 +19,10 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
+import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JTable;
+import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 
 /**
@@ -80,6 +84,26 @@ final class Hands {
             for (int kind : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
                 found.dispatchEvent(new KeyEvent(found, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
             }
+        });
+    }
+
+    /** Does what a key does on a component that has the focus: {@code ctrl A}. */
+    static void press(JComponent component, String stroke) {
+        onEventThread(() -> {
+            var action = component.getActionMap().get(component.getInputMap().get(KeyStroke.getKeyStroke(stroke)));
+            action.actionPerformed(new ActionEvent(component, ActionEvent.ACTION_PERFORMED, stroke));
+            return action;
+        });
+    }
+
+    /** Presses and lets go the left button of the mouse. */
+    static void press(Component component, int x, int y) {
+        onEventThread(() -> {
+            for (int kind : List.of(MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED)) {
+                component.dispatchEvent(new MouseEvent(
+                        component, kind, System.currentTimeMillis(), 0, x, y, 1, false, MouseEvent.BUTTON1));
+            }
+            return component;
         });
     }
 

@@ -15,6 +15,7 @@ import planewright.app.ui.log.EntryEditor;
 import planewright.app.ui.log.LogPage;
 import planewright.app.ui.measurements.MeasurementsPage;
 import planewright.app.ui.parts.PartsPage;
+import planewright.app.ui.pictures.PicturesPage;
 
 /** The build that is shown: its header and its pages. */
 public final class BuildPage extends JPanel {
@@ -36,6 +37,7 @@ public final class BuildPage extends JPanel {
         var calculators = new CalcPage(room);
         tabs.setName("pages");
         tabs.addTab(Texts.LOG.text(), log);
+        tabs.addTab(Texts.PICTURES.text(), new PicturesPage(room, log::takeFiles, log::takePasted));
         tabs.addTab(Texts.MEASUREMENTS.text(), new MeasurementsPage(room));
         tabs.addTab(Texts.PARTS.text(), new PartsPage(room));
         tabs.addTab(Texts.CALCULATORS.text(), calculators);

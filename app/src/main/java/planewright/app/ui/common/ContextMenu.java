@@ -47,6 +47,8 @@ public final class ContextMenu extends JPopupMenu {
             if (row >= 0 && !list.isSelectedIndex(row)) {
                 list.setSelectedIndex(row);
             }
+        } else if (component instanceof Choosing choosing) {
+            choosing.chooseAt(place);
         }
     }
 }

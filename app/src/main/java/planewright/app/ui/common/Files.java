@@ -97,6 +97,15 @@ public final class Files {
         save(over, room, name, Kind.SVG, svg -> CutLines.write(drawings, svg));
     }
 
+    /**
+     * Asks for a file, then writes a picture into it in the background.
+     *
+     * @param type {@code jpg} or {@code png}
+     */
+    public static void savePicture(Component over, Workroom room, String name, String type, Writer writer) {
+        save(over, room, name, Kind.valueOf(type.toUpperCase(Locale.ROOT)), writer);
+    }
+
     private static void save(Component over, Workroom room, String name, Kind kind, Writer writer) {
         chooseTarget(over, kind.title.text(), name, kind.ending())
                 .ifPresent(file -> room.background().run(() -> java.nio.file.Files.exists(file), exists -> {
@@ -147,7 +156,9 @@ public final class Files {
     /** Kinds of files, by the names that builders know them by. */
     private enum Kind {
         PDF(Texts.PRINT_AS, Texts.PRINTED),
-        SVG(Texts.CUT_LINES_AS, Texts.CUT_LINES_SAVED);
+        SVG(Texts.CUT_LINES_AS, Texts.CUT_LINES_SAVED),
+        JPG(Texts.SAVE_COPY, Texts.COPY_SAVED),
+        PNG(Texts.SAVE_COPY, Texts.COPY_SAVED);
 
         private final Texts title;
         private final Texts done;
@@ -162,7 +173,9 @@ public final class Files {
         }
     }
 
-    private interface Writer {
+    /** Writes into the file that was chosen; in the background. */
+    @FunctionalInterface
+    public interface Writer {
         void write(Path file) throws IOException;
     }
 }

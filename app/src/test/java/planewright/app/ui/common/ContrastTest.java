@@ -64,6 +64,7 @@ class ContrastTest {
         check("Table.selectionForeground", "Table.selectionBackground", TEXT, weak);
         check("TextField.placeholderForeground", "TextField.background", TEXT, weak);
         check("Label.foreground", "Planewright.mark", TEXT, weak);
+        check("ToggleButton.selectedForeground", "ToggleButton.selectedBackground", TEXT, weak);
         check("ToolTip.foreground", "ToolTip.background", TEXT, weak);
         assertThat(weak).isEmpty();
     }
