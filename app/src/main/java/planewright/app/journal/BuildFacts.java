@@ -21,6 +21,17 @@ public final class BuildFacts {
 
     /** In the order in which they are read. */
     public static List<Fact> of(OpenJournal journal, BuildRecord build) {
+        var facts = new ArrayList<>(measures(journal, build));
+        var log = journal.log(build.id());
+        long days =
+                log.stream().map(entry -> entry.at().toLocalDate()).distinct().count();
+        facts.add(new Fact(days == 1 ? "day at work" : "days at work", Long.toString(days)));
+        facts.add(new Fact(log.size() == 1 ? "entry" : "entries", Integer.toString(log.size())));
+        return facts;
+    }
+
+    /** Those of the aircraft itself: masses, balance point, sizes. */
+    public static List<Fact> measures(OpenJournal journal, BuildRecord build) {
         var facts = new ArrayList<Fact>();
         var mass = mass(journal, build);
         mass.ifPresent(all -> facts.add(new Fact(all.weighed() ? "all-up mass" : "ledger mass", shown(all.mass()))));
@@ -34,11 +45,6 @@ public final class BuildFacts {
                 mass.ifPresent(all -> facts.add(new Fact("wing loading", loading(all.mass(), area))));
             });
         });
-        var log = journal.log(build.id());
-        long days =
-                log.stream().map(entry -> entry.at().toLocalDate()).distinct().count();
-        facts.add(new Fact(days == 1 ? "day at work" : "days at work", Long.toString(days)));
-        facts.add(new Fact(log.size() == 1 ? "entry" : "entries", Integer.toString(log.size())));
         return facts;
     }
 

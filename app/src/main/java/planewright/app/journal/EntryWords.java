@@ -11,6 +11,11 @@ import planewright.shared.quantity.QuantityText;
 public final class EntryWords {
     private EntryWords() {}
 
+    /** Its title, or what kind of entry it is. */
+    public static String heading(EntryRecord entry) {
+        return entry.title().isEmpty() ? entry.kind().word() : entry.title();
+    }
+
     /** How long, in what weather, how it went. */
     public static String flight(FlightRecord flight) {
         return line(shown(flight.duration()), flight.conditions(), flight.behaviour());

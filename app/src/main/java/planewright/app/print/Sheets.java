@@ -119,7 +119,7 @@ public final class Sheets {
 
     private static List<Sheet.Block> blocks(EntryRecord entry, PictureShelf pictures) {
         var blocks = new ArrayList<Sheet.Block>();
-        blocks.add(new Sheet.Heading(2, entry.title().isEmpty() ? entry.kind().word() : entry.title()));
+        blocks.add(new Sheet.Heading(2, EntryWords.heading(entry)));
         blocks.add(new Sheet.Paragraph(WHEN.format(entry.at()) + ", "
                 + entry.kind().word() + (entry.tags().isEmpty() ? "" : " · " + String.join(", ", entry.tags()))));
         entry.text().forEach(paragraph -> blocks.add(new Sheet.Paragraph(plain(paragraph))));

@@ -6,13 +6,16 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JTabbedPane;
 import javax.swing.JTable;
+import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -59,6 +62,9 @@ class EveryPageTest {
             Hands.find(JTable.class, "measurements");
             assertThat(nameless()).isEmpty();
             window.page("Parts");
+            assertThat(nameless()).isEmpty();
+            window.page("Set-up");
+            Hands.find(JTable.class, "set-up");
             assertThat(nameless()).isEmpty();
             window.page("Calculators");
             Hands.find(Component.class, "result");
@@ -164,6 +170,55 @@ class EveryPageTest {
             Hands.waitUntil(
                     "light",
                     () -> window.frame().getContentPane().getBackground().equals(light));
+        }
+    }
+
+    /** With the keyboard alone each control is reached, and none keeps it for itself. */
+    @Test
+    void tabGoesThroughEveryControlOfAPage() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            for (var page : List.of("Pictures", "Measurements", "Set-up")) {
+                window.page(page);
+                var tabs = Hands.find(JTabbedPane.class, "pages");
+                var reached = Hands.onEventThread(() -> {
+                    var shown = (JComponent) tabs.getSelectedComponent();
+                    var order = window.frame().getFocusTraversalPolicy();
+                    var found = new LinkedHashSet<Component>();
+                    var at = order.getFirstComponent(window.frame());
+                    while (at != null && found.add(at)) {
+                        at = order.getComponentAfter(window.frame(), at);
+                    }
+                    var missed = Hands.all(JComponent.class).stream()
+                            .filter(shown::isAncestorOf)
+                            .filter(each -> each instanceof AbstractButton
+                                    || each instanceof JTextField
+                                    || each instanceof JTable
+                                    || "picture-grid".equals(each.getName()))
+                            .filter(each -> each.isEnabled() && each.isFocusable() && each.isShowing())
+                            .filter(each -> !found.contains(each))
+                            .filter(each -> !"TextField.clearButton".equals(each.getName()))
+                            .map(Component::getName)
+                            .toList();
+                    assertThat(found).anyMatch(shown::isAncestorOf);
+                    return missed;
+                });
+                assertThat(reached).as("never reached on %s", page).isEmpty();
+            }
+        }
+    }
+
+    @Test
+    void everyPageFitsIntoASmallWindow() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.onEventThread(() -> {
+                window.frame().setSize(new Dimension(820, 560));
+                window.frame().validate();
+                return window;
+            });
+            for (var page : List.of("Log", "Pictures", "Measurements", "Parts", "Set-up", "Calculators")) {
+                window.page(page);
+                assertThat(cutOff()).as(page).isEmpty();
+            }
         }
     }
 

@@ -95,14 +95,14 @@ public final class CalcPage extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[120:300:,fill][][][grow,right][]"));
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10", "[80:300:,fill][][][grow,right][]"));
         choice.setName("calculator");
         choice.getAccessibleContext().setAccessibleName(Texts.CALCULATORS.text());
         choice.setKeySelectionManager(new ByTitle());
         choice.setRenderer(Words.choice(
                 each -> each == null ? "" : ((Described) each).about().title()));
         bar.add(choice);
-        bar.add(Buttons.of("from-journal", Texts.FROM_JOURNAL_AGAIN.text(), this::prefill), "wmin 0");
+        bar.add(Buttons.of("from-journal", Texts.FROM_JOURNAL_AGAIN.text(), this::prefill));
         bar.add(run, "split 2, hidemode 3");
         bar.add(stop, "hidemode 3");
         progress.setName("progress");

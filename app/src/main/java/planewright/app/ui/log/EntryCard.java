@@ -35,6 +35,7 @@ final class EntryCard extends Card {
     private static final long serialVersionUID = 1L;
     private static final DateTimeFormatter WHEN =
             DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT);
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofLocalizedTime(FormatStyle.SHORT);
     private static final int PICTURE_HEIGHT = 150;
 
     private final transient Workroom room;
@@ -82,7 +83,7 @@ final class EntryCard extends Card {
         var words = new JPanel(new Stack(2));
         words.setOpaque(false);
         words.add(Look.sized(
-                Look.quiet(WHEN.format(entry.at()) + "  ·  "
+                Look.quiet(TIME.format(entry.at()) + "  ·  "
                         + Terms.of(entry.kind().word())),
                 0.92,
                 Font.PLAIN));

@@ -4,7 +4,10 @@ import java.awt.KeyboardFocusManager;
 import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -42,6 +45,7 @@ import planewright.app.ui.common.Workroom;
  */
 public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEditor.Ending {
     private static final long serialVersionUID = 1L;
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL);
     private static final int AT_ONCE = 20;
     private static final int EDGE = 10;
 
@@ -248,7 +252,13 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
         if (log.isEmpty() && editor.isEmpty()) {
             column.add(Words.quiet(Texts.EMPTY_LOG.text()));
         }
+        Optional<LocalDate> day = Optional.empty();
         for (var entry : log.subList(0, Math.min(limit, log.size()))) {
+            var date = entry.at().toLocalDate();
+            if (day.filter(date::equals).isEmpty()) {
+                day = Optional.of(date);
+                column.add(Look.heading(DAY.format(date), 1.05));
+            }
             if (editor.filter(open -> open.entryId().equals(entry.id())).isPresent()) {
                 column.add(editor.get());
             } else {
