@@ -90,7 +90,17 @@ class ArchitectureTest {
                             "store")),
             Map.entry(
                     "ui",
-                    List.of("calc", "exchange", "figure", "index", "journal", "pictures", "print", "program", "store")),
+                    List.of(
+                            "calc",
+                            "exchange",
+                            "figure",
+                            "index",
+                            "journal",
+                            "outline",
+                            "pictures",
+                            "print",
+                            "program",
+                            "store")),
             Map.entry("main", List.of("cli", "program", "ui")));
 
     @ParameterizedTest

@@ -5,12 +5,14 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import planewright.api.journal.Life;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.CarryOver;
 import planewright.app.journal.Edit;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
@@ -40,12 +42,20 @@ final class NewCommand implements Callable<Integer> {
             description = "sketched, on the bench, ready, flying, resting or gone.")
     private String life = Life.SKETCHED.word();
 
+    @Mixin
+    private StartOptions start;
+
     NewCommand(Desk desk) {
         this.desk = desk;
     }
 
     @Override
     public Integer call() throws IOException {
+        if (!start.isGiven()) {
+            start.requireNone();
+        } else if (folder.isPresent()) {
+            throw CommandFailed.words("--in begins a journal and --from or --template a build; accepted: one of them");
+        }
         return folder.isPresent() ? journal(folder.get()) : build();
     }
 
@@ -76,13 +86,25 @@ final class NewCommand implements Callable<Integer> {
                     .withLayout(layout)
                     .withDatum(datum)
                     .withLife(stage);
-            program.journal().apply(Edit.add("new build", build));
+            var carried = start.read(program);
+            var told = carried.map(NewCommand::told);
+            program.journal()
+                    .apply(carried.map(all -> all.begin(build, desk.now(), told.orElseThrow()))
+                            .orElseGet(() -> Edit.add("new build", build)));
             if (common.json()) {
                 desk.json(JsonFiles.object().put("id", build.id()).put("name", build.name()));
             } else {
                 desk.out().println("Began build '" + build.name() + "'");
+                told.ifPresent(begun -> begun.text().forEach(line -> desk.out().println("  " + line)));
             }
         }
         return 0;
+    }
+
+    private static CarryOver.Told told(CarryOver carried) {
+        return new CarryOver.Told(
+                "new build",
+                carried.from().map(proven -> "Begun from " + proven.name()).orElse("Begun from templates"),
+                carried.told(UnaryOperator.identity()));
     }
 }

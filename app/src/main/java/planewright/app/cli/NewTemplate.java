@@ -4,10 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import javax.measure.quantity.Time;
@@ -152,16 +149,11 @@ final class NewTemplate implements Callable<Integer> {
         }
         var given = values.stream().map(NewTemplate::value).toList();
         return new TemplateContent.SetUp(
-                given.isEmpty() ? build.map(known -> flown(program, known)).orElse(List.of()) : given);
-    }
-
-    /** The newest value of each name in a build's log. */
-    private static List<SetUpRecord> flown(Program program, BuildRecord build) {
-        Map<String, SetUpRecord> newest = new LinkedHashMap<>();
-        for (var entry : program.journal().log(build.id())) {
-            entry.setUp().forEach(value -> newest.put(value.name().toLowerCase(Locale.ROOT), value));
-        }
-        return List.copyOf(newest.values());
+                given.isEmpty()
+                        ? build.map(known ->
+                                        SetUpRecord.newest(program.journal().log(known.id())))
+                                .orElse(List.of())
+                        : given);
     }
 
     private static SetUpRecord value(String written) {

@@ -78,7 +78,8 @@ final class ShowCommand implements Callable<Integer> {
         }
         desk.out()
                 .println(shown.name() + (shown.layout().isEmpty() ? "" : " · " + shown.layout()) + " · "
-                        + shown.life().word() + " · begun " + shown.begun());
+                        + shown.life().word() + " · begun " + shown.begun()
+                        + shown.begunFrom().map(day -> " from " + day.name()).orElse(""));
         if (!shown.datum().isEmpty()) {
             desk.out().println("Stations from: " + shown.datum());
         }

@@ -58,7 +58,8 @@ public enum PartColumn {
                 this == Z ? read(typed, Units.MILLIMETRE, Length.class) : part.z(),
                 this == LENGTH ? above(typed, Units.MILLIMETRE, Length.class) : part.length(),
                 this == WIDTH ? above(typed, Units.MILLIMETRE, Length.class) : part.width(),
-                this == HEIGHT ? above(typed, Units.MILLIMETRE, Length.class) : part.height());
+                this == HEIGHT ? above(typed, Units.MILLIMETRE, Length.class) : part.height(),
+                part.carried() && this != MASS);
     }
 
     private static String show(Optional<? extends Measured<?>> value) {

@@ -6,7 +6,11 @@ import javax.measure.quantity.Mass;
 import planewright.api.journal.Part;
 import planewright.api.quantity.Measured;
 
-/** A line of the mass ledger as the journal holds it. */
+/**
+ * A line of the mass ledger as the journal holds it.
+ *
+ * @param carried whether its mass was carried over from another build and not weighed here yet
+ */
 public record PartRecord(
         String id,
         String name,
@@ -17,10 +21,26 @@ public record PartRecord(
         Optional<Measured<Length>> z,
         Optional<Measured<Length>> length,
         Optional<Measured<Length>> width,
-        Optional<Measured<Length>> height)
+        Optional<Measured<Length>> height,
+        boolean carried)
         implements Part {
     public PartRecord {
         name = Checks.notBlank("name of a part", name);
+    }
+
+    /** A part of this build's own. */
+    public PartRecord(
+            String id,
+            String name,
+            String group,
+            Optional<Measured<Mass>> mass,
+            Optional<Measured<Length>> x,
+            Optional<Measured<Length>> y,
+            Optional<Measured<Length>> z,
+            Optional<Measured<Length>> length,
+            Optional<Measured<Length>> width,
+            Optional<Measured<Length>> height) {
+        this(id, name, group, mass, x, y, z, length, width, height, false);
     }
 
     /** A part of which nothing but the name is known. */
@@ -36,5 +56,10 @@ public record PartRecord(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
+    }
+
+    /** The same with a mass carried over from another build: as good as a guess until the part is weighed. */
+    PartRecord carried(Optional<Measured<Mass>> guess) {
+        return new PartRecord(id, name, group, guess, x, y, z, length, width, height, guess.isPresent());
     }
 }

@@ -1,5 +1,9 @@
 package planewright.app.journal;
 
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import planewright.api.journal.SetUpValue;
 import planewright.api.quantity.Measured;
 import planewright.shared.quantity.Written;
@@ -18,5 +22,17 @@ public record SetUpRecord(String name, Written quantity) implements SetUpValue {
     @Override
     public String written() {
         return quantity.number();
+    }
+
+    /**
+     * What a build flies with: the newest value of each name.
+     *
+     * @param log in order of time
+     */
+    public static List<SetUpRecord> newest(List<EntryRecord> log) {
+        Map<String, SetUpRecord> newest = new LinkedHashMap<>();
+        log.forEach(entry ->
+                entry.setUp().forEach(value -> newest.put(value.name().toLowerCase(Locale.ROOT), value)));
+        return List.copyOf(newest.values());
     }
 }

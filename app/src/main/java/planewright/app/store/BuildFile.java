@@ -23,7 +23,8 @@ final class BuildFile {
                 fields.date("begun"),
                 fields.texts("notes"),
                 fields.rows("parts", BuildFile::part),
-                planform.isPresent() ? Optional.of(PlanformJson.read(planform.get())) : Optional.empty());
+                planform.isPresent() ? Optional.of(PlanformJson.read(planform.get())) : Optional.empty(),
+                fields.nested("begunFrom", TemplateFile::buildDay));
     }
 
     /** What a build's file holds, its planform in the units that a tree of it has. */
@@ -47,6 +48,7 @@ final class BuildFile {
                 .text("begun", build.begun().toString())
                 .texts("notes", build.notes())
                 .rows("parts", build.parts(), BuildFile::part);
+        build.begunFrom().ifPresent(proven -> writing.nested("begunFrom", TemplateFile.buildDay(proven)));
         build.planform().ifPresent(planform -> writing.tree("planform", PlanformJson.write(planform)));
         return writing.done();
     }
@@ -62,7 +64,8 @@ final class BuildFile {
                 row.measured("z", Length.class),
                 row.measured("length", Length.class),
                 row.measured("width", Length.class),
-                row.measured("height", Length.class));
+                row.measured("height", Length.class),
+                row.flag("carried"));
     }
 
     private static Writing part(PartRecord part) {
@@ -71,6 +74,7 @@ final class BuildFile {
                 .text("name", part.name())
                 .text("group", part.group())
                 .measured("mass", part.mass())
+                .flag("carried", part.carried())
                 .measured("x", part.x())
                 .measured("y", part.y())
                 .measured("z", part.z())

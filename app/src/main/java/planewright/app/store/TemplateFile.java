@@ -54,11 +54,11 @@ final class TemplateFile {
         };
     }
 
-    private static BuildDayRecord buildDay(Fields row) throws Unreadable {
+    static BuildDayRecord buildDay(Fields row) throws Unreadable {
         return new BuildDayRecord(row.text("build"), row.text("name"), row.date("date"));
     }
 
-    private static Writing buildDay(BuildDayRecord build) {
+    static Writing buildDay(BuildDayRecord build) {
         return new Writing()
                 .text("build", build.build())
                 .text("name", build.name())

@@ -6,6 +6,9 @@ import java.awt.Font;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
@@ -14,6 +17,7 @@ import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
+import planewright.app.journal.BuildRecord;
 import planewright.app.ui.bench.BenchRail;
 import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
@@ -30,6 +34,8 @@ import planewright.app.ui.log.CaptureBar;
 import planewright.app.ui.notices.NoticesPage;
 import planewright.app.ui.search.SearchPage;
 import planewright.app.ui.shelf.ShelfPage;
+import planewright.app.ui.start.StartPage;
+import planewright.app.ui.templates.TemplatesPage;
 
 /** All of an open journal: search on top, the shelf at the left, the build in the middle, the capture line below. */
 final class WindowContent extends JPanel {
@@ -47,6 +53,8 @@ final class WindowContent extends JPanel {
     private static final String NOTICES = "notices";
     private static final String BIN = "bin";
     private static final String EXCHANGE = "exchange";
+    private static final String TEMPLATES = "templates";
+    private static final String START = "start";
 
     private final transient Workroom room;
     private final CardLayout cards = new CardLayout();
@@ -64,6 +72,8 @@ final class WindowContent extends JPanel {
     private final BinPage bin;
     private final CaptureBar capture;
     private transient Optional<ExchangePage> exchange = Optional.empty();
+    private transient Optional<TemplatesPage> templates = Optional.empty();
+    private transient Optional<StartPage> start = Optional.empty();
 
     WindowContent(Program program, WindowMemory memory) {
         super(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill][][]"));
@@ -74,7 +84,7 @@ final class WindowContent extends JPanel {
         look = Buttons.plain("look", "", this::changeLook);
         notices = Buttons.plain("show-notices", "", () -> toggle(NOTICES));
         program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
-        shelf = new ShelfPage(room);
+        shelf = new ShelfPage(room, () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
         build = new BuildPage(room);
         found = new SearchPage(room);
         bin = new BinPage(room);
@@ -98,7 +108,8 @@ final class WindowContent extends JPanel {
 
     /** What is being written and not yet saved, in words; empty for nothing. */
     String unsaved() {
-        return String.join(", ", build.unsaved());
+        return Stream.concat(build.unsaved().stream(), templates.stream().flatMap(page -> page.unsaved().stream()))
+                .collect(Collectors.joining(", "));
     }
 
     /** Keeps what is being written, for the next time, and ends long work at its next step; on the event thread. */
@@ -128,7 +139,7 @@ final class WindowContent extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][]"));
+        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][][]"));
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
@@ -139,6 +150,10 @@ final class WindowContent extends JPanel {
         bar.add(Buttons.hint(Buttons.plain("undo", Texts.UNDO.text(), room::undo), Texts.UNDO_HINT.text(), "ctrl Z"));
         bar.add(Buttons.hint(Buttons.plain("redo", Texts.REDO.text(), room::redo), Texts.REDO_HINT.text(), "ctrl Y"));
         bar.add(benchButton);
+        bar.add(Buttons.hint(
+                Buttons.plain("show-templates", Texts.TEMPLATES.text(), this::toggleTemplates),
+                Texts.TEMPLATES_HINT.text(),
+                "ctrl T"));
         bar.add(Buttons.plain("show-bin", Texts.BIN.text(), () -> {
             toggle(BIN);
             bin.refresh();
@@ -219,6 +234,23 @@ final class WindowContent extends JPanel {
         toggle(EXCHANGE);
     }
 
+    private void toggleTemplates() {
+        if (templates.isEmpty()) {
+            templates = Optional.of(new TemplatesPage(room, id -> startFrom(Optional.empty(), Set.of(id))));
+            middle.add(templates.get(), TEMPLATES);
+        }
+        toggle(TEMPLATES);
+    }
+
+    private void startFrom(Optional<String> proven, Set<String> given) {
+        if (start.isEmpty()) {
+            start = Optional.of(new StartPage(room, () -> show(BUILD)));
+            middle.add(start.get(), START);
+        }
+        show(START);
+        start.get().offer(proven, given);
+    }
+
     /** Without words: all entries, to be narrowed by filters. */
     private void findNow() {
         found.find(search.getText());
@@ -256,6 +288,8 @@ final class WindowContent extends JPanel {
             build.showLog();
             build.log().newEntry();
         });
+        Buttons.key(this, "ctrl B", () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
+        Buttons.key(this, "ctrl T", this::toggleTemplates);
         Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo));
         Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo));
         Buttons.key(this, "ctrl P", build.log()::print);

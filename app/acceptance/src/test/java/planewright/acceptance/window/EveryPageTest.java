@@ -80,6 +80,17 @@ class EveryPageTest {
             Hands.find(Component.class, "notices");
             assertThat(nameless()).isEmpty();
             Hands.click("show-notices");
+            Hands.click("show-templates");
+            Hands.find(Component.class, "template-Core with the hot wire");
+            assertThat(nameless()).isEmpty();
+            Hands.click("new-procedure");
+            Hands.find(Component.class, "template-form");
+            assertThat(nameless()).isEmpty();
+            Hands.click("discard-template");
+            Hands.click("start-from");
+            Hands.find(Component.class, "carried");
+            assertThat(nameless()).isEmpty();
+            Hands.click("leave-start");
             window.page("Log");
         }
     }

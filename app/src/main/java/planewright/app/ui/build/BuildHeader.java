@@ -5,12 +5,15 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.TemplateRecord;
 import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
@@ -73,6 +76,7 @@ final class BuildHeader extends JPanel {
         name.setToolTipText(build.name());
         words.add(name);
         words.add(Words.quiet(line(build)));
+        lineage(build).ifPresent(line -> words.add(Words.quiet(line)));
         var facts = new JPanel(new Wrapping(18, 6));
         facts.setOpaque(false);
         BuildFacts.of(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
@@ -90,6 +94,33 @@ final class BuildHeader extends JPanel {
     private static String line(BuildRecord build) {
         return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + build.layout()) + " · "
                 + Texts.BEGUN.text(build.begun().toString());
+    }
+
+    /** Where it came from and what was begun from it. */
+    private Optional<String> lineage(BuildRecord build) {
+        var all = room.journal().builds();
+        var from = build.begunFrom().map(day -> Texts.BEGUN_FROM.text(day.name()));
+        var templates = names(
+                room.journal().templates().stream()
+                        .filter(each -> each.wentTo().stream()
+                                .anyMatch(day -> day.build().equals(build.id())))
+                        .map(TemplateRecord::name),
+                Texts.WITH_TEMPLATES);
+        var followers = names(
+                all.stream()
+                        .filter(each -> each.begunFrom()
+                                .filter(day -> day.build().equals(build.id()))
+                                .isPresent())
+                        .map(BuildRecord::name),
+                Texts.FOLLOWED_BY);
+        var said =
+                Stream.of(from, templates, followers).flatMap(Optional::stream).collect(Collectors.joining(" · "));
+        return Optional.of(said).filter(words -> !words.isEmpty());
+    }
+
+    private static Optional<String> names(Stream<String> names, Texts said) {
+        var all = names.collect(Collectors.joining(", "));
+        return all.isEmpty() ? Optional.empty() : Optional.of(said.text(all));
     }
 
     private static JPanel fact(BuildFacts.Fact fact) {

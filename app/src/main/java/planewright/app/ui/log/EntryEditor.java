@@ -21,6 +21,7 @@ import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
+import planewright.app.ui.common.RowFields;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;

@@ -179,7 +179,7 @@ final class PartsModel extends AbstractTableModel {
                 .filter(dated -> Units.alike(dated.what().value().value().getUnit(), Units.GRAM))
                 .map(dated -> QuantityText.show(dated.what().value()) + " · "
                         + dated.entry().at().toLocalDate())
-                .orElse("");
+                .orElseGet(() -> part.carried() ? Texts.CARRIED_MASS.text() : "");
     }
 
     private void change(String what, UnaryOperator<List<PartRecord>> change) {

@@ -1,4 +1,4 @@
-package planewright.app.ui.log;
+package planewright.app.ui.common;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -7,13 +7,9 @@ import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
-import planewright.app.ui.common.Buttons;
-import planewright.app.ui.common.Look;
-import planewright.app.ui.common.Texts;
-import planewright.app.ui.common.Words;
 
 /** Rows of text fields under a heading, to which rows are added and from which they are taken. */
-final class RowFields extends JPanel {
+public final class RowFields extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final String name;
@@ -28,11 +24,12 @@ final class RowFields extends JPanel {
      * @param name the last word of its problems' paths
      * @param label what belongs there
      */
-    record Column(String name, String label) {}
+    public record Column(String name, String label) {}
 
     /** A row: the id of what it stands for, empty for a new one, and its fields. */
-    record Row(String id, List<JTextField> fields, JButton remove) {
-        String text(int column) {
+    public record Row(String id, List<JTextField> fields, JButton remove) {
+        /** What stands in a column. */
+        public String text(int column) {
             return fields.get(column).getText();
         }
     }
@@ -41,7 +38,7 @@ final class RowFields extends JPanel {
      * @param name the first word of its problems' paths, and of its components' names
      * @param edited runs at every change
      */
-    RowFields(String name, String heading, List<Column> columns, Runnable edited) {
+    public RowFields(String name, String heading, List<Column> columns, Runnable edited) {
         super(new MigLayout("insets 0, gap 4, fillx", "[grow,fill]", "[][]"));
         this.name = name;
         this.columns = columns;
@@ -67,14 +64,14 @@ final class RowFields extends JPanel {
     }
 
     /** Has a row to write in: an empty one where there is none. */
-    void offer() {
+    public void offer() {
         if (rows.isEmpty()) {
             add("", columns.stream().map(column -> "").toList());
         }
     }
 
     /** Adds a row; Enter in it begins the next. */
-    void add(String id, List<String> texts) {
+    public void add(String id, List<String> texts) {
         var made = new ArrayList<JTextField>();
         for (int i = 0; i < columns.size(); i++) {
             var field = Words.named(
@@ -94,12 +91,13 @@ final class RowFields extends JPanel {
         revalidate();
     }
 
-    List<Row> rows() {
+    /** The rows, from top to bottom. */
+    public List<Row> rows() {
         return List.copyOf(rows);
     }
 
     /** Marks fields as wrong by the paths of their problems, and all others as right. */
-    void mark(Map<String, String> problems) {
+    public void mark(Map<String, String> problems) {
         for (int i = 0; i < rows.size(); i++) {
             for (int j = 0; j < columns.size(); j++) {
                 var path = name + "[" + i + "]." + columns.get(j).name();

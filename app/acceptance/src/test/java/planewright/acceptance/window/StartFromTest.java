@@ -1,0 +1,179 @@
+package planewright.acceptance.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JList;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
+import org.junit.jupiter.api.io.TempDir;
+import planewright.app.journal.BuildRecord;
+import planewright.app.store.UserFolders;
+
+/** Templates in the window, and a build that is begun from a proven one and from a template. */
+class StartFromTest {
+    private static final int VALUE = 3;
+
+    @RegisterExtension
+    final EventThread eventThread = new EventThread();
+
+    @TempDir
+    Path folder;
+
+    private Path journal;
+    private UserFolders user;
+
+    @BeforeEach
+    void copy() throws Exception {
+        journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
+        user = UserFolders.under(folder.resolve("user"));
+    }
+
+    @Test
+    void aLargerBuildIsBegunFromAProvenOneAndUndone() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.click("start-from");
+            JComboBox<?> from = Hands.find(JComboBox.class, "start-from");
+            choose(from, "Slate Ray");
+            JTable carried = Hands.find(JTable.class, "carried");
+            Hands.waitUntil("the parts of the Slate Ray", () -> row(carried, "left wing panel") >= 0);
+            assertThat(Hands.onEventThread(() -> value(carried, "left wing panel")))
+                    .startsWith("212");
+            Hands.type("start-size", "0");
+            Hands.waitUntil("a refusal", () -> text("start-problem").contains("0.1"));
+            Hands.type("start-size", "2800 mm");
+            // twice the span of 1,399.8 mm, eight times the mass: Euclid, Elements XI.33
+            Hands.waitUntil(
+                    "eight times the mass",
+                    () -> value(carried, "left wing panel").startsWith("169"));
+            Hands.onEventThread(() -> {
+                carried.setValueAt(false, row(carried, "motor"), 0);
+                return true;
+            });
+            Hands.typeCell(carried, Hands.onEventThread(() -> row(carried, "fin")), VALUE, "3 oz");
+            Hands.click("begin-from");
+            Hands.waitUntil("a name is asked for", () -> !text("start-problem").isEmpty());
+            Hands.type("start-name", "Slate Ray Large");
+            Hands.click("begin-from");
+            JList<?> builds = Hands.find(JList.class, "builds");
+            Hands.waitUntil("the new build", () -> names(builds).contains("Slate Ray Large"));
+            window.page("Parts");
+            JTable parts = Hands.find(JTable.class, "parts");
+            Hands.waitUntil("its parts", () -> row(parts, 0, "fin") >= 0);
+            assertThat(Hands.onEventThread(() -> row(parts, 0, "motor"))).isNegative();
+            assertThat(Hands.onEventThread(() -> String.valueOf(parts.getValueAt(row(parts, 0, "fin"), VALUE))))
+                    .isEqualTo("carried over, weigh it");
+            Hands.click("undo");
+            Hands.waitUntil("the build is gone again", () -> !names(builds).contains("Slate Ray Large"));
+            assertThat(files("slate-ray-large")).isEqualTo(0);
+        }
+    }
+
+    @Test
+    void aProcedureIsWrittenGivenToABuildAndTakenAwayAgain() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.click("show-templates");
+            Hands.find(Component.class, "template-Core with the hot wire");
+            Hands.click("new-procedure");
+            Hands.type("template-name", "Spar glued in");
+            Hands.type("steps-text-0", "Glue it with laminating epoxy");
+            Hands.type("steps-waiting-0", "a while");
+            Hands.click("save-template");
+            Hands.waitUntil(
+                    "a refusal",
+                    () -> Hands.all(JTextArea.class).stream()
+                            .anyMatch(area -> area.getText().contains("'a while'")));
+            Hands.type("steps-waiting-0", "12 h");
+            Hands.click("save-template");
+            Hands.find(Component.class, "template-Spar glued in");
+            Hands.type("templates-filter", "spar glued");
+            Hands.waitUntil("only one", () -> !isThere("template-Core with the hot wire"));
+            Hands.click("start-with");
+            JCheckBox box = Hands.find(JCheckBox.class, "start-with-Spar glued in");
+            assertThat(Hands.onEventThread(box::isSelected)).isTrue();
+            JTable carried = Hands.find(JTable.class, "carried");
+            Hands.waitUntil("the template is listed", () -> row(carried, "Spar glued in") == 0);
+            Hands.type("start-name", "Borrowed Plume");
+            Hands.click("begin-from");
+            JList<?> builds = Hands.find(JList.class, "builds");
+            Hands.waitUntil("the new build", () -> names(builds).contains("Borrowed Plume"));
+            Hands.click("show-templates");
+            Hands.waitUntil(
+                    "it went to the build",
+                    () -> Hands.all(JTextArea.class).stream()
+                            .anyMatch(area -> area.getText().contains("went to Borrowed Plume")));
+            Hands.click("remove-template");
+            Hands.waitUntil("it is gone", () -> !isThere("template-Spar glued in"));
+            Hands.click("undo");
+            Hands.find(Component.class, "template-Spar glued in");
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    private static boolean isThere(String name) {
+        return Hands.all(Component.class).stream().anyMatch(each -> name.equals(each.getName()));
+    }
+
+    private long files(String build) throws Exception {
+        try (var files = Files.walk(journal.resolve("builds"))) {
+            return files.filter(Files::isRegularFile)
+                    .filter(file -> file.toString().contains(build))
+                    .count();
+        }
+    }
+
+    private static void choose(JComboBox<?> box, String build) {
+        Hands.onEventThread(() -> {
+            for (int i = 0; i < box.getItemCount(); i++) {
+                if (((Optional<?>) box.getItemAt(i))
+                        .filter(each -> ((BuildRecord) each).name().equals(build))
+                        .isPresent()) {
+                    box.setSelectedIndex(i);
+                }
+            }
+            return box;
+        });
+    }
+
+    private static String names(JList<?> builds) {
+        var all = new StringBuilder();
+        for (int i = 0; i < builds.getModel().getSize(); i++) {
+            all.append(builds.getModel().getElementAt(i)).append('\n');
+        }
+        return all.toString();
+    }
+
+    private static int row(JTable carried, String name) {
+        return row(carried, 2, name);
+    }
+
+    private static int row(JTable table, int column, String name) {
+        for (int i = 0; i < table.getRowCount(); i++) {
+            if (name.equals(table.getValueAt(i, column))) {
+                return i;
+            }
+        }
+        return -1;
+    }
+
+    private static String value(JTable carried, String name) {
+        int row = row(carried, name);
+        return row < 0 ? "" : String.valueOf(carried.getValueAt(row, VALUE));
+    }
+
+    private static String text(String area) {
+        return Hands.all(JTextArea.class).stream()
+                .filter(each -> area.equals(each.getName()))
+                .map(JTextArea::getText)
+                .findFirst()
+                .orElse("");
+    }
+}

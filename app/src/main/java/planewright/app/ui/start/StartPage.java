@@ -1,0 +1,271 @@
+package planewright.app.ui.start;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import javax.swing.JCheckBox;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+import planewright.api.quantity.Units;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.CarryOver;
+import planewright.app.ui.common.Background;
+import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.CheckedCell;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.SteadyTable;
+import planewright.app.ui.common.Tables;
+import planewright.app.ui.common.Terms;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WhenShown;
+import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
+import planewright.app.ui.common.Wrapping;
+import planewright.shared.planform.Outlines;
+import planewright.shared.quantity.NumberText;
+import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
+
+/** A build that is begun from a proven one and from templates: what it takes over is listed before anything is written. */
+public final class StartPage extends JPanel {
+    private static final long serialVersionUID = 1L;
+    private static final int REST_MILLIS = 200;
+
+    private final transient Workroom room;
+    private final transient Runnable leave;
+    private final transient Background.Latest questions;
+    private final JTextField name = new JTextField();
+    private final JComboBox<Optional<BuildRecord>> from = new JComboBox<>();
+    private final JTextField size = new JTextField("1", 8);
+    private final JPanel offered = new JPanel(new Wrapping(14, 4));
+    private final JTextArea hint = Words.quiet(Texts.CARRY_NOTHING.text());
+    private final JTextArea problem = Words.problem();
+    private final CarriedModel model = new CarriedModel();
+    private final JTable table = new SteadyTable(model);
+    private final Timer rest = new Timer(REST_MILLIS, event -> takeStock());
+    private final transient Map<String, JCheckBox> boxes = new LinkedHashMap<>();
+    private boolean filling;
+
+    /**
+     * @param leave leads back to where the builder came from
+     */
+    public StartPage(Workroom room, Runnable leave) {
+        super(new MigLayout("insets 10, gap 8, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][][][grow,fill][][]"));
+        this.room = room;
+        this.leave = leave;
+        this.questions = room.background().latest();
+        setName("start");
+        rest.setRepeats(false);
+        add(Look.heading(Texts.START_FROM.text(), 1.3));
+        add(head(), "wmin 0");
+        offered.getAccessibleContext().setAccessibleName(Texts.TEMPLATES.text());
+        add(offered, "wmin 0");
+        add(hint, "wmin 0");
+        add(new JScrollPane(table), "hmin 120, wmin 0");
+        problem.setName("start-problem");
+        add(problem, "wmin 0");
+        var done = new JPanel(new MigLayout("insets 0"));
+        done.add(Buttons.of("begin-from", Texts.START_BEGIN.text(), this::begin));
+        done.add(Buttons.of("leave-start", Texts.BACK.text(), leave));
+        add(done);
+        prepareTable();
+        WhenShown.refresh(this, room, this::refresh);
+    }
+
+    private JPanel head() {
+        var head = new JPanel(
+                new MigLayout("insets 0, gap 6, fillx", "[][grow,fill,sg f]14[][grow,fill,sg f]14[][120:160:,fill]"));
+        Words.labelled(head, Texts.NAME.text(), name, "start-name");
+        from.setRenderer(Words.choice(each ->
+                ((Optional<?>) each).map(known -> ((BuildRecord) known).name()).orElseGet(Texts.START_NO_BUILD::text)));
+        Words.labelled(head, Texts.START_OF.text(), from, "start-from");
+        Words.labelled(head, Texts.START_SIZE.text(), size, "start-size");
+        size.setToolTipText(Texts.START_SIZE_HINT.text());
+        from.addActionListener(event -> chosenAnew());
+        Buttons.onEdit(size, rest::restart);
+        Buttons.onEdit(name, () -> Words.mark(name, ""));
+        name.addActionListener(event -> begin());
+        return head;
+    }
+
+    private void prepareTable() {
+        table.setName("carried");
+        table.getAccessibleContext().setAccessibleName(Texts.CARRIED.text());
+        table.putClientProperty("terminateEditOnFocusLost", false);
+        table.setDefaultEditor(
+                String.class, new CheckedCell(Texts.CARRIED.text(), "carried-cell", model::problem, room::say));
+        table.getTableHeader().setReorderingAllowed(false);
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
+    }
+
+    /**
+     * Offers to begin from these.
+     *
+     * @param build an id
+     * @param templates ids
+     */
+    public void offer(Optional<String> build, Set<String> templates) {
+        fill();
+        filling = true;
+        size.setText("1");
+        from.setSelectedItem(build.flatMap(room.journal()::build));
+        boxes.forEach((id, box) -> box.setSelected(templates.contains(id)));
+        filling = false;
+        takeStock();
+        name.requestFocusInWindow();
+    }
+
+    private void refresh() {
+        if (!table.isEditing()) {
+            fill();
+            takeStock();
+        }
+    }
+
+    /** Builds and templates as they are now; what was chosen stays chosen. */
+    private void fill() {
+        filling = true;
+        var chosen = chosen().map(BuildRecord::id);
+        from.removeAllItems();
+        from.addItem(Optional.empty());
+        room.journal().builds().stream().map(Optional::of).forEach(from::addItem);
+        from.setSelectedItem(chosen.flatMap(room.journal()::build));
+        var ticked = ticked();
+        boxes.clear();
+        offered.removeAll();
+        for (var template : room.journal().templates()) {
+            var box = new JCheckBox(
+                    template.name() + " (" + Terms.of(template.kind().word()) + ")", ticked.contains(template.id()));
+            box.setName("start-with-" + template.name());
+            box.addActionListener(event -> takeStock());
+            boxes.put(template.id(), box);
+            offered.add(box);
+        }
+        offered.revalidate();
+        filling = false;
+    }
+
+    private Optional<BuildRecord> chosen() {
+        @SuppressWarnings("unchecked") // the box holds nothing else
+        var chosen = (Optional<BuildRecord>) from.getSelectedItem();
+        return chosen == null ? Optional.empty() : chosen;
+    }
+
+    private Set<String> ticked() {
+        return boxes.entrySet().stream()
+                .filter(each -> each.getValue().isSelected())
+                .map(Map.Entry::getKey)
+                .collect(java.util.stream.Collectors.toSet());
+    }
+
+    private void chosenAnew() {
+        if (!filling) {
+            takeStock();
+        }
+    }
+
+    private void takeStock() {
+        Words.mark(size, "");
+        Words.show(problem, "");
+        try {
+            double times = times();
+            var build = chosen();
+            var ticked = ticked();
+            var templates = room.journal().templates().stream()
+                    .filter(each -> ticked.contains(each.id()))
+                    .toList();
+            questions.ask(() -> CarryOver.of(room.journal(), build, templates, times), this::show);
+        } catch (QuantityProblem | IllegalArgumentException wrong) {
+            Words.mark(size, wrong.getMessage());
+            Words.show(problem, wrong.getMessage());
+        }
+    }
+
+    private void show(CarryOver carried) {
+        if (!table.isEditing()) {
+            model.show(carried);
+            Tables.fit(table);
+            Words.show(hint, (carried.items().isEmpty() ? Texts.CARRY_NOTHING : Texts.CARRY_HINT).text());
+        }
+    }
+
+    /** A factor, or the span that is wanted. */
+    private double times() throws QuantityProblem {
+        var typed = size.getText().strip();
+        var factor = NumberText.parse(typed);
+        if (factor.isPresent()) {
+            return checked(factor.get());
+        }
+        var span = QuantityText.parseLike(typed, Units.METRE)
+                .measured()
+                .asType(javax.measure.quantity.Length.class)
+                .in(Units.METRE);
+        double before =
+                chosen().flatMap(BuildRecord::planform).map(Outlines::span).orElse(0.0);
+        if (!(before > 0)) {
+            throw new IllegalArgumentException(Texts.START_SPAN_UNKNOWN.text());
+        }
+        return checked(span / before);
+    }
+
+    private static double checked(double times) {
+        if (!(times >= CarryOver.LEAST_SIZE && times <= CarryOver.MOST_SIZE)) {
+            throw new IllegalArgumentException(
+                    Texts.START_SIZE_WRONG.text(times, CarryOver.LEAST_SIZE, CarryOver.MOST_SIZE));
+        }
+        return times;
+    }
+
+    private void begin() {
+        if (table.isEditing() && !table.getCellEditor().stopCellEditing()) {
+            return;
+        }
+        var called = name.getText().strip();
+        var taken =
+                room.journal().builds().stream().anyMatch(each -> each.name().equalsIgnoreCase(called));
+        if (called.isEmpty() || taken) {
+            refuse(called.isEmpty() ? Texts.NAME_NEEDED.text() : Texts.NAME_TAKEN.text(called));
+            return;
+        }
+        model.carried().ifPresent(carried -> begin(called, carried));
+    }
+
+    private void begin(String called, CarryOver carried) {
+        if (!carried.problems().isEmpty()) {
+            Words.show(problem, carried.problems());
+            return;
+        }
+        var build = BuildRecord.begin(called, room.now().toLocalDate());
+        var told = new CarryOver.Told(
+                Texts.NEW_BUILD_EDIT.text(called),
+                carried.from()
+                        .map(proven -> Texts.BEGUN_FROM.text(proven.name()))
+                        .orElseGet(Texts.BEGUN_FROM_TEMPLATES::text),
+                lines(carried));
+        room.edit(carried.begin(build, room.now(), told), () -> {
+            name.setText("");
+            leave.run();
+            room.show(build.id());
+        });
+    }
+
+    private static List<String> lines(CarryOver carried) {
+        var how = carried.size() == 1 ? Stream.<String>empty() : Stream.of(Texts.CARRIED_AT_SIZE.text(carried.size()));
+        return Stream.concat(how, carried.told(Terms::of).stream()).toList();
+    }
+
+    private void refuse(String words) {
+        Words.mark(name, words);
+        Words.show(problem, words);
+        name.requestFocusInWindow();
+    }
+}

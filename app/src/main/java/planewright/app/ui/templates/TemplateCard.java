@@ -1,0 +1,106 @@
+package planewright.app.ui.templates;
+
+import java.awt.Dimension;
+import java.awt.Font;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JPanel;
+import planewright.api.figure.Drawing;
+import planewright.app.journal.BuildDayRecord;
+import planewright.app.journal.StepRecord;
+import planewright.app.journal.TemplateRecord;
+import planewright.app.ui.common.Beside;
+import planewright.app.ui.common.Card;
+import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
+import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
+import planewright.shared.material.Cautions;
+import planewright.shared.quantity.QuantityText;
+
+/** A template with what it says, where it came from and what has flown with it. */
+final class TemplateCard extends Card {
+    private static final long serialVersionUID = 1L;
+    private static final Dimension FIGURE = new Dimension(250, 170);
+
+    /**
+     * @param drawing of an outline, once it has been read
+     * @param named the name of another template by its id
+     * @param actions what can be done with it
+     */
+    TemplateCard(
+            TemplateRecord template,
+            Optional<Drawing> drawing,
+            Function<String, Optional<String>> named,
+            JPanel actions) {
+        super(new Beside(14, drawing.isPresent() ? 1 : 0));
+        setName("template-" + template.name());
+        getAccessibleContext()
+                .setAccessibleName(
+                        template.name() + ", " + Terms.of(template.kind().word()));
+        drawing.map(FigureView::of).ifPresent(view -> {
+            view.setPreferredSize(FIGURE);
+            add(view);
+        });
+        var words = new JPanel(new Stack(4));
+        words.setOpaque(false);
+        words.add(Look.sized(Words.of(template.name()), 1.1, Font.BOLD));
+        words.add(Words.quiet(Terms.of(template.kind().word()) + " · " + Texts.TEMPLATE_MADE.text(template.made())
+                + (template.tags().isEmpty() ? "" : " · " + String.join(", ", template.tags()))));
+        lineage(template, named).forEach(line -> words.add(Words.quiet(line)));
+        template.notes().forEach(note -> words.add(Words.of(note)));
+        if (!template.values().isEmpty()) {
+            words.add(Words.of(template.values().stream()
+                    .map(each -> each.name() + " " + each.quantity().text())
+                    .collect(Collectors.joining("  ·  "))));
+        }
+        for (int i = 0; i < template.steps().size(); i++) {
+            step(i + 1, template.steps().get(i), words);
+        }
+        add(words);
+        add(actions);
+    }
+
+    private static List<String> lineage(TemplateRecord template, Function<String, Optional<String>> named) {
+        var lines = new ArrayList<String>();
+        template.cameFrom().ifPresent(each -> lines.add(Texts.TEMPLATE_CAME_FROM.text(each.name(), each.date())));
+        template.derivedFrom()
+                .ifPresent(id ->
+                        lines.add(Texts.TEMPLATE_MADE_FROM.text(named.apply(id).orElseGet(Texts.TEMPLATE_GONE::text))));
+        if (!template.wentTo().isEmpty()) {
+            lines.add(Texts.TEMPLATE_WENT_TO.text(names(template.wentTo())));
+        }
+        lines.add(
+                template.flewOn().isEmpty()
+                        ? Texts.TEMPLATE_NOT_FLOWN.text()
+                        : Texts.TEMPLATE_FLEW_ON.text(names(template.flewOn())));
+        return lines;
+    }
+
+    private static String names(List<BuildDayRecord> days) {
+        return days.stream().map(each -> each.name() + " (" + each.date() + ")").collect(Collectors.joining(", "));
+    }
+
+    private static void step(int number, StepRecord step, JPanel words) {
+        var times = Stream.of(
+                        step.handsOn().map(time -> Texts.STEP_HANDS_ON_FOR.text(QuantityText.show(time))),
+                        step.waiting().map(time -> Texts.STEP_THEN_WAIT.text(QuantityText.show(time))))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+        words.add(Words.of(number + ".  " + step.text() + (times.isEmpty() ? "" : "  (" + times + ")")));
+        if (!step.materials().isEmpty()) {
+            words.add(Words.quiet("     " + String.join(", ", step.materials())));
+        }
+        var said = new ArrayList<>(step.materials());
+        said.add(step.text());
+        Stream.concat(step.cautions().stream(), Cautions.usual(said).stream())
+                .distinct()
+                .forEach(caution -> words.add(Words.coloured(caution, "warn")));
+    }
+}
