@@ -70,20 +70,27 @@ public final class Benchmark implements Callable<Integer> {
     }
 
     /**
-     * Writes the journal and measures with it.
+     * Measures, with the journal where a section needs it.
      *
      * @param only names of sections; all where none is named
      */
     static void measure(Run run, SyntheticJournal journal, List<String> only) throws IOException, InterruptedException {
+        var names = only.isEmpty() ? SECTIONS.keySet() : only;
+        if (names.stream().anyMatch(name -> SECTIONS.get(name).needsJournal())) {
+            write(run, journal);
+        }
+        for (var name : names) {
+            say(name);
+            SECTIONS.get(name).measure(run);
+        }
+    }
+
+    private static void write(Run run, SyntheticJournal journal) throws IOException {
         say("a journal of " + journal.builds() + " builds with " + journal.entries() + " entries each");
         journal.write(run.journal());
         run.report().journal("builds", journal.builds());
         run.report().journal("entries", (double) journal.builds() * journal.entries());
         run.report().journal("pictures", journal.pictures());
-        for (var name : only.isEmpty() ? SECTIONS.keySet() : only) {
-            say(name);
-            SECTIONS.get(name).measure(run);
-        }
     }
 
     private static void say(String what) {

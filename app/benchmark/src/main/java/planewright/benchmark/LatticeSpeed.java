@@ -1,5 +1,6 @@
 package planewright.benchmark;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,9 @@ final class LatticeSpeed implements Section {
     private static final double RATIO = 1.5;
     private static final int WARM_UP = 5;
 
+    /** Lattices larger than the goal's take seconds each and waver little. */
+    private static final int ROUNDS_OF_LARGER = 3;
+
     /** So many rounds give one figure at the least. */
     private static final int LEAST_ROUNDS = 5;
 
@@ -40,7 +44,7 @@ final class LatticeSpeed implements Section {
             new Surface("left", 0, 0, 0, false, List.of(new Panel(0.24, 0.16, 0.7, 0.3, Math.PI - 0.05, -0.03))));
 
     @Override
-    public void measure(Run run) {
+    public void measure(Run run) throws IOException {
         boolean brief = run.rounds() == 1;
         int rounds = brief ? 1 : Math.max(LEAST_ROUNDS, run.rounds());
         for (int i = 0; i < (brief ? 1 : WARM_UP); i++) {
@@ -52,8 +56,14 @@ final class LatticeSpeed implements Section {
             if (brief && panels > PANELS) {
                 break;
             }
-            size(run, panels, rounds);
+            size(run, panels, panels > PANELS ? Math.min(ROUNDS_OF_LARGER, rounds) : rounds);
         }
+        new DraggedHandle(rounds).measure(run);
+    }
+
+    @Override
+    public boolean needsJournal() {
+        return false;
     }
 
     private static void size(Run run, int panels, int rounds) {

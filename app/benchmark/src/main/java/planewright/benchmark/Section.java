@@ -6,4 +6,9 @@ import java.io.IOException;
 interface Section {
     /** Measures, and tells the run's report. */
     void measure(Run run) throws IOException, InterruptedException;
+
+    /** Whether it measures with the synthetic journal, which takes a minute to write. */
+    default boolean needsJournal() {
+        return true;
+    }
 }

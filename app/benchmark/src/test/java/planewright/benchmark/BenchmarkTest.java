@@ -30,6 +30,7 @@ class BenchmarkTest {
             "a trivial calculation through the host, median",
             "lattice of 800 panels with all derivatives",
             "the same, sides not alike",
+            "neutral point while a handle is dragged, worst sample build",
             "small views of a 12-megapixel photo, two sizes");
 
     @TempDir

@@ -25,16 +25,16 @@ import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.journal.Planform.Surface;
 import planewright.api.quantity.Measured;
+import planewright.shared.lattice.BalanceBand;
 import planewright.shared.lattice.Derivatives;
 import planewright.shared.lattice.Flow;
 import planewright.shared.lattice.Lattice;
 import planewright.shared.lattice.Motion;
-import planewright.shared.lattice.NeutralPoint;
 import planewright.shared.lattice.Reference;
 import planewright.shared.lattice.Resolution;
-import planewright.shared.lattice.SlenderBody;
 import planewright.shared.lattice.Trefftz;
 import planewright.shared.lattice.Vector;
+import planewright.shared.planform.MarginBand;
 import planewright.shared.planform.SurfaceGeometry;
 import planewright.shared.planform.SurfaceGeometry.View;
 
@@ -42,23 +42,12 @@ import planewright.shared.planform.SurfaceGeometry.View;
  * Puts the answer together.
  *
  * @param inputs what was given
- * @param band the static margin wanted
- * @param wing the wings that carry the aircraft, taken together
- * @param surfaces where its surfaces alone are neutral
- * @param bodyShift how far its bodies move that, m
+ * @param band where it should balance
  * @param rigging how its surfaces are set and what turns on them
  * @param trimmed the aircraft in trim where it balances, its derivatives at the lift coefficient of cruise
  * @param stall when its first section stalls
  */
-record BalanceRangeAnswer(
-        BalanceRange.Inputs inputs,
-        MarginBand band,
-        SurfaceGeometry wing,
-        NeutralPoint surfaces,
-        double bodyShift,
-        Rigging rigging,
-        Trimmed trimmed,
-        Stall stall) {
+record BalanceRangeAnswer(BalanceRange.Inputs inputs, BalanceBand band, Rigging rigging, Trimmed trimmed, Stall stall) {
     /** Lift coefficient of slow flight, at which lift along the span is told. */
     static final double LIFT = 0.8;
 
@@ -67,44 +56,38 @@ record BalanceRangeAnswer(
 
     private static final double MOST_CRUISE = Math.toRadians(10);
 
-    /** How far the refinement goes, as a share of the mean chord, and how many panels it may take. */
-    private static final double SETTLED = 1e-3;
-
-    private static final int MOST_ALIKE = 2600;
-    private static final int MOST_UNLIKE = 1300;
-
     /** A smaller derivative is what rounding leaves of 0. */
     private static final double ROUNDED = 1e-12;
 
-    /** The share of what bodies do that is doubted: common practice, no source. */
-    private static final double BODY_DOUBT = 1.0 / 3;
-
     static BalanceRangeAnswer of(BalanceRange.Inputs inputs, Run run) throws UnsuitableInput {
-        var band = MarginBand.of(inputs);
-        BalanceRangeChecks.require(inputs, band);
+        var margin = margin(inputs);
+        BalanceRangeChecks.require(inputs, margin);
         try {
-            return solved(inputs, band, run);
+            return solved(inputs, margin, run);
         } catch (ArithmeticException nothing) {
             throw BalanceRangeChecks.noAnswer();
         }
     }
 
-    private static BalanceRangeAnswer solved(BalanceRange.Inputs inputs, MarginBand band, Run run) {
+    /** As wanted, else what is usual. */
+    private static MarginBand margin(BalanceRange.Inputs inputs) {
+        var usual = MarginBand.usual(inputs.layout(), inputs.planform());
+        var from = inputs.marginFrom().map(margin -> margin.in(NUMBER));
+        var to = inputs.marginTo().map(margin -> margin.in(NUMBER));
+        return from.isEmpty() && to.isEmpty()
+                ? usual
+                : new MarginBand(from.orElse(usual.from()), to.orElse(usual.to()), "as wanted");
+    }
+
+    private static BalanceRangeAnswer solved(BalanceRange.Inputs inputs, MarginBand margin, Run run) {
         var planform = inputs.planform();
-        var wing = SurfaceGeometry.of(SurfaceGeometry.wings(planform), View.ABOVE);
-        boolean alike = Lattice.of(planform, Resolution.fineness(2)).bothSidesAlike();
-        var surfaces = NeutralPoint.of(
+        var band = BalanceBand.settled(
                 planform,
-                SETTLED * wing.meanChord(),
-                alike ? MOST_ALIKE : MOST_UNLIKE,
+                margin,
                 step -> run.progress(1 - 1.0 / step.fineness(), "lattice of " + step.panels() + " panels solved"));
-        double whole = SurfaceGeometry.of(planform.surfaces(), View.ALONG).area();
-        if (surfaces.liftSlope() > 2 * Math.PI * whole) {
-            throw new ArithmeticException("lift slope above that of a section");
-        }
-        double bodyShift = -SlenderBody.momentSlope(planform, surfaces.finest()) / surfaces.liftSlope();
-        double neutral = surfaces.x() + bodyShift;
-        double middle = neutral - (band.from() + band.to()) / 2 * wing.meanChord();
+        var wing = band.wing();
+        double neutral = band.neutral();
+        double middle = (band.from() + band.to()) / 2;
         var centre = new Vector(
                 inputs.balancePoint().map(point -> point.in(METRE)).orElse(middle),
                 0,
@@ -115,12 +98,11 @@ record BalanceRangeAnswer(
         var straight = rigging.straight(lattice);
         var derivatives = Derivatives.of(lattice, reference, straight, cruise(lattice, straight, wing.area()));
         var trimmed = Trimmed.of(derivatives, rigging, (neutral - centre.x()) / wing.meanChord());
-        return new BalanceRangeAnswer(
-                inputs, band, wing, surfaces, bodyShift, rigging, trimmed, Stall.of(trimmed, rigging));
+        return new BalanceRangeAnswer(inputs, band, rigging, trimmed, Stall.of(trimmed, rigging));
     }
 
-    BalanceRange.Results results() {
-        return new BalanceRange.Results(
+    BalanceRangeResults results() {
+        return new BalanceRangeResults(
                 length(from()),
                 length(to()),
                 Measured.of(1000 * neutral(), 1000 * doubt(), MILLIMETRE),
@@ -134,19 +116,19 @@ record BalanceRangeAnswer(
                 percent(stall.along()),
                 percent(stall.tipReserve()),
                 Measured.of(level().density(), KILOGRAM_PER_CUBIC_METRE),
-                area(wing.area()),
-                length(wing.span()),
-                Measured.of(wing.aspectRatio(), NUMBER),
-                length(wing.meanChord()),
-                length(wing.leadingEdge().x()),
-                percent((neutral() - wing.leadingEdge().x()) / wing.meanChord()),
-                length(bodyShift),
-                length(surfaces.error()),
-                Measured.of(surfaces.liftSlope() / wing.area(), NUMBER),
+                area(wing().area()),
+                length(wing().span()),
+                Measured.of(wing().aspectRatio(), NUMBER),
+                length(wing().meanChord()),
+                length(wing().leadingEdge().x()),
+                percent((neutral() - wing().leadingEdge().x()) / wing().meanChord()),
+                length(band.bodyShift()),
+                length(band.surfaces().error()),
+                Measured.of(band.surfaces().liftSlope() / wing().area(), NUMBER),
                 Measured.of(efficiency(), NUMBER),
                 Measured.of(Math.toDegrees(trimmed.linear().untrimmed(0)), DEGREE),
                 inputs.mass()
-                        .map(mass -> Measured.of(mass.in(GRAM) / wing.area(), GRAM_PER_SQUARE_METRE)
+                        .map(mass -> Measured.of(mass.in(GRAM) / wing().area(), GRAM_PER_SQUARE_METRE)
                                 .to(GRAM_PER_SQUARE_DECIMETRE)),
                 BalanceRangeFigures.plan(this),
                 BalanceRangeFigures.margin(this),
@@ -156,8 +138,9 @@ record BalanceRangeAnswer(
                         .toList(),
                 responses(),
                 rigging.controls().stream().map(this::power).toList(),
-                surfaces.steps().stream()
-                        .map(step -> new BalanceRange.LatticeLine(step.panels(), length(step.x() + bodyShift)))
+                band.surfaces().steps().stream()
+                        .map(step ->
+                                new BalanceRangeResults.LatticeLine(step.panels(), length(step.x() + band.bodyShift())))
                         .toList(),
                 proposals());
     }
@@ -171,20 +154,24 @@ record BalanceRangeAnswer(
         return LevelFlight.of(this);
     }
 
+    SurfaceGeometry wing() {
+        return band.wing();
+    }
+
     double neutral() {
-        return surfaces.x() + bodyShift;
+        return band.neutral();
     }
 
     double doubt() {
-        return Math.hypot(surfaces.error(), BODY_DOUBT * bodyShift);
+        return band.doubt();
     }
 
     double from() {
-        return neutral() - band.to() * wing.meanChord();
+        return band.from();
     }
 
     double to() {
-        return neutral() - band.from() * wing.meanChord();
+        return band.to();
     }
 
     Optional<Double> balancePoint() {
@@ -193,7 +180,7 @@ record BalanceRangeAnswer(
 
     /** The static margin it flies with, in mean chords. */
     Optional<Double> margin() {
-        return balancePoint().map(point -> (neutral() - point) / wing.meanChord());
+        return balancePoint().map(point -> (neutral() - point) / wing().meanChord());
     }
 
     String wings() {
@@ -220,13 +207,13 @@ record BalanceRangeAnswer(
         var flow = derivatives()
                 .straight()
                 .plus(lattice.flow(Motion.INCIDENCE).times(trimmed.linear().untrimmed(LIFT)));
-        double drag = 2 * Trefftz.drag(lattice, lattice.stripCirculation(flow)) / wing.area();
-        return LIFT * LIFT / (Math.PI * wing.aspectRatio() * drag);
+        double drag = 2 * Trefftz.drag(lattice, lattice.stripCirculation(flow)) / wing().area();
+        return LIFT * LIFT / (Math.PI * wing().aspectRatio() * drag);
     }
 
-    private BalanceRange.PowerLine power(Rigging.Control control) {
+    private BalanceRangeResults.PowerLine power(Rigging.Control control) {
         var slopes = derivatives().by(control.turn());
-        return new BalanceRange.PowerLine(
+        return new BalanceRangeResults.PowerLine(
                 control.name(),
                 perDegree(slopes.lift()),
                 perDegree(slopes.pitch()),
@@ -241,12 +228,12 @@ record BalanceRangeAnswer(
         proposals.add(new Proposal.NewSetUpValue("balance point from", length(from())));
         proposals.add(new Proposal.NewSetUpValue("balance point to", length(to())));
         proposals.add(new Proposal.NewSetUpValue("neutral point", length(neutral())));
-        proposals.add(new Proposal.NewSetUpValue("wing area", area(wing.area())));
-        proposals.add(new Proposal.NewSetUpValue("wing span", length(wing.span())));
-        proposals.add(new Proposal.NewSetUpValue("mean aerodynamic chord", length(wing.meanChord())));
+        proposals.add(new Proposal.NewSetUpValue("wing area", area(wing().area())));
+        proposals.add(new Proposal.NewSetUpValue("wing span", length(wing().span())));
+        proposals.add(new Proposal.NewSetUpValue("mean aerodynamic chord", length(wing().meanChord())));
         proposals.add(new Proposal.NewSetUpValue(
-                "leading edge of the mean chord", length(wing.leadingEdge().x())));
-        proposals.add(value("lift slope", surfaces.liftSlope() / wing.area()));
+                "leading edge of the mean chord", length(wing().leadingEdge().x())));
+        proposals.add(value("lift slope", band.surfaces().liftSlope() / wing().area()));
         proposals.add(value("pitch damping", derivatives().by(Motion.PITCH).pitch()));
         proposals.add(value("roll damping", derivatives().by(Motion.ROLL).roll()));
         proposals.add(value("yaw damping", derivatives().by(Motion.YAW).yaw()));
@@ -274,14 +261,14 @@ record BalanceRangeAnswer(
         return Measured.of(Math.abs(slope) < ROUNDED ? 0 : Math.toRadians(slope), NUMBER);
     }
 
-    private BalanceRange.SurfaceLine surface(int number) {
+    private BalanceRangeResults.SurfaceLine surface(int number) {
         var surface = inputs.planform().surfaces().get(number);
         var geometry = SurfaceGeometry.of(surface, View.ALONG);
-        var lattice = surfaces.finest();
+        var lattice = band.surfaces().finest();
         double share =
                 lattice.load(Motion.INCIDENCE, Motion.AHEAD, number).force().z()
                         / lattice.load(Motion.INCIDENCE, Motion.AHEAD).force().z();
-        return new BalanceRange.SurfaceLine(
+        return new BalanceRangeResults.SurfaceLine(
                 surface.name(),
                 area(geometry.area()),
                 length(geometry.span()),
@@ -291,8 +278,8 @@ record BalanceRangeAnswer(
                 percent(share));
     }
 
-    private List<BalanceRange.ResponseLine> responses() {
-        var lines = new ArrayList<BalanceRange.ResponseLine>();
+    private List<BalanceRangeResults.ResponseLine> responses() {
+        var lines = new ArrayList<BalanceRangeResults.ResponseLine>();
         var derivatives = derivatives();
         var incidence = derivatives.by(Motion.INCIDENCE);
         var slip = derivatives.by(Motion.SIDESLIP);
@@ -309,8 +296,8 @@ record BalanceRangeAnswer(
         return lines;
     }
 
-    private static BalanceRange.ResponseLine line(String response, double derivative, String meaning) {
-        return new BalanceRange.ResponseLine(response, Measured.of(derivative, NUMBER), meaning);
+    private static BalanceRangeResults.ResponseLine line(String response, double derivative, String meaning) {
+        return new BalanceRangeResults.ResponseLine(response, Measured.of(derivative, NUMBER), meaning);
     }
 
     private static Measured<Length> length(double metres) {

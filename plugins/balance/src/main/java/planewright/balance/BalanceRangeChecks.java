@@ -14,18 +14,14 @@ import planewright.api.journal.Planform;
 import planewright.api.journal.Planform.Panel;
 import planewright.api.journal.Planform.Surface;
 import planewright.api.quantity.Measured;
-import planewright.shared.lattice.Lattice;
-import planewright.shared.lattice.Resolution;
+import planewright.shared.lattice.BalanceBand;
+import planewright.shared.planform.MarginBand;
 import planewright.shared.planform.Outlines;
 import planewright.shared.planform.SurfaceGeometry;
 import planewright.shared.quantity.QuantityText;
 
 /** Which shapes no lattice can be laid over. */
 final class BalanceRangeChecks {
-    /** Panels on both sides that the coarsest lattice may have; the program is to answer within seconds. */
-    private static final int MOST_ALIKE = 1000;
-
-    private static final int MOST_UNLIKE = 500;
     private static final int MOST_PIECES = 60;
     private static final double LEAST_AREA = 1e-4;
     private static final double LEAST_LENGTH = 1e-4;
@@ -131,8 +127,7 @@ final class BalanceRangeChecks {
     }
 
     private void pieces(Planform planform) {
-        var lattice = Lattice.of(planform, Resolution.fineness(2));
-        if (lattice.panels() > (lattice.bothSidesAlike() ? MOST_ALIKE : MOST_UNLIKE)) {
+        if (!BalanceBand.isFeasible(planform)) {
             refusals.add(
                     "planform",
                     "Shape",

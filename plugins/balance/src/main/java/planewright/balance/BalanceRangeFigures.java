@@ -60,8 +60,8 @@ final class BalanceRangeFigures {
                 Math.min(answer.from() - 0.1 * chord, answer.balancePoint().orElse(answer.from()));
         double last =
                 Math.max(answer.neutral() + 0.05 * chord, answer.balancePoint().orElse(answer.to()));
-        double from = Math.max(0, 100 * answer.band().from());
-        double to = Math.max(from, 100 * answer.band().to());
+        double from = Math.max(0, 100 * answer.band().margin().from());
+        double to = Math.max(from, 100 * answer.band().margin().to());
         double top = Math.max(to, point(answer, first).y());
         double bottom = Math.min(0, point(answer, last).y());
         return new Chart.Region(

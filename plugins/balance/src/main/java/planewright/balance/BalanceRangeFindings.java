@@ -62,9 +62,9 @@ final class BalanceRangeFindings {
                 "the range from %s to %s (%.0f to %.0f %%, %s)",
                 mm(answer.from()),
                 mm(answer.to()),
-                100 * answer.band().from(),
-                100 * answer.band().to(),
-                answer.band().origin());
+                100 * answer.band().margin().from(),
+                100 * answer.band().margin().to(),
+                answer.band().margin().origin());
     }
 
     private void bodies() {
@@ -76,9 +76,9 @@ final class BalanceRangeFindings {
     }
 
     private void rough() {
-        if (answer.surfaces().error() > ROUGH * answer.wing().meanChord()) {
+        if (answer.band().surfaces().error() > ROUGH * answer.wing().meanChord()) {
             findings.add(Finding.lookAgain("The lattice did not settle: the neutral point may lie "
-                    + mm(answer.surfaces().error()) + " off. Surfaces that nearly touch are the usual cause."));
+                    + mm(answer.band().surfaces().error()) + " off. Surfaces that nearly touch are the usual cause."));
         }
     }
 

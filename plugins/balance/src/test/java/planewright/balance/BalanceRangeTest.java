@@ -330,11 +330,11 @@ class BalanceRangeTest {
             unit(component, input.unit());
         }
         for (var results : List.of(
-                BalanceRange.Results.class,
-                BalanceRange.SurfaceLine.class,
-                BalanceRange.ResponseLine.class,
-                BalanceRange.PowerLine.class,
-                BalanceRange.LatticeLine.class)) {
+                BalanceRangeResults.class,
+                BalanceRangeResults.SurfaceLine.class,
+                BalanceRangeResults.ResponseLine.class,
+                BalanceRangeResults.PowerLine.class,
+                BalanceRangeResults.LatticeLine.class)) {
             for (var component : results.getRecordComponents()) {
                 var result = component.getAnnotation(Result.class);
                 assertThat(result.label()).as(component.getName()).isNotBlank();
@@ -393,7 +393,7 @@ class BalanceRangeTest {
                 .inputs();
     }
 
-    private static BalanceRange.Results compute(
+    private static BalanceRangeResults compute(
             Planform planform, String layout, Optional<Measured<Length>> balancePoint) throws UnsuitableInput {
         return new BalanceRange().compute(inputs(planform, layout, balancePoint), RUN);
     }

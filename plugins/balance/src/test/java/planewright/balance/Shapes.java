@@ -133,7 +133,7 @@ final class Shapes {
                 "leading edge");
     }
 
-    BalanceRange.Results results() throws UnsuitableInput {
+    BalanceRangeResults results() throws UnsuitableInput {
         return new BalanceRange().compute(inputs(), RUN);
     }
 }

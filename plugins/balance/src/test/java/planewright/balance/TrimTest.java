@@ -231,7 +231,7 @@ class TrimTest {
                 .control("rudder", "fin", Role.RUDDER, 0, 100, 55)
                 .results();
         assertThat(results.powers())
-                .extracting(BalanceRange.PowerLine::control)
+                .extracting(BalanceRangeResults.PowerLine::control)
                 .containsExactly("elevator", "ailerons", "rudder");
         assertThat(results.powers().get(0).pitch().in(NUMBER)).isNegative();
         assertThat(results.powers().get(0).lift().in(NUMBER)).isPositive();

@@ -63,6 +63,9 @@ class EveryPageTest {
             assertThat(nameless()).isEmpty();
             window.page("Parts");
             assertThat(nameless()).isEmpty();
+            window.page("Planform");
+            Hands.find(Component.class, "planform-drawing");
+            assertThat(nameless()).isEmpty();
             window.page("Set-up");
             Hands.find(JTable.class, "set-up");
             assertThat(nameless()).isEmpty();

@@ -16,6 +16,7 @@ import planewright.app.ui.log.LogPage;
 import planewright.app.ui.measurements.MeasurementsPage;
 import planewright.app.ui.parts.PartsPage;
 import planewright.app.ui.pictures.PicturesPage;
+import planewright.app.ui.planform.PlanformPage;
 import planewright.app.ui.setup.SetUpPage;
 
 /** The build that is shown: its header and its pages. */
@@ -41,6 +42,7 @@ public final class BuildPage extends JPanel {
         tabs.addTab(Texts.PICTURES.text(), new PicturesPage(room, log::takeFiles, log::takePasted));
         tabs.addTab(Texts.MEASUREMENTS.text(), new MeasurementsPage(room));
         tabs.addTab(Texts.PARTS.text(), new PartsPage(room));
+        tabs.addTab(Texts.PLANFORM.text(), new PlanformPage(room));
         tabs.addTab(Texts.SET_UP_PAGE.text(), new SetUpPage(room));
         tabs.addTab(Texts.CALCULATORS.text(), calculators);
         var page = new JPanel(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
