@@ -20,7 +20,7 @@ public final class Main {
         boolean window = words.length == 0
                 || words[0].equals("open") && words.length <= 2 && !words[words.length - 1].startsWith("-");
         if (window && !GraphicsEnvironment.isHeadless()) {
-            var journal = words.length > 1 ? Optional.of(Path.of(words[1])) : settings.journal();
+            var journal = words.length > 1 ? Optional.of(Path.of(words[1])) : Settings.named();
             MainWindow.start(settings, journal, Clock.systemDefaultZone());
             return;
         }

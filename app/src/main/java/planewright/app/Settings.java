@@ -27,10 +27,16 @@ public record Settings(UserFolders user, List<Path> pluginPlaces, Optional<Path>
             }
         }
         places.removeIf(place -> !place.toFile().exists());
-        var journal = Optional.ofNullable(System.getenv("PLANEWRIGHT_JOURNAL"))
-                .or(() -> Optional.ofNullable(System.getProperty("planewright.journal")))
-                .filter(name -> !name.isBlank())
-                .map(Path::of);
+        var journal = named().or(() -> path(System.getProperty("planewright.journal")));
         return new Settings(user, List.copyOf(places), journal);
+    }
+
+    /** The journal that the builder has named in the environment. */
+    public static Optional<Path> named() {
+        return path(System.getenv("PLANEWRIGHT_JOURNAL"));
+    }
+
+    private static Optional<Path> path(String name) {
+        return Optional.ofNullable(name).filter(known -> !known.isBlank()).map(Path::of);
     }
 }

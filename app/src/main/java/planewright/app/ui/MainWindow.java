@@ -9,21 +9,23 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
-import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
-import javax.swing.JTextArea;
 import javax.swing.SwingWorker;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
 import planewright.app.Settings;
+import planewright.app.store.JournalFolder;
+import planewright.app.ui.common.FocusInView;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.WindowMemory;
-import planewright.app.ui.common.Words;
+import planewright.app.ui.journals.JournalsPage;
+import planewright.app.ui.journals.RecentJournals;
 
 /**
  * The window. It shows itself from the look alone; the journal is opened in the background after the first paint, and the
@@ -41,6 +43,7 @@ public final class MainWindow {
     private final JFrame frame = new JFrame(Texts.PRODUCT.text());
     private final boolean announce = Boolean.getBoolean("planewright.announceFirstPaint");
     private final FirstPaint opening = new FirstPaint();
+    private final RecentJournals recent;
     private Optional<Program> program = Optional.empty();
     private Optional<WindowContent> content = Optional.empty();
 
@@ -48,21 +51,31 @@ public final class MainWindow {
         this.settings = settings;
         this.memory = memory;
         this.clock = clock;
+        this.recent = new RecentJournals(memory);
     }
 
-    /** Opens the window on a journal; from any thread but the event thread. */
+    /**
+     * Opens the window; from any thread but the event thread.
+     *
+     * @param journal the journal that is asked for; else the last one that was open, else that of the settings
+     */
     public static void start(Settings settings, Optional<Path> journal, Clock clock) {
         var memory = WindowMemory.read(settings.user());
+        var wanted = journal.or(() -> new RecentJournals(memory)
+                        .all().stream().filter(JournalFolder::isJournal).findFirst())
+                .or(settings::journal);
         EventQueue.invokeLater(() -> {
             Look.install(memory.isDark());
-            new MainWindow(settings, memory, clock).open(journal);
+            Typing.watch();
+            FocusInView.watch();
+            new MainWindow(settings, memory, clock).open(wanted);
         });
     }
 
     private void open(Optional<Path> journal) {
         opening.onPaint(() -> {
             announce("painted");
-            openJournal(journal);
+            journal.ifPresentOrElse(this::openJournal, () -> choose(""));
         });
         frame.setName("planewright");
         var screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
@@ -76,21 +89,31 @@ public final class MainWindow {
                 close();
             }
         });
+        frame.addWindowFocusListener(new java.awt.event.WindowAdapter() {
+            @Override
+            public void windowGainedFocus(java.awt.event.WindowEvent event) {
+                content.ifPresent(WindowContent::lookAround);
+            }
+        });
         frame.setContentPane(opening);
         frame.setVisible(true);
     }
 
-    private void openJournal(Optional<Path> journal) {
-        if (journal.isEmpty()) {
-            frame.setContentPane(message(Texts.NO_JOURNAL.text()));
-            frame.validate();
-            return;
-        }
+    /** Where no journal is open: offers those that were, and a new one. */
+    private void choose(String problem) {
+        var page = new JournalsPage(recent, new Opening());
+        page.show(Optional.empty());
+        page.refuse(problem);
+        frame.setContentPane(page);
+        frame.validate();
+    }
+
+    private void openJournal(Path journal) {
         new SwingWorker<Program, String>() {
             @Override
             protected Program doInBackground() throws IOException {
                 return Program.openAsKnown(
-                        journal.get(),
+                        journal,
                         settings.user(),
                         settings.pluginPlaces(),
                         clock,
@@ -99,16 +122,19 @@ public final class MainWindow {
 
             @Override
             protected void process(java.util.List<String> words) {
-                opening.say(words.get(words.size() - 1));
+                var last = words.get(words.size() - 1);
+                content.ifPresentOrElse(shown -> shown.say(last), () -> opening.say(last));
             }
 
             @Override
             protected void done() {
                 try {
-                    fill(get());
+                    changeTo(get());
+                    recent.opened(journal);
+                    remember();
                 } catch (java.util.concurrent.ExecutionException failure) {
-                    frame.setContentPane(message(failure.getCause().getMessage()));
-                    frame.validate();
+                    var words = failure.getCause().getMessage();
+                    content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
                 } catch (InterruptedException stopped) {
                     Thread.currentThread().interrupt();
                 }
@@ -116,9 +142,76 @@ public final class MainWindow {
         }.execute();
     }
 
+    /** What was open before is closed once the new journal is open, so that nothing is lost where it cannot be. */
+    private void changeTo(Program opened) {
+        content.ifPresent(WindowContent::prepareToClose);
+        var before = content;
+        var closing = program;
+        fill(opened);
+        new SwingWorker<Void, Void>() {
+            @Override
+            protected Void doInBackground() throws IOException {
+                before.ifPresent(WindowContent::close);
+                if (closing.isPresent()) {
+                    closing.get().close();
+                }
+                return null;
+            }
+        }.execute();
+    }
+
+    private void remember() {
+        new SwingWorker<Void, Void>() {
+            @Override
+            protected Void doInBackground() throws IOException {
+                memory.write();
+                return null;
+            }
+        }.execute();
+    }
+
+    /** Opens and begins journals for the page on which they are chosen. */
+    private final class Opening implements JournalsPage.Opener {
+        @Override
+        public void open(Path journal) {
+            if (mayLeave()) {
+                openJournal(journal);
+            }
+        }
+
+        @Override
+        public void begin(Path folder, String name) {
+            new SwingWorker<Void, Void>() {
+                @Override
+                protected Void doInBackground() throws IOException {
+                    JournalFolder.create(folder, name);
+                    return null;
+                }
+
+                @Override
+                protected void done() {
+                    try {
+                        get();
+                        Opening.this.open(folder);
+                    } catch (java.util.concurrent.ExecutionException failure) {
+                        var words = failure.getCause().getMessage();
+                        content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
+                    } catch (InterruptedException stopped) {
+                        Thread.currentThread().interrupt();
+                    }
+                }
+            }.execute();
+        }
+
+        @Override
+        public void remember() {
+            MainWindow.this.remember();
+        }
+    }
+
     private void fill(Program opened) {
         program = Optional.of(opened);
-        var made = new WindowContent(opened, memory);
+        var made = new WindowContent(opened, memory, recent, new Opening());
         content = Optional.of(made);
         frame.setTitle(opened.journal().name() + " · " + Texts.PRODUCT.text());
         frame.setContentPane(made);
@@ -126,12 +219,6 @@ public final class MainWindow {
         made.focusShelf();
         made.watch();
         made.lookAround();
-        frame.addWindowFocusListener(new java.awt.event.WindowAdapter() {
-            @Override
-            public void windowGainedFocus(java.awt.event.WindowEvent event) {
-                made.lookAround();
-            }
-        });
         EventQueue.invokeLater(() -> announce("filled"));
     }
 
@@ -141,23 +228,29 @@ public final class MainWindow {
         }
     }
 
-    /** Asks about what is not saved; then closes the journal and ends. */
-    private void close() {
+    /** Asks about what is not saved. */
+    private boolean mayLeave() {
         var unsaved = content.map(WindowContent::unsaved).orElse("");
-        if (!unsaved.isEmpty()) {
-            Object[] choices = {Texts.BACK.text(), Texts.CLOSE_ANYWAY.text()};
-            int chosen = JOptionPane.showOptionDialog(
-                    frame,
-                    Texts.UNSAVED.text(unsaved),
-                    Texts.PRODUCT.text(),
-                    JOptionPane.DEFAULT_OPTION,
-                    JOptionPane.WARNING_MESSAGE,
-                    null,
-                    choices,
-                    choices[0]);
-            if (chosen != 1) {
-                return;
-            }
+        if (unsaved.isEmpty()) {
+            return true;
+        }
+        Object[] choices = {Texts.BACK.text(), Texts.CLOSE_ANYWAY.text()};
+        return JOptionPane.showOptionDialog(
+                        frame,
+                        Texts.UNSAVED.text(unsaved),
+                        Texts.PRODUCT.text(),
+                        JOptionPane.DEFAULT_OPTION,
+                        JOptionPane.WARNING_MESSAGE,
+                        null,
+                        choices,
+                        choices[0])
+                == 1;
+    }
+
+    /** Closes the journal and ends, unless the builder goes back to what is not saved. */
+    private void close() {
+        if (!mayLeave()) {
+            return;
         }
         content.ifPresent(WindowContent::prepareToClose);
         frame.setVisible(false);
@@ -176,14 +269,6 @@ public final class MainWindow {
                 frame.dispose();
             }
         }.execute();
-    }
-
-    private static JComponent message(String words) {
-        var panel = new JPanel(new MigLayout("fill", "[center]", "[center]"));
-        JTextArea text = Words.of(words);
-        text.setName("message");
-        panel.add(text, "w 560");
-        return panel;
     }
 
     /** What is to be seen until the journal is open. */

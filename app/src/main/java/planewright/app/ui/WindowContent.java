@@ -22,7 +22,6 @@ import planewright.app.ui.bench.BenchRail;
 import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
-import planewright.app.ui.common.FocusInView;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
@@ -30,6 +29,8 @@ import planewright.app.ui.common.WindowMemory;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.exchange.ExchangePage;
+import planewright.app.ui.journals.JournalsPage;
+import planewright.app.ui.journals.RecentJournals;
 import planewright.app.ui.log.CaptureBar;
 import planewright.app.ui.notices.NoticesPage;
 import planewright.app.ui.search.SearchPage;
@@ -55,6 +56,7 @@ final class WindowContent extends JPanel {
     private static final String EXCHANGE = "exchange";
     private static final String TEMPLATES = "templates";
     private static final String START = "start";
+    private static final String JOURNALS = "journals";
 
     private final transient Workroom room;
     private final CardLayout cards = new CardLayout();
@@ -70,12 +72,17 @@ final class WindowContent extends JPanel {
     private final BuildPage build;
     private final SearchPage found;
     private final BinPage bin;
+    private final JournalsPage journals;
     private final CaptureBar capture;
     private transient Optional<ExchangePage> exchange = Optional.empty();
     private transient Optional<TemplatesPage> templates = Optional.empty();
     private transient Optional<StartPage> start = Optional.empty();
 
-    WindowContent(Program program, WindowMemory memory) {
+    /**
+     * @param recent the journals that were open before
+     * @param opener opens another journal in this one's place
+     */
+    WindowContent(Program program, WindowMemory memory, RecentJournals recent, JournalsPage.Opener opener) {
         super(new MigLayout("insets 0, gap 0, fill, wrap 1", "[grow,fill]", "[][grow,fill][][]"));
         room = new Workroom(program, memory, words -> {
             status.setText(words);
@@ -88,12 +95,14 @@ final class WindowContent extends JPanel {
         build = new BuildPage(room);
         found = new SearchPage(room);
         bin = new BinPage(room);
+        journals = new JournalsPage(recent, opener);
         benchButton = Buttons.plain("show-bench", Texts.BENCH.text(), this::toggleBench);
         bench = new BenchRail(room, this::countBench);
         middle.add(build, BUILD);
         middle.add(found, SEARCH);
         middle.add(new NoticesPage(room, this::count), NOTICES);
         middle.add(bin, BIN);
+        middle.add(journals, JOURNALS);
         add(bar());
         add(split());
         capture = new CaptureBar(room, build.log());
@@ -134,12 +143,28 @@ final class WindowContent extends JPanel {
         room.lookAround();
     }
 
+    /** Says something in the status strip. */
+    void say(String words) {
+        room.say(words);
+    }
+
+    /** Says why another journal was not opened. */
+    void refuseJournal(String words) {
+        show(JOURNALS);
+        journals.refuse(words);
+    }
+
+    private void toggleJournals() {
+        journals.show(Optional.of(room.program().folder().folder()));
+        toggle(JOURNALS);
+    }
+
     void focusShelf() {
         shelf.focusList();
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][][]"));
+        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][][][]"));
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
@@ -159,6 +184,10 @@ final class WindowContent extends JPanel {
             bin.refresh();
         }));
         bar.add(Buttons.plain("show-exchange", Texts.EXCHANGE.text(), this::toggleExchange));
+        bar.add(Buttons.hint(
+                Buttons.plain("show-journals", Texts.JOURNALS.text(), this::toggleJournals),
+                Texts.JOURNALS_BUTTON_HINT.text(),
+                "ctrl O"));
         bar.add(notices);
         bar.add(look);
         return bar;
@@ -279,8 +308,6 @@ final class WindowContent extends JPanel {
     }
 
     private void keys() {
-        Typing.watch();
-        FocusInView.watch();
         Buttons.key(this, "ctrl F", search::requestFocusInWindow);
         Buttons.key(this, "ctrl L", capture::focus);
         Buttons.key(this, "ctrl N", () -> {
@@ -289,6 +316,7 @@ final class WindowContent extends JPanel {
             build.log().newEntry();
         });
         Buttons.key(this, "ctrl B", () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
+        Buttons.key(this, "ctrl O", this::toggleJournals);
         Buttons.key(this, "ctrl T", this::toggleTemplates);
         Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo));
         Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo));

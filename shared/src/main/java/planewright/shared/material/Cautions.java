@@ -27,6 +27,11 @@ public final class Cautions {
                 .toList();
     }
 
+    /** Has the table read by the time it returns, so that whoever may not wait for a file can ask afterwards. */
+    public static void prepare() {
+        Objects.requireNonNull(TABLE);
+    }
+
     private record Caution(List<String> words, String text) {}
 
     private static String words(String text) {

@@ -69,6 +69,10 @@ final class OpenWindow implements AutoCloseable {
     /** Closes as the builder does, and waits for the end. */
     @Override
     public void close() {
+        close(frame);
+    }
+
+    static void close(JFrame frame) {
         EventQueue.invokeLater(() -> frame.dispatchEvent(new WindowEvent(frame, WindowEvent.WINDOW_CLOSING)));
         Hands.waitUntil("the window closed", () -> !frame.isDisplayable());
     }

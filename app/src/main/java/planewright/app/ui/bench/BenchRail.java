@@ -65,13 +65,18 @@ public final class BenchRail extends JPanel {
     /** Reads what the journal says now. */
     private void look() {
         var now = room.now();
-        looks.ask(() -> joints.at(now), found -> {
+        looks.ask(() -> atBench(now), found -> {
             boolean same = found.equals(bench) && now.equals(looked) && dark == Look.isDark();
             bench = found;
             if (!same || column.getComponentCount() == 0) {
                 show(now);
             }
         });
+    }
+
+    private List<BenchJoint> atBench(LocalDateTime now) {
+        Cautions.prepare();
+        return joints.at(now);
     }
 
     /** Once a minute everything is a minute older. */

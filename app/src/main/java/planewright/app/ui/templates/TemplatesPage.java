@@ -38,6 +38,7 @@ import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.shared.material.Cautions;
 
 /** All templates as cards: outlines, procedures and set-ups, with where they came from and what has flown with them. */
 public final class TemplatesPage extends JPanel {
@@ -119,6 +120,7 @@ public final class TemplatesPage extends JPanel {
 
     /** Outlines that were not read before; one that cannot be read is shown without. */
     private Map<String, Drawing> read(List<TemplateRecord> templates) {
+        Cautions.prepare();
         var read = new HashMap<String, Drawing>();
         for (var template : templates) {
             template.outline().filter(hash -> !drawings.containsKey(hash)).ifPresent(hash -> {

@@ -1,0 +1,2 @@
+/** Choosing the journal that the window is open on. */
+package planewright.app.ui.journals;
