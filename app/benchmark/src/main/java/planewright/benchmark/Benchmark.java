@@ -108,6 +108,7 @@ public final class Benchmark implements Callable<Integer> {
         sections.put("lattice", new LatticeSpeed());
         sections.put("kernels", new Kernels());
         sections.put("thumbnails", new ThumbnailSpeed());
+        sections.put("pictures", new PictureScrolling());
         return sections;
     }
 }

@@ -18,6 +18,15 @@ public final class OneSession {
      * @param words {@code heap}: before the end, tells the heap in use with the window left alone, MiB
      */
     public static void main(String[] words) throws InterruptedException {
+        untilFilled();
+        if (words.length > 0 && words[0].equals("heap")) {
+            ChildJvm.tell("heap in use", IdleHeap.whenStill());
+        }
+        EventQueue.invokeLater(OneSession::close);
+    }
+
+    /** Starts the program on the journal that the child's options name, and waits until its window shows it. */
+    static void untilFilled() throws InterruptedException {
         var filled = new CountDownLatch(1);
         System.setOut(new PrintStream(System.out, true, StandardCharsets.UTF_8) {
             @Override
@@ -30,13 +39,9 @@ public final class OneSession {
         });
         Main.main(new String[0]);
         filled.await();
-        if (words.length > 0 && words[0].equals("heap")) {
-            ChildJvm.tell("heap in use", IdleHeap.whenStill());
-        }
-        EventQueue.invokeLater(OneSession::close);
     }
 
-    private static void close() {
+    static void close() {
         for (var frame : Frame.getFrames()) {
             frame.dispatchEvent(new WindowEvent(frame, WindowEvent.WINDOW_CLOSING));
         }

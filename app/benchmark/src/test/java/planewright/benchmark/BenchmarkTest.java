@@ -31,7 +31,9 @@ class BenchmarkTest {
             "lattice of 800 panels with all derivatives",
             "the same, sides not alike",
             "neutral point while a handle is dragged, worst sample build",
-            "small views of a 12-megapixel photo, two sizes");
+            "small views of a 12-megapixel photo, two sizes",
+            "pictures scrolled, 99 of 100 events",
+            "pictures scrolled, longest event");
 
     @TempDir
     private Path temp;
