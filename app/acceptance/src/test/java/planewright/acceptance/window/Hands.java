@@ -96,10 +96,10 @@ final class Hands {
         });
     }
 
-    /** Presses and lets go the left button of the mouse. */
+    /** Clicks with the left button of the mouse. */
     static void press(Component component, int x, int y) {
         onEventThread(() -> {
-            for (int kind : List.of(MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED)) {
+            for (int kind : List.of(MouseEvent.MOUSE_PRESSED, MouseEvent.MOUSE_RELEASED, MouseEvent.MOUSE_CLICKED)) {
                 component.dispatchEvent(new MouseEvent(
                         component, kind, System.currentTimeMillis(), 0, x, y, 1, false, MouseEvent.BUTTON1));
             }

@@ -23,6 +23,7 @@ import javax.swing.TransferHandler;
 import org.junit.jupiter.api.Test;
 import planewright.api.quantity.Units;
 import planewright.app.store.JournalFolder;
+import planewright.app.ui.common.PictureTile;
 import planewright.shared.quantity.QuantityText;
 
 /** Pictures dropped, found by keys and words, looked at, named, measured, compared, handed on; and what cannot be shown. */
@@ -150,6 +151,9 @@ class PicturesPageTest extends InNewJournal {
 
             Hands.press(grid(), "HOME");
             copies();
+            window.page("Log");
+            Hands.press(Hands.find(PictureTile.class, "of the log", PictureTile::isShown), 5, 5);
+            seeColour(Hands.find(JPanel.class, "large-picture"), FIRST);
         }
         try (var opened = JournalFolder.open(journal, user)) {
             var entry =

@@ -37,9 +37,10 @@ public final class BuildPage extends JPanel {
         log = new LogPage(room);
         header = new BuildHeader(room);
         var calculators = new CalcPage(room);
+        var pictures = new PicturesPage(room, log::takeFiles, log::takePasted);
         tabs.setName("pages");
         tabs.addTab(Texts.LOG.text(), log);
-        tabs.addTab(Texts.PICTURES.text(), new PicturesPage(room, log::takeFiles, log::takePasted));
+        tabs.addTab(Texts.PICTURES.text(), pictures);
         tabs.addTab(Texts.MEASUREMENTS.text(), new MeasurementsPage(room));
         tabs.addTab(Texts.PARTS.text(), new PartsPage(room));
         tabs.addTab(Texts.PLANFORM.text(), new PlanformPage(room));
@@ -52,6 +53,10 @@ public final class BuildPage extends JPanel {
         add(nothing(), NONE);
         room.onChange(() -> show(room));
         room.onEntryWanted(entry -> tabs.setSelectedComponent(log));
+        room.onPictureWanted((entry, picture) -> {
+            tabs.setSelectedComponent(pictures);
+            pictures.show(entry, picture);
+        });
         room.onCalculatorWanted(calculator -> tabs.setSelectedComponent(calculators));
         show(room);
     }

@@ -8,22 +8,32 @@ import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
+import java.util.function.Consumer;
 import javax.swing.JPanel;
+import planewright.app.journal.EntryRecord;
 import planewright.app.journal.PictureRecord;
 import planewright.app.pictures.ThumbnailSize;
 
 /** A picture in small; read in the background, a frame until it is there. A click shows it large. */
 public final class PictureTile extends JPanel {
     private static final long serialVersionUID = 1L;
-    /** Of a dense screen: so many of its pixels are one of ours. */
-    private static final int DENSE = 2;
-
     private final int height;
     private transient BufferedImage image;
 
+    /** A click shows it over the page. */
     public PictureTile(Workroom room, PictureRecord picture, int height) {
+        this(room, picture, height, tile -> PictureView.show(tile, room, picture));
+    }
+
+    /** A click shows it among the pictures of its build. */
+    public static PictureTile of(Workroom room, EntryRecord entry, PictureRecord picture, int height) {
+        return new PictureTile(room, picture, height, tile -> room.showPicture(entry.build(), entry.id(), picture));
+    }
+
+    private PictureTile(Workroom room, PictureRecord picture, int height, Consumer<PictureTile> open) {
         this.height = height;
-        var size = ThumbnailSize.filling(DENSE * height * 4 / 3);
+        double pixels = Fitted.density() * height;
+        var size = ThumbnailSize.filling((int) (pixels * 4 / 3));
         setOpaque(false);
         setPreferredSize(new Dimension(height * 4 / 3, height));
         setToolTipText(picture.caption().isEmpty() ? null : picture.caption());
@@ -32,13 +42,17 @@ public final class PictureTile extends JPanel {
                 .setAccessibleName(Texts.PICTURE.text(picture.caption().isEmpty() ? "" : picture.caption()));
         room.background()
                 .run(
-                        () -> room.program().pictures().thumbnail(picture, size),
+                        () -> {
+                            var thumbnail = room.program().pictures().thumbnail(picture, size);
+                            return Fitted.within(
+                                    thumbnail, 0, thumbnail.getWidth(), Math.min(pixels, thumbnail.getHeight()));
+                        },
                         this::show,
                         missing -> setToolTipText(missing.getMessage()));
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
-                PictureView.show(PictureTile.this, room, picture);
+                open.accept(PictureTile.this);
             }
         });
     }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BiConsumer;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -17,6 +18,7 @@ import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.OpenJournal;
+import planewright.app.journal.PictureRecord;
 
 /**
  * What pages have in common: the program, the build that is shown, edits and where they tell of themselves. All methods on
@@ -37,6 +39,7 @@ public final class Workroom {
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> buildWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> entryWanted = new CopyOnWriteArrayList<>();
+    private final List<BiConsumer<String, PictureRecord>> pictureWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> calculatorWanted = new CopyOnWriteArrayList<>();
     private final List<String> failures = new ArrayList<>();
     private final AtomicBoolean told = new AtomicBoolean(true);
@@ -109,6 +112,11 @@ public final class Workroom {
     /** Shows an entry in its log. */
     public void showEntry(String buildId, String entryId) {
         show(buildId, () -> entryWanted.forEach(listener -> listener.accept(entryId)));
+    }
+
+    /** Shows a picture of an entry large, among the others of the build. */
+    public void showPicture(String buildId, String entryId, PictureRecord picture) {
+        show(buildId, () -> pictureWanted.forEach(listener -> listener.accept(entryId, picture)));
     }
 
     private void show(String buildId, Runnable then) {
@@ -237,6 +245,11 @@ public final class Workroom {
     /** Hears which entry somebody wants to see. */
     public void onEntryWanted(Consumer<String> listener) {
         entryWanted.add(listener);
+    }
+
+    /** Hears which picture of which entry somebody wants to see. */
+    public void onPictureWanted(BiConsumer<String, PictureRecord> listener) {
+        pictureWanted.add(listener);
     }
 
     /** Hears which calculator somebody wants to see. */

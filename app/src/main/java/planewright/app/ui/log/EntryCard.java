@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.StringJoiner;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
@@ -41,6 +42,7 @@ final class EntryCard extends Card {
     private final transient Workroom room;
     private final transient BuildRecord build;
     private final transient EntryRecord entry;
+    private final JLabel when = Look.quiet("");
     private final boolean dark = Look.isDark();
 
     EntryCard(Workroom room, BuildRecord build, EntryRecord entry, Runnable edit) {
@@ -79,14 +81,17 @@ final class EntryCard extends Card {
                 && entry.joints().isEmpty();
     }
 
+    /** Tells when it was: under a heading of its day the time is enough; with the day where it is seen without one. */
+    void tellWhen(boolean withDay) {
+        when.setText((withDay ? WHEN : TIME).format(entry.at()) + "  ·  "
+                + Terms.of(entry.kind().word()));
+    }
+
     private JPanel head(Runnable edit) {
         var words = new JPanel(new Stack(2));
         words.setOpaque(false);
-        words.add(Look.sized(
-                Look.quiet(TIME.format(entry.at()) + "  ·  "
-                        + Terms.of(entry.kind().word())),
-                0.92,
-                Font.PLAIN));
+        tellWhen(false);
+        words.add(Look.sized(when, 0.92, Font.PLAIN));
         if (!entry.title().isEmpty()) {
             words.add(Look.sized(Words.of(entry.title()), 1.15, Font.BOLD));
         }
@@ -149,7 +154,7 @@ final class EntryCard extends Card {
         var strip = new JPanel(new Wrapping(10));
         strip.setOpaque(false);
         for (var picture : pictures) {
-            strip.add(new Captioned(new PictureTile(room, picture, PICTURE_HEIGHT), picture.caption()));
+            strip.add(new Captioned(PictureTile.of(room, entry, picture, PICTURE_HEIGHT), picture.caption()));
         }
         return strip;
     }

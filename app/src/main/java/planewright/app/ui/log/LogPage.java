@@ -295,7 +295,9 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
                 (id, kept) -> kept != null && kept.stillShows(build, entry)
                         ? kept
                         : new EntryCard(room, build, entry, () -> edit(entry, Optional.of(entry))));
-        card.setMarked(marked.filter(entry.id()::equals).isPresent());
+        boolean wanted = marked.filter(entry.id()::equals).isPresent();
+        card.setMarked(wanted);
+        card.tellWhen(wanted);
         return card;
     }
 

@@ -156,12 +156,22 @@ final class GridCell {
         }
     }
 
+    /** How many letters have room, at least one. */
     private static int fitting(FontMetrics metrics, String words, int width) {
-        int end = 1;
-        while (end < words.length() && metrics.stringWidth(words.substring(0, end + 1)) <= width) {
-            end++;
+        if (metrics.stringWidth(words) <= width) {
+            return words.length();
         }
-        return end;
+        int fits = 1;
+        int tooMany = words.length();
+        while (tooMany - fits > 1) {
+            int middle = (fits + tooMany) / 2;
+            if (metrics.stringWidth(words.substring(0, middle)) <= width) {
+                fits = middle;
+            } else {
+                tooMany = middle;
+            }
+        }
+        return fits;
     }
 
     private static void hint(Graphics2D g) {

@@ -227,8 +227,8 @@ final class LargePicture extends JPanel {
         }
 
         @Override
-        public void paint(java.awt.Graphics2D g, Viewing viewing) {
-            tool.paint(g, viewing);
+        public void paint(java.awt.Graphics2D g, Viewing viewing, java.awt.Dimension size) {
+            tool.paint(g, viewing, size);
             if (view.isFocusOwner()) {
                 double x = view.getWidth() / 2.0;
                 double y = view.getHeight() / 2.0;

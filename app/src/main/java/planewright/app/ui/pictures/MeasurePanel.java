@@ -24,6 +24,8 @@ import planewright.shared.quantity.Written;
 /** What to do next while something is measured on a picture, and what came of it. */
 final class MeasurePanel extends Card {
     private static final long serialVersionUID = 1L;
+    /** Room for the longest step, so that nothing moves under the pointer from one step to the next. */
+    private static final int MOST_LINES = 6;
 
     private final transient Workroom room;
     private final transient Runnable repaint;
@@ -52,6 +54,7 @@ final class MeasurePanel extends Card {
                 each -> (each == MeasureTool.Kind.LENGTH ? Texts.MEASURE_LENGTH : Texts.MEASURE_ANGLE).text()));
         result.setName("measure-result");
         next.setName("measure-next");
+        next.setRows(MOST_LINES);
         add(next, "wmin 0");
         add(known, "wmin 0, gaptop 4");
         add(Buttons.of("measure-calibrate", Texts.MEASURE_CALIBRATE.text(), this::calibrate));

@@ -1,6 +1,7 @@
 package planewright.app.ui.pictures;
 
 import java.awt.BasicStroke;
+import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.event.MouseEvent;
 import java.awt.geom.Ellipse2D;
@@ -163,12 +164,12 @@ final class MeasureTool implements ZoomView.Tool {
     }
 
     @Override
-    public void paint(Graphics2D g, Viewing viewing) {
+    public void paint(Graphics2D g, Viewing viewing, Dimension view) {
         draw(g, viewing, ends, true);
         draw(g, viewing, marks, false);
         known.filter(length -> ends.size() == 2)
-                .ifPresent(length -> label(g, viewing, ends, QuantityText.show(length)));
-        result().ifPresent(value -> label(g, viewing, marks, QuantityText.show(value)));
+                .ifPresent(length -> label(g, viewing, view, ends, QuantityText.show(length)));
+        result().ifPresent(value -> label(g, viewing, view, marks, QuantityText.show(value)));
     }
 
     private static void draw(Graphics2D g, Viewing viewing, List<PictureMark> marks, boolean dashed) {
@@ -197,7 +198,8 @@ final class MeasureTool implements ZoomView.Tool {
                 .createStrokedShape(path);
     }
 
-    private static void label(Graphics2D g, Viewing viewing, List<PictureMark> marks, String words) {
+    /** Beside its line, within the view. */
+    private static void label(Graphics2D g, Viewing viewing, Dimension view, List<PictureMark> marks, String words) {
         var first = viewing.toView(marks.get(0).at());
         var second = viewing.toView(marks.get(1).at());
         boolean corner = marks.size() == 3;
@@ -206,8 +208,8 @@ final class MeasureTool implements ZoomView.Tool {
         g.setFont(javax.swing.UIManager.getFont("Label.font").deriveFont(java.awt.Font.BOLD));
         var metrics = g.getFontMetrics();
         int width = metrics.stringWidth(words) + 14;
-        int left = (int) x + 10;
-        int top = (int) y - metrics.getHeight() - 12;
+        int left = Math.max(0, Math.min((int) x + 10, view.width - width));
+        int top = Math.max(0, Math.min((int) y - metrics.getHeight() - 12, view.height - metrics.getHeight() - 6));
         g.setColor(Look.colour("card"));
         g.fillRoundRect(left, top, width, metrics.getHeight() + 6, 8, 8);
         g.setColor(javax.swing.UIManager.getColor("Label.foreground"));

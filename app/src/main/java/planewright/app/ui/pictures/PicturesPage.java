@@ -17,6 +17,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
+import planewright.app.journal.PictureRecord;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Files;
@@ -86,6 +87,20 @@ public final class PicturesPage extends JPanel {
         Buttons.onEdit(filter, this::refresh);
         filter.addActionListener(event -> grid.requestFocusInWindow());
         WhenShown.refresh(this, room, this::refresh);
+    }
+
+    /** Shows a picture of an entry large, whatever the filter hides. */
+    public void show(String entryId, PictureRecord picture) {
+        filter.setText("");
+        refresh();
+        grid.pictures().stream()
+                .filter(each -> each.entry().id().equals(entryId)
+                        && each.picture().hash().equals(picture.hash()))
+                .findFirst()
+                .ifPresent(wanted -> {
+                    choose(wanted);
+                    open();
+                });
     }
 
     private JPanel gridPage() {

@@ -1,8 +1,5 @@
 package planewright.app.ui.pictures;
 
-import java.awt.Graphics2D;
-import java.awt.RenderingHints;
-import java.awt.geom.AffineTransform;
 import java.awt.image.BufferedImage;
 import java.util.ArrayDeque;
 import java.util.Deque;
@@ -15,6 +12,7 @@ import java.util.Set;
 import java.util.function.Consumer;
 import planewright.app.journal.PictureRecord;
 import planewright.app.pictures.ThumbnailSize;
+import planewright.app.ui.common.Fitted;
 import planewright.app.ui.common.Workroom;
 
 /**
@@ -23,7 +21,7 @@ import planewright.app.ui.common.Workroom;
  */
 final class ThumbnailsInView {
     private static final int AT_ONCE = 2;
-    private static final long MOST_PIXELS = 20_000_000;
+    private static final long MOST_PIXELS = 12_000_000;
 
     /** A view to be drawn as it is, or the reason why there is none. */
     record View(Optional<BufferedImage> image, String reason) {
@@ -91,7 +89,8 @@ final class ThumbnailsInView {
         var size = ThumbnailSize.filling(Math.max(toWidth, toHeight));
         room.background()
                 .run(
-                        () -> fitted(room.program().pictures().thumbnail(picture, size), turns, toWidth, toHeight),
+                        () -> Fitted.within(
+                                room.program().pictures().thumbnail(picture, size), turns, toWidth, toHeight),
                         image -> take(picture, key, new View(Optional.of(image), "")),
                         failure -> take(picture, key, new View(Optional.empty(), reason(failure))));
     }
@@ -118,22 +117,5 @@ final class ThumbnailsInView {
     /** A view of another size or turn is another one. */
     private String key(PictureRecord picture) {
         return picture.hash() + " " + Turns.of(room, picture) + " " + width;
-    }
-
-    /** Turned, and in the size and kind that the screen draws without further work. */
-    private static BufferedImage fitted(BufferedImage view, int turns, int width, int height) {
-        boolean across = turns % 2 == 1;
-        double w = across ? view.getHeight() : view.getWidth();
-        double h = across ? view.getWidth() : view.getHeight();
-        double scale = Math.min(width / w, height / h);
-        var image = new BufferedImage(
-                Math.max(1, (int) (w * scale)), Math.max(1, (int) (h * scale)), BufferedImage.TYPE_INT_RGB);
-        Graphics2D g = image.createGraphics();
-        g.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
-        var place = AffineTransform.getScaleInstance(image.getWidth() / w, image.getHeight() / h);
-        place.concatenate(Turns.turned(turns, view.getWidth(), view.getHeight()));
-        g.drawImage(view, place, null);
-        g.dispose();
-        return image;
     }
 }

@@ -5,6 +5,7 @@ import java.awt.geom.AffineTransform;
 import java.awt.geom.NoninvertibleTransformException;
 import java.awt.geom.Point2D;
 import planewright.api.figure.Point;
+import planewright.app.ui.common.Fitted;
 
 /**
  * How a picture lies in its view.
@@ -83,7 +84,7 @@ record Viewing(Dimension picture, int turns, double scale, double x, double y) {
     /** From pixels of the picture to those of the view. */
     AffineTransform transform() {
         var transform = new AffineTransform(scale, 0, 0, scale, x, y);
-        transform.concatenate(Turns.turned(turns, picture.getWidth(), picture.getHeight()));
+        transform.concatenate(Fitted.turn(turns, picture.getWidth(), picture.getHeight()));
         return transform;
     }
 

@@ -59,7 +59,7 @@ final class ZoomView extends JPanel {
         /** What is taken hold of is drawn along. */
         default void drag(MouseEvent event, Viewing viewing) {}
 
-        default void paint(Graphics2D g, Viewing viewing) {}
+        default void paint(Graphics2D g, Viewing viewing, Dimension view) {}
     }
 
     ZoomView(Workroom room, String name) {
@@ -266,7 +266,7 @@ final class ZoomView extends JPanel {
                         : RenderingHints.VALUE_INTERPOLATION_BILINEAR);
         g.drawImage(level, place, null);
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        tool.paint(g, now);
+        tool.paint(g, now, getSize());
     }
 
     /** The smallest that is still as fine as the screen. */

@@ -194,7 +194,7 @@ public final class SearchPage extends JPanel {
         card.add(words);
         entry.pictures().stream()
                 .findFirst()
-                .ifPresent(picture -> card.add(new PictureTile(room, picture, PICTURE_HEIGHT)));
+                .ifPresent(picture -> card.add(PictureTile.of(room, entry, picture, PICTURE_HEIGHT)));
         opensOn(card, entry);
         return card;
     }
