@@ -131,6 +131,10 @@ class PicturesPageTest extends InNewJournal {
             Hands.type("large-caption", "fin on the bench");
             Hands.enter("large-caption");
             see(1, "fin on the bench");
+            Hands.click("undo");
+            see(0, "fin on the bench");
+            Hands.click("redo");
+            see(1, "fin on the bench");
             measure(view);
             Hands.click("large-back");
 
@@ -213,15 +217,15 @@ class PicturesPageTest extends InNewJournal {
                 .getText();
     }
 
-    /** Waits for a number of labels that end in words. */
-    private static void see(int least, String words) {
+    /** Waits until so many labels end in words. */
+    private static void see(int labels, String words) {
         Hands.waitUntil(
                 "'" + words + "'",
                 () -> Hands.all(javax.swing.JLabel.class).stream()
                                 .filter(label -> label.getText() != null
                                         && label.getText().endsWith(words))
                                 .count()
-                        >= least);
+                        == labels);
     }
 
     private static void copies() throws Exception {

@@ -18,6 +18,11 @@ import javax.swing.TransferHandler;
 public final class PictureIntake extends TransferHandler {
     private static final long serialVersionUID = 1L;
 
+    /** Borne by what is dragged out of the journal, so that it is not taken in where it came from. */
+    public static final DataFlavor OWN = new DataFlavor(
+            DataFlavor.javaJVMLocalObjectMimeType + ";class=" + PictureIntake.class.getName(),
+            "pictures of the journal");
+
     private final TransferHandler before;
     private final transient Consumer<List<Path>> files;
     private final transient Consumer<BufferedImage> pasted;
@@ -40,6 +45,9 @@ public final class PictureIntake extends TransferHandler {
 
     @Override
     public boolean canImport(TransferSupport support) {
+        if (support.isDrop() && support.isDataFlavorSupported(OWN)) {
+            return false;
+        }
         return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor)
                 || support.isDataFlavorSupported(DataFlavor.imageFlavor)
                 || before != null && before.canImport(support);

@@ -208,8 +208,10 @@ final class LargePicture extends JPanel {
 
     private void saveCaption() {
         var written = caption.getText().strip();
-        shown.filter(picture -> !picture.caption().equals(written))
-                .ifPresent(picture -> room.edit(picture.captioned(written), () -> {}));
+        shown.filter(picture -> !picture.caption().equals(written)).ifPresent(picture -> {
+            shown = Optional.of(picture.captioned(written));
+            room.edit(picture.edit(Texts.CAPTION_EDIT.text(), shown.get()), () -> {});
+        });
     }
 
     /** A cross in the middle, where the space bar sets a mark, while keys move the picture. */

@@ -13,7 +13,6 @@ import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.PictureRecord;
-import planewright.app.ui.common.Texts;
 
 /**
  * A picture and where it stands in the log.
@@ -67,18 +66,24 @@ record LoggedPicture(EntryRecord entry, int place) {
         return words.stream().allMatch(said::contains);
     }
 
-    Edit captioned(String caption) {
+    /** The same with another caption. */
+    LoggedPicture captioned(String caption) {
         var pictures = new ArrayList<>(entry.pictures());
         pictures.set(place, new PictureRecord(picture().hash(), picture().type(), caption));
-        return Edit.change(Texts.CAPTION_EDIT.text(), entry, entry.withPictures(pictures));
+        return new LoggedPicture(entry.withPictures(pictures), place);
     }
 
-    Edit measured(MeasurementRecord measurement) {
-        return Edit.change(
-                Texts.PICTURE_MEASURED_EDIT.text(measurement.name()),
-                entry,
+    /** The same with something measured on it. */
+    LoggedPicture measured(MeasurementRecord measurement) {
+        return new LoggedPicture(
                 entry.withMeasurements(Stream.concat(entry.measurements().stream(), Stream.of(measurement))
-                        .toList()));
+                        .toList()),
+                place);
+    }
+
+    /** The edit that leads from this one to another state of it. */
+    Edit edit(String what, LoggedPicture after) {
+        return Edit.change(what, entry, after.entry());
     }
 
     /** What a file of it is called, without its ending. */

@@ -137,7 +137,10 @@ final class MeasurePanel extends Card {
             var value = Written.of(tool.result().get());
             var measurement = MeasurementRecord.of(name.getText().strip(), value, method());
             room.edit(
-                    picture.get().measured(measurement),
+                    picture.get()
+                            .edit(
+                                    Texts.PICTURE_MEASURED_EDIT.text(measurement.name()),
+                                    picture.get().measured(measurement)),
                     () -> room.say(Texts.MEASURE_KEPT.text(measurement.name(), value.text())),
                     failure -> Words.show(problem, failure.getMessage()));
         }

@@ -18,6 +18,7 @@ import javax.swing.JComponent;
 import javax.swing.TransferHandler;
 import planewright.app.pictures.PictureShelf;
 import planewright.app.ui.common.Background;
+import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
 
@@ -141,8 +142,8 @@ final class PicturesOut extends TransferHandler {
         @Override
         public DataFlavor[] getTransferDataFlavors() {
             return image.isPresent()
-                    ? new DataFlavor[] {DataFlavor.javaFileListFlavor, DataFlavor.imageFlavor}
-                    : new DataFlavor[] {DataFlavor.javaFileListFlavor};
+                    ? new DataFlavor[] {DataFlavor.javaFileListFlavor, DataFlavor.imageFlavor, PictureIntake.OWN}
+                    : new DataFlavor[] {DataFlavor.javaFileListFlavor, PictureIntake.OWN};
         }
 
         @Override
@@ -154,6 +155,9 @@ final class PicturesOut extends TransferHandler {
         public Object getTransferData(DataFlavor flavor) throws UnsupportedFlavorException {
             if (flavor.equals(DataFlavor.javaFileListFlavor)) {
                 return files;
+            }
+            if (flavor.equals(PictureIntake.OWN)) {
+                return this;
             }
             if (flavor.equals(DataFlavor.imageFlavor) && image.isPresent()) {
                 return image.get();
