@@ -107,7 +107,12 @@ public final class InputTexts {
     }
 
     private static String planform(JsonNode node) {
-        return node.path("surfaces").size() + " surfaces, "
-                + node.path("bodies").size() + " bodies";
+        int controls = 0;
+        for (var surface : node.path("surfaces")) {
+            controls += surface.path("controls").size();
+        }
+        var words = counted(node.path("surfaces").size(), "surface", "surfaces") + ", "
+                + counted(node.path("bodies").size(), "body", "bodies");
+        return controls == 0 ? words : words + ", " + counted(controls, "control surface", "control surfaces");
     }
 }

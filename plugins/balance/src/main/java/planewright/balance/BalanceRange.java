@@ -245,7 +245,7 @@ public final class BalanceRange implements Calculator<BalanceRange.Inputs, Balan
             Measured<Dimensionless> hinge,
 
             @Input(
-                    label = "Hinge at its end",
+                    label = "Outer hinge",
                     help = "The same at its outer end; empty where it is the same.",
                     unit = "%",
                     atLeast = "0 %",

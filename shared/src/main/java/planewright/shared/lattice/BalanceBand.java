@@ -41,12 +41,13 @@ public record BalanceBand(SurfaceGeometry wing, NeutralPoint surfaces, double bo
      */
     public static BalanceBand settled(Planform planform, MarginBand margin, Consumer<NeutralPoint.Step> each) {
         boolean alike = Lattice.of(planform, Resolution.fineness(2)).bothSidesAlike();
-        return of(planform, margin, SETTLED, alike ? MOST_ALIKE : MOST_UNLIKE, each);
+        double chord = wing(planform).meanChord();
+        return of(planform, margin, NeutralPoint.of(planform, SETTLED * chord, alike ? MOST_ALIKE : MOST_UNLIKE, each));
     }
 
-    /** From the three coarsest lattices alone, which is quick; its error is claimed as always, and larger. */
+    /** From the two coarsest lattices alone, which is quick; the error claimed is larger. */
     public static BalanceBand first(Planform planform, MarginBand margin) {
-        return of(planform, margin, 1, 0, step -> {});
+        return of(planform, margin, NeutralPoint.first(planform));
     }
 
     /** Whether a shape is in few enough pieces for a lattice. */
@@ -55,16 +56,17 @@ public record BalanceBand(SurfaceGeometry wing, NeutralPoint surfaces, double bo
         return lattice.panels() <= (lattice.bothSidesAlike() ? MOST_AT_FIRST_ALIKE : MOST_AT_FIRST_UNLIKE);
     }
 
-    private static BalanceBand of(
-            Planform planform, MarginBand margin, double settled, int most, Consumer<NeutralPoint.Step> each) {
-        var wing = SurfaceGeometry.of(SurfaceGeometry.wings(planform), View.ABOVE);
-        var surfaces = NeutralPoint.of(planform, settled * wing.meanChord(), most, each);
+    private static BalanceBand of(Planform planform, MarginBand margin, NeutralPoint surfaces) {
         double whole = SurfaceGeometry.of(planform.surfaces(), View.ALONG).area();
         if (surfaces.liftSlope() > 2 * Math.PI * whole) {
             throw new ArithmeticException("lift slope above that of a section");
         }
         double bodyShift = -SlenderBody.momentSlope(planform, surfaces.finest()) / surfaces.liftSlope();
-        return new BalanceBand(wing, surfaces, bodyShift, margin);
+        return new BalanceBand(wing(planform), surfaces, bodyShift, margin);
+    }
+
+    private static SurfaceGeometry wing(Planform planform) {
+        return SurfaceGeometry.of(SurfaceGeometry.wings(planform), View.ABOVE);
     }
 
     /** Station of the neutral point, m. */

@@ -75,6 +75,27 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
                 lattice);
     }
 
+    /**
+     * From the two coarsest lattices alone, for a shape that changes again at once. The error claimed is the distance of the
+     * straight line's value from the finer one.
+     *
+     * @throws ArithmeticException as {@link #of} does
+     */
+    public static NeutralPoint first(Planform planform) {
+        var steps = new ArrayList<Step>();
+        Lattice lattice = null;
+        for (int fineness : List.of(FINENESS[0], FINENESS[1])) {
+            lattice = Lattice.of(planform, Resolution.fineness(fineness));
+            steps.add(step(lattice, fineness, planform));
+        }
+        return new NeutralPoint(
+                line(steps, Step::x),
+                Math.max(correction(steps), FLOOR * chord(planform)),
+                line(steps, Step::liftSlope),
+                List.copyOf(steps),
+                lattice);
+    }
+
     private static double chord(Planform planform) {
         return SurfaceGeometry.of(SurfaceGeometry.wings(planform), View.ABOVE).meanChord();
     }

@@ -3,12 +3,14 @@ package planewright.shared.lattice;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import planewright.api.journal.Planform.Panel;
+import planewright.api.journal.Planform.Surface;
 import planewright.shared.Published;
 import planewright.shared.planform.SurfaceGeometry;
 import planewright.shared.planform.SurfaceGeometry.View;
@@ -193,6 +195,51 @@ class LatticePublishedTest {
                 Derivatives.of(Lattice.of(Shapes.ellipse(aspectRatio, 12), Resolution.fineness(2)), reference, 0);
         double line = -Math.PI * aspectRatio / (4 * (aspectRatio + 4));
         assertThat(derivatives.by(Motion.ROLL).roll() / line).isBetween(0.95, 1.0);
+    }
+
+    /**
+     * Dihedral effect of an elliptic wing by lifting-line theory: sideslip β meets a half of dihedral Γ at an incidence of βΓ, the
+     * other at −βΓ. With a₀ = 2π the second term of the series for that step is 16/(3π) · βΓ / (A + 4), so Clβ = −4AΓ /
+     * (3(A + 4)) (the series: H. Glauert, Elements of Aerofoil and Airscrew Theory, chapter 11, from memory; the term derived
+     * here). The step at the middle is rounded by a surface, which so lies up to 8 % below the line.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 3, 6})
+    void dihedralOfAnEllipticWingRollsItAsTheLiftingLineSays(double degrees) {
+        double aspectRatio = 20;
+        var flat = Shapes.ellipse(aspectRatio, 12).surfaces().get(0);
+        double dihedral = Math.toRadians(degrees);
+        var bent = Shapes.wing(flat.panels().stream()
+                .map(panel -> new Panel(
+                        panel.rootChord(), panel.tipChord(), panel.span(), panel.sweep(), dihedral, panel.twist()))
+                .toArray(Panel[]::new));
+        var reference = new Reference(4 / aspectRatio, 2, 1, Vector.ZERO);
+        var derivatives = Derivatives.of(Lattice.of(bent, Resolution.fineness(2)), reference, 0);
+        double line = -4 * aspectRatio * dihedral / (3 * (aspectRatio + 4));
+        assertThat(derivatives.by(Motion.SIDESLIP).roll() / line).isBetween(0.92, 1.0);
+    }
+
+    /**
+     * Weathercock stability of a fin alone: Cnβ = a · Sf l / (S b) with the slope a by Helmbold's formula (C-03), its lift at a
+     * quarter chord. The lattice lies below it as it does for the wings of C-03.
+     */
+    @ParameterizedTest
+    @ValueSource(doubles = {1, 2, 4})
+    void aFinTurnsTheNoseIntoTheWindAsItsVolumeSays(double aspectRatio) {
+        double arm = 12;
+        var fin = new Surface(
+                "fin",
+                arm - 0.25,
+                0,
+                -aspectRatio / 2,
+                false,
+                List.of(new Panel(1, 1, aspectRatio, 0, Math.PI / 2, 0)));
+        var reference = new Reference(20, 10, 2, Vector.ZERO);
+        var derivatives = Derivatives.of(Lattice.of(Shapes.of(fin), Resolution.fineness(3)), reference, 0);
+        double slope = 2 * Math.PI * aspectRatio / (2 + Math.sqrt(aspectRatio * aspectRatio + 4));
+        var slip = derivatives.by(Motion.SIDESLIP);
+        assertThat(slip.yaw() / (slope * aspectRatio * arm / (20 * 10))).isBetween(0.91, 0.985);
+        assertThat(slip.side() / (-slope * aspectRatio / 20)).isBetween(0.91, 0.985);
     }
 
     private static double efficiency(Lattice lattice, double area, double span) {

@@ -191,7 +191,7 @@ class EveryPageTest {
     @Test
     void tabGoesThroughEveryControlOfAPage() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
-            for (var page : List.of("Pictures", "Measurements", "Set-up")) {
+            for (var page : List.of("Pictures", "Measurements", "Planform", "Set-up")) {
                 window.page(page);
                 var tabs = Hands.find(JTabbedPane.class, "pages");
                 var reached = Hands.onEventThread(() -> {
@@ -229,7 +229,7 @@ class EveryPageTest {
                 window.frame().validate();
                 return window;
             });
-            for (var page : List.of("Log", "Pictures", "Measurements", "Parts", "Set-up", "Calculators")) {
+            for (var page : List.of("Log", "Pictures", "Measurements", "Parts", "Planform", "Set-up", "Calculators")) {
                 window.page(page);
                 assertThat(cutOff()).as(page).isEmpty();
             }

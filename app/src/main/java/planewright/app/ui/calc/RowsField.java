@@ -6,16 +6,21 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.event.MouseEvent;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import javax.swing.DefaultCellEditor;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.JTableHeader;
+import javax.swing.table.TableColumnModel;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.calculator.InputProblem;
 import planewright.app.calc.Field;
@@ -59,7 +64,9 @@ final class RowsField implements InputField {
         table.setDefaultRenderer(Object.class, new Cells());
         table.setDefaultEditor(Object.class, Tables.editor());
         table.putClientProperty("terminateEditOnFocusLost", true);
+        table.setTableHeader(new Headings(table.getColumnModel()));
         table.getTableHeader().setReorderingAllowed(false);
+        offerChoices();
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         Tables.fit(table);
         panel.add(new JScrollPane(table), "wrap, wmin 0");
@@ -80,6 +87,17 @@ final class RowsField implements InputField {
         problems.clear();
         found.forEach(problem -> problems.put(problem.input(), problem.message()));
         table.repaint();
+    }
+
+    /** A column of words of which one is chosen offers them. */
+    private void offerChoices() {
+        for (int i = 0; i < columns.size(); i++) {
+            if (columns.get(i).kind() == Kind.CHOICE) {
+                var choices = new JComboBox<>(columns.get(i).choices().toArray(new String[0]));
+                choices.getAccessibleContext().setAccessibleName(columns.get(i).label());
+                table.getColumnModel().getColumn(i).setCellEditor(new DefaultCellEditor(choices));
+            }
+        }
     }
 
     private void size() {
@@ -125,6 +143,21 @@ final class RowsField implements InputField {
 
     private String path(int row, Field column) {
         return field.name() + "[" + row + "]." + column.name();
+    }
+
+    /** The pointer on a heading tells what belongs under it. */
+    private final class Headings extends JTableHeader {
+        private static final long serialVersionUID = 1L;
+
+        Headings(TableColumnModel shown) {
+            super(shown);
+        }
+
+        @Override
+        public String getToolTipText(MouseEvent event) {
+            int column = columnAtPoint(event.getPoint());
+            return column < 0 ? null : columns.get(column).help();
+        }
     }
 
     /** The rows as a table of texts. */

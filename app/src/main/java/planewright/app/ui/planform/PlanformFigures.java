@@ -22,6 +22,7 @@ import planewright.shared.quantity.QuantityText;
 final class PlanformFigures extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final double TENTHS = 10;
+    private static final String UNKNOWN = "–";
 
     private final transient Lengths lengths;
 
@@ -54,13 +55,18 @@ final class PlanformFigures extends JPanel {
         });
         figures.add(figure(
                 Texts.PLANFORM_NEUTRAL,
-                band.map(known -> lengths.shown(known.neutral(), known.doubt())).orElse("–"),
+                band.map(known -> lengths.shown(known.neutral(), known.doubt())).orElse(UNKNOWN),
                 settled));
-        figures.add(figure(
+        var range = figure(
                 Texts.PLANFORM_RANGE,
                 band.map(known -> lengths.shown(known.from()) + " – " + lengths.shown(known.to()))
-                        .orElse("–"),
-                settled));
+                        .orElse(UNKNOWN),
+                settled);
+        range.setToolTipText(band.map(BalanceBand::margin)
+                .map(margin ->
+                        Texts.PLANFORM_RANGE_HINT.text(Lengths.percent(margin.from()), Lengths.percent(margin.to())))
+                .orElseGet(Texts.PLANFORM_NO_RANGE::text));
+        figures.add(range);
         put(figures);
     }
 

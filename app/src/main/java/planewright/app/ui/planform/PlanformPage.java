@@ -7,6 +7,7 @@ import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import javax.swing.BorderFactory;
 import javax.swing.JComboBox;
@@ -61,6 +62,7 @@ public final class PlanformPage extends JPanel {
     private transient Optional<String> shown = Optional.empty();
     private transient Optional<Planform> asked = Optional.empty();
     private boolean settled;
+    private transient Unit<?> stepsIn;
     private boolean laidOut;
 
     public PlanformPage(Workroom room) {
@@ -138,12 +140,12 @@ public final class PlanformPage extends JPanel {
         if (!laidOut || split.getOrientation() != wanted) {
             laidOut = true;
             split.setOrientation(wanted);
-            split.setDividerLocation(DRAWING_SHARE);
+            split.setDividerLocation((int) (DRAWING_SHARE * (narrow ? HIGH : page.getWidth())));
         }
     }
 
     private JPanel drawing() {
-        var panel = new JPanel(new MigLayout("insets 0, gap 6, fill", "[grow,fill]", "[][grow,fill][]"));
+        var panel = new JPanel(new MigLayout("insets 0, gap 6, fill", "[grow,fill]", "[][80:180:,grow,fill][34!]"));
         panel.setMinimumSize(new Dimension(160, 180));
         var bar = new JPanel(new MigLayout("insets 0, gap 8"));
         bar.add(Buttons.of("planform-fit", Texts.PLANFORM_FIT.text(), view::fit));
@@ -166,12 +168,16 @@ public final class PlanformPage extends JPanel {
         panel.add(bar, "wmin 0, wrap");
         panel.add(view, "wmin 0, hmin 0, wrap");
         holding.setName("planform-holding");
-        panel.add(holding, "wmin 0, hmin 34");
+        panel.add(holding, "wmin 0");
         return panel;
     }
 
     /** Of the unit in which lengths are shown. */
     private void steps() {
+        if (lengths.unit().equals(stepsIn)) {
+            return;
+        }
+        stepsIn = lengths.unit();
         var steps = lengths.unit().equals(Units.INCH) ? INCH_STEPS : METRIC_STEPS;
         snap.removeAllItems();
         steps.forEach(snap::addItem);
@@ -245,6 +251,7 @@ public final class PlanformPage extends JPanel {
         sections.refresh();
         controls.refresh();
         tellHolding();
+        steps();
         if (!asked.equals(Optional.of(shape))) {
             settled = false;
         }
