@@ -7,9 +7,11 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Comparison;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.EntryWords;
 import planewright.app.store.JsonFiles;
@@ -28,6 +30,12 @@ final class ShowCommand implements Callable<Integer> {
     @Parameters(index = "1", paramLabel = "ENTRY", arity = "0..1", description = "Its id, or the end of it.")
     private Optional<String> entry = Optional.empty();
 
+    @Option(
+            names = "--beside",
+            paramLabel = "BUILD",
+            description = "Set the build beside this one: what they are, fly with, weigh and measured last.")
+    private Optional<String> beside = Optional.empty();
+
     ShowCommand(Desk desk) {
         this.desk = desk;
     }
@@ -35,7 +43,9 @@ final class ShowCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         try (var program = desk.open(common.journal())) {
-            if (build.isEmpty()) {
+            if (beside.isPresent()) {
+                compare(program, beside.get());
+            } else if (build.isEmpty()) {
                 builds(program);
             } else if (entry.isEmpty()) {
                 log(program, Desk.build(program, build.get()));
@@ -44,6 +54,32 @@ final class ShowCommand implements Callable<Integer> {
             }
         }
         return 0;
+    }
+
+    private void compare(Program program, String other) {
+        if (build.isEmpty() || entry.isPresent()) {
+            throw CommandFailed.words("--beside sets one build beside another; accepted: show BUILD --beside OTHER");
+        }
+        var first = Desk.build(program, build.get());
+        var second = Desk.build(program, other);
+        var compared = Comparison.of(program.journal(), first, second);
+        if (common.json()) {
+            var array = JsonFiles.object();
+            var rows = array.putArray("compared");
+            compared.forEach(row -> rows.addObject()
+                    .put("kind", row.what().word())
+                    .put("name", row.name())
+                    .put("first", row.first())
+                    .put("second", row.second())
+                    .put("difference", row.difference()));
+            desk.json(array);
+            return;
+        }
+        var rows = new ArrayList<List<String>>();
+        rows.add(List.of("KIND", "NAME", first.name(), second.name(), "DIFFERENCE"));
+        compared.forEach(
+                row -> rows.add(List.of(row.what().word(), row.name(), row.first(), row.second(), row.difference())));
+        desk.table(List.of(false, false, true, true, true), rows);
     }
 
     private void builds(Program program) {

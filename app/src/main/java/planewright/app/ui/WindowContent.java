@@ -28,7 +28,9 @@ import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.WindowMemory;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.app.ui.compare.ComparePage;
 import planewright.app.ui.exchange.ExchangePage;
+import planewright.app.ui.help.HelpPage;
 import planewright.app.ui.journals.JournalsPage;
 import planewright.app.ui.journals.RecentJournals;
 import planewright.app.ui.log.CaptureBar;
@@ -57,6 +59,8 @@ final class WindowContent extends JPanel {
     private static final String TEMPLATES = "templates";
     private static final String START = "start";
     private static final String JOURNALS = "journals";
+    private static final String COMPARE = "compare";
+    private static final String HELP = "help";
 
     private final transient Workroom room;
     private final CardLayout cards = new CardLayout();
@@ -77,6 +81,8 @@ final class WindowContent extends JPanel {
     private transient Optional<ExchangePage> exchange = Optional.empty();
     private transient Optional<TemplatesPage> templates = Optional.empty();
     private transient Optional<StartPage> start = Optional.empty();
+    private transient Optional<ComparePage> compare = Optional.empty();
+    private transient Optional<HelpPage> help = Optional.empty();
 
     /**
      * @param recent the journals that were open before
@@ -92,7 +98,7 @@ final class WindowContent extends JPanel {
         notices = Buttons.plain("show-notices", "", () -> toggle(NOTICES));
         program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
         shelf = new ShelfPage(room, () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
-        build = new BuildPage(room);
+        build = new BuildPage(room, this::showCompare);
         found = new SearchPage(room);
         bin = new BinPage(room);
         journals = new JournalsPage(recent, opener);
@@ -164,7 +170,7 @@ final class WindowContent extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][][][]"));
+        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][][][][]"));
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
@@ -190,6 +196,8 @@ final class WindowContent extends JPanel {
                 "ctrl O"));
         bar.add(notices);
         bar.add(look);
+        bar.add(Buttons.hint(
+                Buttons.plain("show-help", Texts.HELP.text(), this::toggleHelp), Texts.HELP_HINT.text(), "F1"));
         return bar;
     }
 
@@ -271,6 +279,23 @@ final class WindowContent extends JPanel {
         toggle(TEMPLATES);
     }
 
+    private void showCompare() {
+        if (compare.isEmpty()) {
+            compare = Optional.of(new ComparePage(room, () -> show(BUILD)));
+            middle.add(compare.get(), COMPARE);
+        }
+        show(COMPARE);
+        compare.get().offer(room.build());
+    }
+
+    private void toggleHelp() {
+        if (help.isEmpty()) {
+            help = Optional.of(new HelpPage());
+            middle.add(help.get(), HELP);
+        }
+        toggle(HELP);
+    }
+
     private void startFrom(Optional<String> proven, Set<String> given) {
         if (start.isEmpty()) {
             start = Optional.of(new StartPage(room, () -> show(BUILD)));
@@ -308,6 +333,7 @@ final class WindowContent extends JPanel {
     }
 
     private void keys() {
+        Buttons.key(this, "F1", this::toggleHelp);
         Buttons.key(this, "ctrl F", search::requestFocusInWindow);
         Buttons.key(this, "ctrl L", capture::focus);
         Buttons.key(this, "ctrl N", () -> {

@@ -31,13 +31,18 @@ final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient Workroom room;
+    private final transient Runnable compare;
     /** What is being written, by build. */
     private final transient Map<String, HeaderForm> forms = new LinkedHashMap<>();
 
     private transient Optional<BuildRecord> shown = Optional.empty();
 
-    BuildHeader(Workroom room) {
+    /**
+     * @param compare sets the build that is shown beside another
+     */
+    BuildHeader(Workroom room, Runnable compare) {
         super(new Stack(0));
+        this.compare = compare;
         this.room = room;
         setName("header");
         room.onChange(this::refresh);
@@ -87,6 +92,7 @@ final class BuildHeader extends JPanel {
         var card = new Card(new Beside(14, 1));
         card.add(new PlanView(build.planform(), build.name(), 150, 96));
         card.add(words);
+        card.add(Buttons.plain("compare-build", Texts.COMPARE_BUTTON.text(), compare));
         card.add(Buttons.plain("edit-build", Texts.EDIT.text(), () -> edit(build)));
         return card;
     }

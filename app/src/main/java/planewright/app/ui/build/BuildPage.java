@@ -31,11 +31,14 @@ public final class BuildPage extends JPanel {
     private final LogPage log;
     private final BuildHeader header;
 
-    public BuildPage(Workroom room) {
+    /**
+     * @param compare sets the build that is shown beside another
+     */
+    public BuildPage(Workroom room, Runnable compare) {
         setLayout(cards);
         setName("build");
         log = new LogPage(room);
-        header = new BuildHeader(room);
+        header = new BuildHeader(room, compare);
         var calculators = new CalcPage(room);
         var pictures = new PicturesPage(room, log::takeFiles, log::takePasted);
         tabs.setName("pages");

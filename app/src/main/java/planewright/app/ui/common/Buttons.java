@@ -30,10 +30,15 @@ public final class Buttons {
 
     /** Tells on the pointer what a component is for, and which key does the same. */
     public static <T extends JComponent> T hint(T component, String words, String stroke) {
-        var key = KeyStroke.getKeyStroke(stroke);
-        component.setToolTipText(words + " (" + InputEvent.getModifiersExText(key.getModifiers()) + "+"
-                + KeyEvent.getKeyText(key.getKeyCode()) + ")");
+        component.setToolTipText(words + " (" + keyText(stroke) + ")");
         return component;
+    }
+
+    /** A key as its keyboard says it. */
+    public static String keyText(String stroke) {
+        var key = KeyStroke.getKeyStroke(stroke);
+        var held = InputEvent.getModifiersExText(key.getModifiers());
+        return (held.isEmpty() ? "" : held + "+") + KeyEvent.getKeyText(key.getKeyCode());
     }
 
     /** Runs an action at every change of a text. */

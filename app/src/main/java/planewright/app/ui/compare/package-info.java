@@ -1,0 +1,2 @@
+/** Two builds side by side. */
+package planewright.app.ui.compare;

@@ -1,0 +1,2 @@
+/** What each page is for, and the keys. */
+package planewright.app.ui.help;

@@ -1,0 +1,104 @@
+package planewright.app.journal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import planewright.api.journal.Entry;
+import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
+import planewright.app.Bench;
+import planewright.app.journal.Comparison.Row;
+import planewright.app.journal.Comparison.What;
+import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
+
+/** Two builds side by side. */
+class ComparisonTest {
+    private final Locale before = Locale.getDefault(Locale.Category.FORMAT);
+    private final BuildRecord old =
+            Bench.build("Grey heron").withLayout("canard").withParts(List.of(part("fin", 30)));
+    private final BuildRecord young =
+            Bench.build("Red crane").withLayout("delta").withParts(List.of(part("fin", 33)));
+    private final OpenJournal journal = Bench.inMemory(
+            List.of(old, young),
+            List.of(
+                    entry(old, "all-up mass", "1000 g ± 3 g", "balance point", "200 mm"),
+                    entry(young, "All-up mass", "2.5 lb ± 4 g", "Balance point", "8 in"),
+                    entry(young, "fin", "31 g", "elevon up", "12°")));
+
+    @BeforeEach
+    void english() {
+        Locale.setDefault(Locale.Category.FORMAT, Locale.ENGLISH);
+    }
+
+    @AfterEach
+    void asBefore() {
+        Locale.setDefault(Locale.Category.FORMAT, before);
+    }
+
+    @Test
+    void theSecondLessTheFirstInTheUnitOfTheFirst() {
+        var rows = Comparison.of(journal, old, young);
+        // NIST SP 811, B.8: 1 lb is 453.59237 g and 1 in is 25.4 mm, so 2.5 lb are 1133.980925 g and 8 in are 203.2 mm;
+        // independent uncertainties add as their squares (JCGM 100:2008, 5.1.2): 3 and 4 give 5
+        assertThat(row(rows, What.MEASUREMENT, "all-up mass").difference()).isEqualTo("+134 g ± 5 g  (+13.4 %)");
+        assertThat(row(rows, What.SETTING, "balance point").difference())
+                .startsWith("+3.2 mm")
+                .endsWith("(+1.6 %)");
+    }
+
+    @Test
+    void aWeighingGoesBeforeTheLedgerAndWhatOneSideLacksStaysEmpty() {
+        var rows = Comparison.of(journal, old, young);
+        assertThat(row(rows, What.PART, "fin")).isEqualTo(new Row(What.PART, "fin", "30 g", "31 g", "+1 g  (+3.3 %)"));
+        assertThat(row(rows, What.SETTING, "elevon up").first()).isEmpty();
+        assertThat(row(rows, What.SETTING, "elevon up").difference()).isEmpty();
+        assertThat(row(rows, What.FACT, "layout").isAlike()).isFalse();
+        assertThat(rows)
+                .filteredOn(row -> row.what() == What.MEASUREMENT)
+                .extracting(Row::name)
+                .doesNotContain("fin");
+        assertThat(Comparison.of(journal, old, old)).allMatch(Row::isAlike);
+    }
+
+    private static Row row(List<Row> rows, What what, String name) {
+        return rows.stream()
+                .filter(row -> row.what() == what && row.name().equalsIgnoreCase(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static EntryRecord entry(BuildRecord build, String measured, String one, String set, String other) {
+        return EntryRecord.blank(build.id(), Entry.Kind.WORK, Bench.EVENING)
+                .withMeasurements(List.of(MeasurementRecord.of(measured, quantity(one), "")))
+                .withSetUp(List.of(new SetUpRecord(set, quantity(other))));
+    }
+
+    private static planewright.shared.quantity.Written quantity(String text) {
+        try {
+            return QuantityText.parse(text, Units.NUMBER);
+        } catch (QuantityProblem ours) {
+            throw new IllegalStateException(ours);
+        }
+    }
+
+    private static PartRecord part(String name, double grams) {
+        var plain = PartRecord.named(name);
+        return new PartRecord(
+                plain.id(),
+                name,
+                "airframe",
+                Optional.of(Measured.of(grams, Units.GRAM)),
+                plain.x(),
+                plain.y(),
+                plain.z(),
+                plain.length(),
+                plain.width(),
+                plain.height());
+    }
+}
