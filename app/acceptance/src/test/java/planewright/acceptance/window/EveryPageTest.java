@@ -94,6 +94,17 @@ class EveryPageTest {
             Hands.find(Component.class, "carried");
             assertThat(nameless()).isEmpty();
             Hands.click("leave-start");
+            Hands.click("compare-build");
+            Hands.find(Component.class, "compared");
+            assertThat(nameless()).isEmpty();
+            Hands.click("leave-compare");
+            Hands.click("show-journals");
+            Hands.find(Component.class, "new-journal-name");
+            assertThat(nameless()).isEmpty();
+            Hands.click("show-help");
+            Hands.find(Component.class, "help");
+            assertThat(nameless()).isEmpty();
+            Hands.click("show-help");
             window.page("Log");
         }
     }

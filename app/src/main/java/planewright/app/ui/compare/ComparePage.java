@@ -45,15 +45,15 @@ public final class ComparePage extends JPanel {
      * @param back leads to where the builder came from
      */
     public ComparePage(Workroom room, Runnable back) {
-        super(new MigLayout("insets 10, gap 8, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][][grow,fill][]"));
+        super(new MigLayout("insets 10, gap 8, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][]"));
         this.room = room;
         this.questions = room.background().latest();
         setName("compare");
         add(Look.heading(Texts.BESIDE.text(), 1.3));
         add(bar(), "wmin 0");
         nothing.setName("compare-hint");
-        add(nothing, "wmin 0");
         add(new JScrollPane(table), "hmin 120, wmin 0");
+        add(nothing, "wmin 0");
         add(Buttons.of("leave-compare", Texts.BACK.text(), back), "grow 0, align left");
         table.setName("compared");
         table.getAccessibleContext().setAccessibleName(Texts.BESIDE.text());

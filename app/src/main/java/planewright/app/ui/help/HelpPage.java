@@ -71,7 +71,7 @@ public final class HelpPage extends JPanel {
     }
 
     private static Card card(Texts heading) {
-        var card = new Card(new MigLayout("insets 0, gap 4 14, wrap 2, fillx", "[][grow,fill]"));
+        var card = new Card(new MigLayout("insets 0, gap 14 4, wrap 2, fillx", "[][grow,fill]"));
         card.add(Look.heading(heading.text(), 1.1), "span 2");
         return card;
     }
