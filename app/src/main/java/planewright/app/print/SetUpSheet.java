@@ -4,6 +4,7 @@ import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
@@ -60,16 +61,31 @@ public final class SetUpSheet {
                 BuildFacts.measures(journal, build).stream()
                         .map(fact -> List.of(fact.label(), fact.text()))
                         .toList()));
-        var weighed = build.parts().stream()
-                .filter(part -> part.mass().isPresent())
-                .map(part -> List.of(part.name(), QuantityText.show(part.mass().get())))
-                .toList();
-        if (!weighed.isEmpty()) {
-            blocks.add(new Sheet.Table(List.of("Part", "Mass"), List.of(false, true), weighed));
+        var masses = masses(build);
+        if (!masses.isEmpty()) {
+            blocks.add(new Sheet.Table(
+                    List.of("Part", "Mass", "Part", "Mass"), List.of(false, true, false, true), masses));
         }
         blocks.add(new Sheet.Heading(3, "Before it flies"));
         blocks.addAll(CAUTIONS);
         return new Sheet("Set-up sheet · " + build.name(), blocks);
+    }
+
+    /** Two parts a line, so that one page is enough. */
+    private static List<List<String>> masses(BuildRecord build) {
+        var weighed =
+                build.parts().stream().filter(part -> part.mass().isPresent()).toList();
+        int lines = (weighed.size() + 1) / 2;
+        return IntStream.range(0, lines)
+                .mapToObj(line -> Stream.of(line, line + lines)
+                        .flatMap(place -> place < weighed.size()
+                                ? Stream.of(
+                                        weighed.get(place).name(),
+                                        QuantityText.show(
+                                                weighed.get(place).mass().orElseThrow()))
+                                : Stream.of("", ""))
+                        .toList())
+                .toList();
     }
 
     private static List<String> row(SetUpNow.Value value) {

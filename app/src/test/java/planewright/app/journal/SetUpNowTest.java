@@ -76,6 +76,16 @@ class SetUpNowTest {
                 .first()
                 .extracting(table -> ((Sheet.Table) table).rows())
                 .isEqualTo(List.of(List.of(THROW, "12 mm ± 1 mm", "28 Nov 2026", "Throws for the first flight")));
+        assertThat(build.parts()).as("something is weighed").isNotEmpty();
+        assertThat(sheet.blocks())
+                .filteredOn(Sheet.Table.class::isInstance)
+                .last()
+                .satisfies(table -> assertThat(((Sheet.Table) table)
+                                .rows().stream().flatMap(List::stream).toList())
+                        .containsAll(build.parts().stream()
+                                .filter(part -> part.mass().isPresent())
+                                .map(PartRecord::name)
+                                .toList()));
         assertThat(sheet.blocks())
                 .filteredOn(Sheet.Remark.class::isInstance)
                 .extracting(remark -> ((Sheet.Remark) remark).word())
