@@ -54,6 +54,18 @@ public final class HelpPage extends JPanel {
             new Key("ENTER", Texts.HELP_KEY_ENTER),
             new Key("shift F10", Texts.HELP_KEY_MENU));
 
+    private static final List<Key> ON_PICTURES = List.of(
+            new Key("F2", Texts.EDIT_CAPTION),
+            new Key("LEFT", Texts.PREVIOUS),
+            new Key("RIGHT", Texts.NEXT),
+            new Key("PLUS", Texts.ZOOM_IN),
+            new Key("MINUS", Texts.ZOOM_OUT),
+            new Key("0", Texts.FIT_HINT),
+            new Key("1", Texts.ONE_TO_ONE_HINT),
+            new Key("R", Texts.TURN_RIGHT),
+            new Key("ctrl LEFT", Texts.HELP_KEY_MOVE),
+            new Key("SPACE", Texts.HELP_KEY_MARK));
+
     public HelpPage() {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         setName("help");
@@ -67,6 +79,10 @@ public final class HelpPage extends JPanel {
         IN_PLACE.forEach(
                 key -> add(keys, Buttons.keyText(key.stroke()), key.words().text()));
         column.add(keys);
+        var onPictures = card(Texts.HELP_KEYS_PICTURES);
+        ON_PICTURES.forEach(key ->
+                add(onPictures, Buttons.keyText(key.stroke()), key.words().text()));
+        column.add(onPictures);
         add(column.scrolled(), "wmin 0");
     }
 
