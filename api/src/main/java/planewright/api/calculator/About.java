@@ -13,24 +13,24 @@ import org.apiguardian.api.API;
 @Retention(RetentionPolicy.RUNTIME)
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public @interface About {
-    /** Plugin and name, {@code balance.ledger}: scripts use it, so it never changes. */
+    /** {@return plugin and name, {@code balance.ledger}: scripts use it, so it never changes} */
     String id();
 
-    /** Version of the computation; a kept result carries it. */
+    /** {@return version of the computation; a kept result carries it} */
     String version();
 
-    /** Two or three words for lists. */
+    /** {@return two or three words for lists} */
     String title();
 
-    /** The question it answers, as a builder would ask it. */
+    /** {@return the question it answers, as a builder would ask it} */
     String question();
 
-    /** Published sources of the method. */
+    /** {@return published sources of the method} */
     String[] sources() default {};
 
-    /** What can hurt someone or something where the result is put to use. */
+    /** {@return what can hurt someone or something where the result is put to use} */
     String[] cautions() default {};
 
-    /** Whether it answers at once, so that the program may recompute at every keystroke. */
+    /** {@return whether it answers at once, so that the program may recompute at every keystroke} */
     boolean quick() default true;
 }

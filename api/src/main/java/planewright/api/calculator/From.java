@@ -12,9 +12,10 @@ import org.apiguardian.api.API;
 @Retention(RetentionPolicy.RUNTIME)
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public @interface From {
+    /** {@return the place} */
     Place value();
 
-    /** Which measurement, set-up value, field, or heading; see the places. */
+    /** {@return which measurement, set-up value, field, or heading; see the places} */
     String name() default "";
 
     /** Places in the journal. */

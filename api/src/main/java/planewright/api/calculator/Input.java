@@ -13,36 +13,36 @@ import org.apiguardian.api.API;
 @Retention(RetentionPolicy.RUNTIME)
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public @interface Input {
-    /** What it is, in a word or two. */
+    /** {@return what it is, in a word or two} */
     String label();
 
-    /** A sentence for who is not sure what to put here. */
+    /** {@return a sentence for who is not sure what to put here} */
     String help() default "";
 
-    /** UCUM code of the unit offered first; needed for a quantity. */
+    /** {@return UCUM code of the unit offered first; needed for a quantity} */
     String unit() default "";
 
-    /** Where nothing else is known. */
+    /** {@return the value where nothing else is known, as it would be typed; empty for none} */
     String initial() default "";
 
-    /** Refused unless greater. */
+    /** {@return the bound that a value must exceed, else it is refused; empty for none} */
     String above() default "";
 
-    /** Refused where smaller. */
+    /** {@return the least value that is not refused; empty for none} */
     String atLeast() default "";
 
-    /** Refused where greater. */
+    /** {@return the greatest value that is not refused; empty for none} */
     String atMost() default "";
 
-    /** Smaller than this is unusual: look again. */
+    /** {@return the least value that is usual; a smaller one is remarked on; empty for none} */
     String usuallyFrom() default "";
 
-    /** Greater than this is unusual: look again. */
+    /** {@return the greatest value that is usual; a greater one is remarked on; empty for none} */
     String usuallyTo() default "";
 
-    /** Heading under which the form shows it; empty for the first. */
+    /** {@return heading under which the form shows it; empty for the first} */
     String under() default "";
 
-    /** Where in the journal it can be taken from. */
+    /** {@return where in the journal it can be taken from} */
     From from() default @From(From.Place.NOWHERE);
 }

@@ -15,7 +15,7 @@ import org.apiguardian.api.API;
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public record InputProblem(String input, String name, String value, String accepted, String wayOut)
         implements Serializable {
-    /** One line that names the thing, the value, what is accepted and the way out. */
+    /** {@return one line that names the thing, the value, what is accepted and the way out} */
     public String message() {
         var line = name + " is " + value + "; accepted: " + accepted;
         return wayOut.isEmpty() ? line : line + ". " + wayOut;

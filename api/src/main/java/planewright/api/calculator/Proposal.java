@@ -18,7 +18,7 @@ public sealed interface Proposal
                 Proposal.NewTask,
                 Proposal.NewOutline,
                 Proposal.NewText {
-    /** What is written, by name. */
+    /** {@return what is written, by name} */
     String name();
 
     /**

@@ -13,12 +13,12 @@ import org.apiguardian.api.API;
 @Retention(RetentionPolicy.RUNTIME)
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public @interface Result {
-    /** What it is, in a word or two. */
+    /** {@return what it is, in a word or two} */
     String label();
 
-    /** A sentence on how to read it. */
+    /** {@return a sentence on how to read it} */
     String help() default "";
 
-    /** UCUM code of the unit it is shown in; needed for a quantity. */
+    /** {@return UCUM code of the unit it is shown in; needed for a quantity} */
     String unit() default "";
 }

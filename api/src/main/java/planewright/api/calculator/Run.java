@@ -16,16 +16,17 @@ public interface Run {
      */
     void progress(double done, String doing);
 
-    /** The journal to read. */
+    /** {@return the journal to read} */
     JournalReader journal();
 
-    /** The builder's clock. */
+    /** {@return the builder's clock} */
     LocalDateTime now();
 
     /** Leaves a computation that the builder has stopped. */
     final class Cancelled extends RuntimeException {
         private static final long serialVersionUID = 1L;
 
+        /** For the program; a calculator lets it pass. */
         public Cancelled() {
             super("stopped", null, false, false);
         }

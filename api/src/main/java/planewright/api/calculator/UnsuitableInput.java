@@ -24,6 +24,7 @@ public final class UnsuitableInput extends Exception {
         this.problems = new ArrayList<>(problems);
     }
 
+    /** {@return every problem that was found, at least one} */
     public List<InputProblem> problems() {
         return List.copyOf(problems);
     }

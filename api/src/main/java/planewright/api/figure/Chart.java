@@ -9,10 +9,10 @@ import org.apiguardian.api.API;
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public sealed interface Chart
         permits Chart.Bars, Chart.Lines, Chart.OverTime, Chart.Bands, Chart.Scatter, Chart.Region {
-    /** What it shows, in a builder's words. */
+    /** {@return what it shows, in a builder's words} */
     String title();
 
-    /** The axis that carries the values. */
+    /** {@return the axis that carries the values} */
     Axis values();
 
     /**

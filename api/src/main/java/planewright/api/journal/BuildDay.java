@@ -6,11 +6,12 @@ import org.apiguardian.api.API;
 /** A build on a day: where a template came from, went to, or flew. */
 @API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface BuildDay {
-    /** The build's id; the journal need not hold that build. */
+    /** {@return the build's id; the journal need not hold that build} */
     String build();
 
-    /** What the build was called. */
+    /** {@return what the build was called} */
     String name();
 
+    /** {@return the day by the builder's clock} */
     LocalDate date();
 }

@@ -7,59 +7,69 @@ import org.apiguardian.api.API;
 /** One dated record in a build's log. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Entry {
-    /** Its ULID; never changes. */
+    /** {@return its ULID, which never changes} */
     String id();
 
-    /** The build whose log it stands in. */
+    /** {@return the build whose log it stands in} */
     String build();
 
-    /** When it happened, by the builder's clock. */
+    /** {@return when it happened, by the builder's clock} */
     LocalDateTime at();
 
-    /** What it tells of. */
+    /** {@return what it tells of} */
     Kind kind();
 
-    /** A line that sums it up; may be empty. */
+    /** {@return a line that sums it up; may be empty} */
     String title();
 
-    /** The story in CommonMark, a paragraph an element. */
+    /** {@return the story in CommonMark, a paragraph an element} */
     List<String> text();
 
-    /** Sorted, without repeats. */
+    /** {@return its tags, sorted, without repeats} */
     List<String> tags();
 
+    /** {@return what was measured, in the order in which it was written} */
     List<? extends Measurement> measurements();
 
+    /** {@return what was joined or filled and needs time} */
     List<? extends Joint> joints();
 
+    /** {@return its pictures, in the order in which they are shown} */
     List<? extends Picture> pictures();
 
-    /** Values of the set-up that changed here. */
+    /** {@return values of the set-up that changed here} */
     List<? extends SetUpValue> setUp();
 
-    /** Flights of that day, in their order. */
+    /** {@return flights of that day, in their order} */
     default List<? extends Flight> flights() {
         return List.of();
     }
 
-    /** What broke and how it was mended. */
+    /** {@return what broke and how it was mended} */
     default List<? extends Repair> repairs() {
         return List.of();
     }
 
-    /** Work that was done. */
+    /** {@return work that was done} */
     default List<? extends DoneTask> tasks() {
         return List.of();
     }
 
     /** What an entry tells of. */
     enum Kind {
+        /** Something was built. */
         WORK("work"),
+        /** Thoughts, plans, things to look up. */
         NOTE("note"),
+        /** It flew. */
         FLIGHT("flight"),
+        /** Something broke and was mended. */
         REPAIR("repair"),
+        /** Throws, rates, balance or trims were changed. */
         SET_UP("set-up"),
+        /** It was handed to its owner. */
         HAND_OVER("hand-over"),
+        /** A calculator's inputs and answer. */
         KEPT_RESULT("kept result");
 
         private final String word;
@@ -68,7 +78,7 @@ public interface Entry {
             this.word = word;
         }
 
-        /** The word that is shown and that files carry. */
+        /** {@return the word that is shown and that files carry} */
         public String word() {
             return word;
         }

@@ -8,15 +8,15 @@ import planewright.api.quantity.Measured;
 /** A flight or a run of flights on one pack. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Flight {
-    /** Short and stable within its entry. */
+    /** {@return its id, short and stable within its entry} */
     String id();
 
-    /** In the air, where somebody looked at the clock. */
+    /** {@return how long it was in the air, where somebody looked at the clock} */
     Optional<Measured<Time>> duration();
 
-    /** Wind, light, field; may be empty. */
+    /** {@return wind, light, field; may be empty} */
     String conditions();
 
-    /** What it did and what to change; may be empty. */
+    /** {@return what it did and what to change; may be empty} */
     String behaviour();
 }

@@ -7,21 +7,21 @@ import org.apiguardian.api.API;
 /** Parts held by an adhesive or filler that needs time. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Joint {
-    /** Short and stable within its entry. */
+    /** {@return its id, short and stable within its entry} */
     String id();
 
-    /** What is joined: {@code fin to centre line}. */
+    /** {@return what is joined: {@code fin to centre line}} */
     String name();
 
-    /** The adhesive or filler by class: {@code solvent-based contact adhesive}. */
+    /** {@return the adhesive or filler by class: {@code solvent-based contact adhesive}} */
     String material();
 
-    /** When it was closed. */
+    /** {@return when it was closed} */
     LocalDateTime start();
 
-    /** Until when nobody may touch it. */
+    /** {@return the time until which nobody may touch it} */
     Optional<LocalDateTime> handsOffUntil();
 
-    /** When it carries its full load. */
+    /** {@return when it carries its full load} */
     Optional<LocalDateTime> fullyCured();
 }

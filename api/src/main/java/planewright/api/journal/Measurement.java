@@ -6,18 +6,18 @@ import planewright.api.quantity.Measured;
 /** A named value: what was measured, what came out, how sure and how taken. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Measurement {
-    /** Short and stable within its entry. */
+    /** {@return its id, short and stable within its entry} */
     String id();
 
-    /** What was measured: {@code left wing panel}. */
+    /** {@return what was measured: {@code left wing panel}} */
     String name();
 
-    /** What came out. */
+    /** {@return what came out} */
     Measured<?> value();
 
-    /** The number as it was written: {@code 3 1/2}. */
+    /** {@return the number as it was written: {@code 3 1/2}} */
     String written();
 
-    /** How it was taken: {@code kitchen scale}; may be empty. */
+    /** {@return how it was taken: {@code kitchen scale}; may be empty} */
     String method();
 }

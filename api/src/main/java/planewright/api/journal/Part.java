@@ -9,33 +9,33 @@ import planewright.api.quantity.Measured;
 /** Something with a mass and a place on the aircraft: a line of the mass ledger. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Part {
-    /** Short and stable within its build. */
+    /** {@return its id, short and stable within its build} */
     String id();
 
-    /** What the builder calls it. */
+    /** {@return what the builder calls it} */
     String name();
 
-    /** What it belongs to: {@code airframe}, {@code power}, {@code radio}; may be empty. */
+    /** {@return what it belongs to: {@code airframe}, {@code power}, {@code radio}; may be empty} */
     String group();
 
-    /** Its mass; empty while it has not been weighed or estimated. */
+    /** {@return its mass; empty while it has not been weighed or estimated} */
     Optional<Measured<Mass>> mass();
 
-    /** Station of its own centre of mass: aft of the datum. */
+    /** {@return station of its own centre of mass: aft of the datum} */
     Optional<Measured<Length>> x();
 
-    /** Station of its own centre of mass: to the right wing. */
+    /** {@return station of its own centre of mass: to the right wing} */
     Optional<Measured<Length>> y();
 
-    /** Station of its own centre of mass: up. */
+    /** {@return station of its own centre of mass: up} */
     Optional<Measured<Length>> z();
 
-    /** Its own extent along x. */
+    /** {@return its own extent along x, aft} */
     Optional<Measured<Length>> length();
 
-    /** Its own extent along y. */
+    /** {@return its own extent along y, across} */
     Optional<Measured<Length>> width();
 
-    /** Its own extent along z. */
+    /** {@return its own extent along z, upwards} */
     Optional<Measured<Length>> height();
 }

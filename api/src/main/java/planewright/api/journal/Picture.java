@@ -5,12 +5,12 @@ import org.apiguardian.api.API;
 /** A picture of an entry; the journal keeps the file under its hash. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public interface Picture {
-    /** SHA-256 of the file, 64 lower-case hexadecimal digits. */
+    /** {@return SHA-256 of the file, 64 lower-case hexadecimal digits} */
     String hash();
 
-    /** How the file's name ends: {@code jpg}, {@code png}. */
+    /** {@return how the file's name ends: {@code jpg}, {@code png}} */
     String type();
 
-    /** What is to be seen; may be empty. */
+    /** {@return what is to be seen; may be empty} */
     String caption();
 }

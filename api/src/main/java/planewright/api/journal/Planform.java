@@ -39,7 +39,16 @@ public record Planform(List<Surface> surfaces, List<Body> bodies) {
             }
         }
 
-        /** A surface on which nothing turns, or of which that is not known. */
+        /**
+         * A surface on which nothing turns, or of which that is not known.
+         *
+         * @param name what the builder calls it
+         * @param x station of its root's leading edge, m
+         * @param y station of its root's leading edge, m
+         * @param z station of its root's leading edge, m
+         * @param mirrored whether the other side carries the same
+         * @param panels from the root outwards, at least one
+         */
         public Surface(String name, double x, double y, double z, boolean mirrored, List<Panel> panels) {
             this(name, x, y, z, mirrored, panels, List.of());
         }
@@ -80,7 +89,7 @@ public record Planform(List<Surface> surfaces, List<Body> bodies) {
         /** Both sides alike, for lift. */
         FLAP;
 
-        /** As people write it: {@code elevon}. */
+        /** {@return as people write it: {@code elevon}} */
         public String word() {
             return name().toLowerCase(Locale.ROOT);
         }

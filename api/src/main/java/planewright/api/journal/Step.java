@@ -9,21 +9,21 @@ import planewright.api.quantity.Measured;
 /** One step of a procedure. */
 @API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface Step {
-    /** Short and stable within its template. */
+    /** {@return its id, short and stable within its template} */
     String id();
 
-    /** What to do. */
+    /** {@return what to do} */
     String text();
 
-    /** How long hands are busy. */
+    /** {@return how long hands are busy} */
     Optional<Measured<Time>> handsOn();
 
-    /** How long to leave it alone before the next step. */
+    /** {@return how long to leave it alone before the next step} */
     Optional<Measured<Time>> waiting();
 
-    /** Materials by class. */
+    /** {@return materials by class} */
     List<String> materials();
 
-    /** What its writer warns of. */
+    /** {@return what its writer warns of} */
     List<String> cautions();
 }

@@ -8,43 +8,43 @@ import org.apiguardian.api.API;
 /** Something that the next build starts from. */
 @API(status = API.Status.MAINTAINED, since = "0.3.0")
 public interface Template {
-    /** Its ULID; never changes. */
+    /** {@return its ULID, which never changes} */
     String id();
 
-    /** What it is. */
+    /** {@return what it is} */
     Kind kind();
 
-    /** What the builder calls it. */
+    /** {@return what the builder calls it} */
     String name();
 
-    /** The day it was made. */
+    /** {@return the day it was made} */
     LocalDate made();
 
-    /** What else there is to say, a paragraph an element. */
+    /** {@return what else there is to say, a paragraph an element} */
     List<String> notes();
 
-    /** Sorted, without repeats. */
+    /** {@return its tags, sorted, without repeats} */
     List<String> tags();
 
-    /** The build it was taken from. */
+    /** {@return the build it was taken from} */
     Optional<? extends BuildDay> cameFrom();
 
-    /** The id of the template it was made from. */
+    /** {@return the id of the template it was made from} */
     Optional<String> derivedFrom();
 
-    /** Builds that it was given to. */
+    /** {@return builds that it was given to} */
     List<? extends BuildDay> wentTo();
 
-    /** Builds that have flown with it: where there is one, the template is proven. */
+    /** {@return builds that have flown with it: where there is one, the template is proven} */
     List<? extends BuildDay> flewOn();
 
-    /** Of an outline: the SHA-256 of its SVG file, 64 lower-case hexadecimal digits; else empty. */
+    /** {@return of an outline: the SHA-256 of its SVG file, 64 lower-case hexadecimal digits; else empty} */
     Optional<String> outline();
 
-    /** Of a procedure: its steps in order; else empty. */
+    /** {@return of a procedure: its steps in order; else empty} */
     List<? extends Step> steps();
 
-    /** Of a set-up: its values; else empty. */
+    /** {@return of a set-up: its values; else empty} */
     List<? extends SetUpValue> values();
 
     /** What a template is. */
@@ -62,7 +62,7 @@ public interface Template {
             this.word = word;
         }
 
-        /** The word that is shown and that files carry. */
+        /** {@return the word that is shown and that files carry} */
         public String word() {
             return word;
         }

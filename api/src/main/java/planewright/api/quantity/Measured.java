@@ -26,36 +26,63 @@ public record Measured<Q extends Quantity<Q>>(Quantity<Q> value, Optional<Quanti
         });
     }
 
-    /** A value taken as exact. */
+    /**
+     * {@return a value taken as exact}
+     *
+     * @param value a number in the unit; finite
+     * @param unit of the value
+     * @param <Q> what is measured
+     */
     public static <Q extends Quantity<Q>> Measured<Q> of(double value, Unit<Q> unit) {
         return new Measured<>(quantity(value, unit), Optional.empty());
     }
 
-    /** A value with one standard uncertainty in the same unit. */
+    /**
+     * {@return a value with one standard uncertainty in the same unit}
+     *
+     * @param value a number in the unit; finite
+     * @param plusMinus one standard uncertainty in the same unit; finite, 0 or more
+     * @param unit of both
+     * @param <Q> what is measured
+     */
     public static <Q extends Quantity<Q>> Measured<Q> of(double value, double plusMinus, Unit<Q> unit) {
         return new Measured<>(quantity(value, unit), Optional.of(quantity(plusMinus, unit)));
     }
 
-    /** The value as a bare number of the unit. */
+    /**
+     * {@return the value as a bare number of the unit}
+     *
+     * @param unit of the same kind
+     */
     public double in(Unit<Q> unit) {
         return value.to(unit).getValue().doubleValue();
     }
 
-    /** The standard uncertainty as a bare number of the unit; 0 where none is known. */
+    /**
+     * {@return the standard uncertainty as a bare number of the unit; 0 where none is known}
+     *
+     * @param unit of the same kind
+     */
     public double spreadIn(Unit<Q> unit) {
         return plusMinus
                 .map(spread -> difference(spread, unit).getValue().doubleValue())
                 .orElse(0.0);
     }
 
-    /** The same in another unit of the same kind. */
+    /**
+     * {@return the same in another unit of the same kind}
+     *
+     * @param unit of the same kind
+     */
     public Measured<Q> to(Unit<Q> unit) {
         return new Measured<>(value.to(unit), plusMinus.map(spread -> difference(spread, unit)));
     }
 
     /**
-     * The same, known by its type.
+     * {@return the same, known by its type}
      *
+     * @param type what it is believed to measure
+     * @param <T> the same
      * @throws ClassCastException if it measures something else
      */
     public <T extends Quantity<T>> Measured<T> asType(Class<T> type) {

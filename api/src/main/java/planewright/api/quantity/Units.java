@@ -44,100 +44,162 @@ import org.apiguardian.api.API;
 public final class Units {
     private static final List<Coded> TABLE = new ArrayList<>();
 
+    /** Mass: the kilogram. */
     public static final Unit<Mass> KILOGRAM = add("kg", "kg", tech.units.indriya.unit.Units.KILOGRAM);
+    /** Mass: the gram, 0.001 kg. */
     public static final Unit<Mass> GRAM = add("g", "g", tech.units.indriya.unit.Units.GRAM);
+    /** Mass: the milligram, 1e-6 kg. */
     public static final Unit<Mass> MILLIGRAM = add("mg", "mg", MILLI(GRAM));
+    /** Mass: the avoirdupois pound, 0.45359237 kg. */
     public static final Unit<Mass> POUND = add("[lb_av]", "lb", KILOGRAM.multiply(0.45359237));
+    /** Mass: the avoirdupois ounce, 0.028349523125 kg. */
     public static final Unit<Mass> OUNCE = add("[oz_av]", "oz", KILOGRAM.multiply(0.028349523125));
 
+    /** Length: the metre. */
     public static final Unit<Length> METRE = add("m", "m", tech.units.indriya.unit.Units.METRE);
+    /** Length: the centimetre, 0.01 m. */
     public static final Unit<Length> CENTIMETRE = add("cm", "cm", CENTI(METRE));
+    /** Length: the millimetre, 0.001 m. */
     public static final Unit<Length> MILLIMETRE = add("mm", "mm", MILLI(METRE));
+    /** Length: the international inch, 0.0254 m. */
     public static final Unit<Length> INCH = add("[in_i]", "in", METRE.multiply(0.0254));
+    /** Length: the international foot, 0.3048 m. */
     public static final Unit<Length> FOOT = add("[ft_i]", "ft", METRE.multiply(0.3048));
 
+    /** Area: the square metre. */
     public static final Unit<Area> SQUARE_METRE = add("m2", "m²", tech.units.indriya.unit.Units.SQUARE_METRE);
+    /** Area: the square decimetre, 0.01 m²; wings are told in it. */
     public static final Unit<Area> SQUARE_DECIMETRE = add("dm2", "dm²", area(DECI(METRE)));
+    /** Area: the square centimetre, 1e-4 m². */
     public static final Unit<Area> SQUARE_CENTIMETRE = add("cm2", "cm²", area(CENTIMETRE));
+    /** Area: the square millimetre, 1e-6 m². */
     public static final Unit<Area> SQUARE_MILLIMETRE = add("mm2", "mm²", area(MILLIMETRE));
+    /** Area: the square inch, 6.4516e-4 m². */
     public static final Unit<Area> SQUARE_INCH = add("[sin_i]", "in²", area(INCH));
 
+    /** Volume: the cubic metre. */
     public static final Unit<Volume> CUBIC_METRE = add("m3", "m³", tech.units.indriya.unit.Units.CUBIC_METRE);
+    /** Volume: the millilitre, which is the cubic centimetre, 1e-6 m³. */
     public static final Unit<Volume> MILLILITRE =
             add("mL", "ml", CENTIMETRE.pow(3).asType(Volume.class));
 
+    /** Angle: the radian, in which calculators compute. */
     public static final Unit<Angle> RADIAN = add("rad", "rad", tech.units.indriya.unit.Units.RADIAN);
+    /** Angle: the degree, π/180 rad, which builders read. */
     public static final Unit<Angle> DEGREE = add("deg", "°", RADIAN.multiply(Math.PI / 180));
 
+    /** Time: the second. */
     public static final Unit<Time> SECOND = add("s", "s", tech.units.indriya.unit.Units.SECOND);
+    /** Time: the minute, 60 s. */
     public static final Unit<Time> MINUTE = add("min", "min", SECOND.multiply(60));
+    /** Time: the hour, 3600 s. */
     public static final Unit<Time> HOUR = add("h", "h", SECOND.multiply(3600));
+    /** Time: the day of 24 hours, 86 400 s. */
     public static final Unit<Time> DAY = add("d", "d", SECOND.multiply(86400));
 
+    /** Temperature: the kelvin, from absolute zero. */
     public static final Unit<Temperature> KELVIN = add("K", "K", tech.units.indriya.unit.Units.KELVIN);
+    /** Temperature: the degree Celsius, whose 0 is 273.15 K. */
     public static final Unit<Temperature> CELSIUS = add("Cel", "°C", tech.units.indriya.unit.Units.CELSIUS);
 
+    /** Speed: the metre per second. */
     public static final Unit<Speed> METRE_PER_SECOND =
             add("m/s", "m/s", tech.units.indriya.unit.Units.METRE_PER_SECOND);
+    /** Speed: the kilometre per hour, 1/3.6 m/s. */
     public static final Unit<Speed> KILOMETRE_PER_HOUR = add("km/h", "km/h", METRE_PER_SECOND.divide(3.6));
 
+    /** Acceleration: the metre per square second. */
     public static final Unit<Acceleration> METRE_PER_SQUARE_SECOND =
             add("m/s2", "m/s²", tech.units.indriya.unit.Units.METRE_PER_SQUARE_SECOND);
+    /** Acceleration: standard gravity, 9.80665 m/s², by which loads are counted. */
     public static final Unit<Acceleration> STANDARD_GRAVITY =
             add("[g]", "g₀", METRE_PER_SQUARE_SECOND.multiply(9.80665));
+    /** Rate of turn: the radian per second. */
     public static final Unit<AngularSpeed> RADIAN_PER_SECOND =
             add("rad/s", "rad/s", RADIAN.divide(SECOND).asType(AngularSpeed.class));
+    /** Rate of turn: the degree per second, π/180 rad/s. */
     public static final Unit<AngularSpeed> DEGREE_PER_SECOND =
             add("deg/s", "°/s", DEGREE.divide(SECOND).asType(AngularSpeed.class));
+    /** Rate of turn: the turn per minute, π/30 rad/s, of motors and propellers. */
     public static final Unit<AngularSpeed> TURN_PER_MINUTE =
             add("{turn}/min", "rpm", RADIAN_PER_SECOND.multiply(Math.PI / 30));
 
+    /** Force: the newton. */
     public static final Unit<Force> NEWTON = add("N", "N", tech.units.indriya.unit.Units.NEWTON);
+    /** Pressure: the pascal. */
     public static final Unit<Pressure> PASCAL = add("Pa", "Pa", tech.units.indriya.unit.Units.PASCAL);
+    /** Pressure: the hectopascal, 100 Pa, as the air's is told. */
     public static final Unit<Pressure> HECTOPASCAL = add("hPa", "hPa", HECTO(PASCAL));
+    /** Pressure and stress: the megapascal, 1e6 Pa, as strengths are told. */
     public static final Unit<Pressure> MEGAPASCAL = add("MPa", "MPa", MEGA(PASCAL));
+    /** Torque: the newton metre. */
     public static final Unit<Torque> NEWTON_METRE =
             add("N.m", "N·m", NEWTON.multiply(METRE).asType(Torque.class));
+    /** Torque: the newton centimetre, 0.01 N·m. */
     public static final Unit<Torque> NEWTON_CENTIMETRE =
             add("N.cm", "N·cm", NEWTON.multiply(CENTIMETRE).asType(Torque.class));
+    /** Torque: the kilogram-force centimetre, 0.0980665 N·m, as servos are sold. */
     public static final Unit<Torque> KILOGRAM_FORCE_CENTIMETRE =
             add("kgf.cm", "kgf·cm", NEWTON_METRE.multiply(0.0980665));
+    /** Energy: the joule. */
     public static final Unit<Energy> JOULE = add("J", "J", tech.units.indriya.unit.Units.JOULE);
+    /** Energy: the watt-hour, 3600 J. */
     public static final Unit<Energy> WATT_HOUR = add("W.h", "Wh", JOULE.multiply(3600));
+    /** Power: the watt. */
     public static final Unit<Power> WATT = add("W", "W", tech.units.indriya.unit.Units.WATT);
+    /** Frequency: the hertz, once a second. */
     public static final Unit<Frequency> HERTZ = add("Hz", "Hz", tech.units.indriya.unit.Units.HERTZ);
 
+    /** Voltage: the volt. */
     public static final Unit<ElectricPotential> VOLT = add("V", "V", tech.units.indriya.unit.Units.VOLT);
+    /** Current: the ampere. */
     public static final Unit<ElectricCurrent> AMPERE = add("A", "A", tech.units.indriya.unit.Units.AMPERE);
+    /** Resistance: the ohm. */
     public static final Unit<ElectricResistance> OHM = add("Ohm", "Ω", tech.units.indriya.unit.Units.OHM);
+    /** Resistance: the milliohm, 0.001 Ω, as of packs. */
     public static final Unit<ElectricResistance> MILLIOHM = add("mOhm", "mΩ", MILLI(OHM));
+    /** Charge: the ampere-hour, 3600 C. */
     public static final Unit<ElectricCharge> AMPERE_HOUR =
             add("A.h", "Ah", AMPERE.multiply(HOUR).asType(ElectricCharge.class));
+    /** Charge: the milliampere-hour, 3.6 C, as packs are labelled. */
     public static final Unit<ElectricCharge> MILLIAMPERE_HOUR = add("mA.h", "mAh", MILLI(AMPERE_HOUR));
 
+    /** A bare number, such as a ratio or a coefficient. */
     public static final Unit<Dimensionless> NUMBER = add("1", "", ONE);
+    /** A bare number told in hundredths. */
     public static final Unit<Dimensionless> PERCENT = add("%", "%", ONE.divide(100));
 
+    /** Moment of mass: the kilogram metre. */
     public static final Unit<MomentOfMass> KILOGRAM_METRE =
             add("kg.m", "kg·m", KILOGRAM.multiply(METRE).asType(MomentOfMass.class));
+    /** Moment of mass: the gram millimetre, 1e-6 kg·m. */
     public static final Unit<MomentOfMass> GRAM_MILLIMETRE =
             add("g.mm", "g·mm", GRAM.multiply(MILLIMETRE).asType(MomentOfMass.class));
+    /** Moment of inertia: the kilogram square metre. */
     public static final Unit<MomentOfInertia> KILOGRAM_SQUARE_METRE =
             add("kg.m2", "kg·m²", KILOGRAM.multiply(METRE.pow(2)).asType(MomentOfInertia.class));
+    /** Moment of inertia: the gram square centimetre, 1e-7 kg·m². */
     public static final Unit<MomentOfInertia> GRAM_SQUARE_CENTIMETRE =
             add("g.cm2", "g·cm²", GRAM.multiply(CENTIMETRE.pow(2)).asType(MomentOfInertia.class));
+    /** Mass of an area: the gram per square metre, 0.001 kg/m², as cloth is sold. */
     public static final Unit<AreaDensity> GRAM_PER_SQUARE_METRE =
             add("g/m2", "g/m²", GRAM.divide(SQUARE_METRE).asType(AreaDensity.class));
+    /** Mass of an area: the gram per square decimetre, 0.1 kg/m², as wing loadings are told. */
     public static final Unit<AreaDensity> GRAM_PER_SQUARE_DECIMETRE =
             add("g/dm2", "g/dm²", GRAM.divide(SQUARE_DECIMETRE).asType(AreaDensity.class));
+    /** Density: the kilogram per cubic metre. */
     public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE =
             add("kg/m3", "kg/m³", KILOGRAM.divide(CUBIC_METRE).asType(Density.class));
+    /** Mass flow: the kilogram per second. */
     public static final Unit<MassFlow> KILOGRAM_PER_SECOND =
             add("kg/s", "kg/s", KILOGRAM.divide(SECOND).asType(MassFlow.class));
+    /** Mass flow: the gram per second, 0.001 kg/s. */
     public static final Unit<MassFlow> GRAM_PER_SECOND =
             add("g/s", "g/s", GRAM.divide(SECOND).asType(MassFlow.class));
+    /** Volume flow: the cubic metre per second. */
     public static final Unit<VolumeFlow> CUBIC_METRE_PER_SECOND =
             add("m3/s", "m³/s", CUBIC_METRE.divide(SECOND).asType(VolumeFlow.class));
+    /** Volume flow: the litre per second, 0.001 m³/s. */
     public static final Unit<VolumeFlow> LITRE_PER_SECOND = add("L/s", "l/s", CUBIC_METRE_PER_SECOND.divide(1000));
 
     /** Mass times arm, as in a table of moments. */
@@ -175,12 +237,16 @@ public final class Units {
 
     private Units() {}
 
-    /** All units known here, those of one dimension standing together. */
+    /** {@return all units known here, those of one dimension standing together} */
     public static List<Coded> all() {
         return List.copyOf(TABLE);
     }
 
-    /** The unit of a UCUM code, or empty where the code is not in the table. */
+    /**
+     * {@return the unit of a UCUM code, or empty where the code is not in the table}
+     *
+     * @param code a UCUM code, case-sensitive variant
+     */
     public static Optional<Unit<?>> ofCode(String code) {
         return TABLE.stream()
                 .filter(coded -> coded.code().equals(code))
@@ -189,8 +255,9 @@ public final class Units {
     }
 
     /**
-     * The UCUM code of a unit of the table.
+     * {@return the UCUM code of a unit of the table}
      *
+     * @param unit one of this table
      * @throws IllegalArgumentException for a unit that is not in the table
      */
     public static String codeOf(Unit<?> unit) {
@@ -198,20 +265,30 @@ public final class Units {
     }
 
     /**
-     * The symbol shown for a unit of the table.
+     * {@return the symbol shown for a unit of the table}
      *
+     * @param unit one of this table
      * @throws IllegalArgumentException for a unit that is not in the table
      */
     public static String symbolOf(Unit<?> unit) {
         return coded(unit).symbol();
     }
 
-    /** All units that measure the same thing as the one given, itself included. */
+    /**
+     * {@return all units that measure the same thing as the one given, itself included}
+     *
+     * @param unit one of this table
+     */
     public static List<Coded> alike(Unit<?> unit) {
         return TABLE.stream().filter(coded -> alike(coded.unit(), unit)).toList();
     }
 
-    /** Whether two units measure the same thing; an angle is not a bare number here. */
+    /**
+     * {@return whether two units measure the same thing; an angle is not a bare number here}
+     *
+     * @param one a unit
+     * @param other another one
+     */
     public static boolean alike(Unit<?> one, Unit<?> other) {
         return one.getSystemUnit().equals(other.getSystemUnit());
     }
