@@ -1,9 +1,9 @@
 package planewright.app.calc;
 
 import java.nio.file.Path;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import org.pf4j.CompoundPluginDescriptorFinder;
 import org.pf4j.DefaultExtensionFactory;
 import org.pf4j.DefaultPluginLoader;
@@ -15,12 +15,15 @@ import org.pf4j.PluginDescriptorFinder;
 import org.pf4j.PluginLoader;
 import org.pf4j.PluginRepository;
 import org.pf4j.PluginRuntimeException;
+import org.pf4j.PluginState;
+import org.pf4j.PluginStateEvent;
+import org.pf4j.PluginWrapper;
 import org.pf4j.PropertiesPluginDescriptorFinder;
 
 /** PF4J over folders that are unpacked already; the API's classes always come from the program, and only they do. */
 final class IsolatingPluginManager extends DefaultPluginManager {
     private final ClassLoader view = new ProgramView();
-    private final Map<String, Throwable> failedExtensions = new HashMap<>();
+    private final Map<String, Throwable> failedExtensions = new ConcurrentHashMap<>();
 
     IsolatingPluginManager(Path root, String apiVersion) {
         super(root);
@@ -51,6 +54,29 @@ final class IsolatingPluginManager extends DefaultPluginManager {
                 return false;
             }
         };
+    }
+
+    /**
+     * What was loaded may be started. The library would put all plugins in the order of their dependencies whenever one more has come; but
+     * a plugin that depends on another is refused before it gets here.
+     */
+    @Override
+    protected void resolvePlugins() {
+        for (var plugin : List.copyOf(unresolvedPlugins)) {
+            var before = plugin.getPluginState();
+            if (!before.isDisabled()) {
+                plugin.setPluginState(PluginState.RESOLVED);
+            }
+            unresolvedPlugins.remove(plugin);
+            resolvedPlugins.add(plugin);
+            firePluginStateEvent(new PluginStateEvent(this, plugin, before));
+        }
+    }
+
+    /** Lets all go; for that the library wants to know what depends on what. */
+    void unloadAll() {
+        super.resolvePlugins();
+        getPlugins().stream().map(PluginWrapper::getPluginId).toList().forEach(this::unloadPlugin);
     }
 
     @Override

@@ -10,11 +10,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.FutureTask;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.TimeoutException;
 import java.util.stream.Stream;
 import org.pf4j.PluginState;
 import org.pf4j.PluginWrapper;
@@ -25,9 +20,6 @@ import planewright.app.journal.Slow;
 
 /** The calculators of all plugins that can be used, and why others cannot. One sick plugin never hides another. */
 public final class PluginHost implements AutoCloseable {
-    /** Longer than any plugin needs on a slow disk; one that never comes up keeps the others waiting no longer. */
-    private static final int START_SECONDS = 10;
-
     private final PluginShelf shelf;
     private final PluginChoices choices;
     private final List<PluginProblem> problems = new ArrayList<>();
@@ -77,7 +69,7 @@ public final class PluginHost implements AutoCloseable {
 
     @Override
     public void close() {
-        manager.getPlugins().stream().map(PluginWrapper::getPluginId).toList().forEach(manager::unloadPlugin);
+        manager.unloadAll();
     }
 
     /** A zip that was found, and whether it came with the program. */
@@ -91,16 +83,19 @@ public final class PluginHost implements AutoCloseable {
      */
     private record Candidate(Found found, Optional<PluginPackage> plugin, State state, List<String> reasons) {}
 
-    /** All are started before the first is asked for its calculators: the library looks through all of them whenever one more has come. */
+    /**
+     * Files are read by many threads, and calculators describe themselves on threads of their own at once. Between the two the library
+     * loads and starts one plugin after the other, for it bears no more; it looks through all of them whenever one more has come.
+     */
     private void begin(List<Path> shipped) {
         var byId = new HashMap<String, PluginPackage>();
-        var candidates =
-                found(shipped).stream().map(found -> candidate(found, byId)).toList();
-        for (var candidate : candidates) {
-            var brought = new ArrayList<String>();
-            if (candidate.state() == State.RUNS) {
-                brought.addAll(calculatorsOf(candidate));
-            }
+        var read = found(shipped).parallelStream().map(PluginHost::read).toList();
+        var candidates = read.stream().map(each -> start(each, byId)).toList();
+        var asked = candidates.stream().map(this::ask).toList();
+        for (int i = 0; i < candidates.size(); i++) {
+            var candidate = candidates.get(i);
+            var brought =
+                    asked.get(i).map(answer -> calculators(candidate, answer)).orElse(List.of());
             candidate
                     .reasons()
                     .forEach(reason ->
@@ -109,35 +104,51 @@ public final class PluginHost implements AutoCloseable {
         }
     }
 
-    private Candidate candidate(Found found, Map<String, PluginPackage> byId) {
-        Optional<PluginPackage> plugin = Optional.empty();
-        var reasons = new ArrayList<String>();
+    private static Candidate read(Found found) {
         try {
-            plugin = Optional.of(PluginPackage.of(found.zip()));
-            var first = byId.putIfAbsent(plugin.get().id(), plugin.get());
-            if (first != null) {
-                throw new Faulty("its plugin.id '" + plugin.get().id() + "' is also that of " + first.file()
-                        + ", which was taken; remove one of the two");
-            }
-            if (choices.off().contains(plugin.get().id())) {
-                return new Candidate(found, plugin, State.OFF, reasons);
-            }
-            if (!found.shipped()) {
-                requireTrust(plugin.get());
-            }
-            start(plugin.get());
-            return new Candidate(found, plugin, State.RUNS, reasons);
+            return new Candidate(found, Optional.of(PluginPackage.of(found.zip())), State.RUNS, new ArrayList<>());
         } catch (Faulty faulty) {
-            reasons.add(faulty.getMessage());
-            return new Candidate(found, plugin, State.REFUSED, reasons);
+            return new Candidate(found, Optional.empty(), State.REFUSED, List.of(faulty.getMessage()));
         }
     }
 
-    private List<String> calculatorsOf(Candidate candidate) {
-        var plugin = candidate.plugin().orElseThrow();
+    /** The candidate as it stands once it was started, or was not. */
+    private Candidate start(Candidate read, Map<String, PluginPackage> byId) {
+        if (read.plugin().isEmpty()) {
+            return read;
+        }
+        var plugin = read.plugin().get();
+        try {
+            var first = byId.putIfAbsent(plugin.id(), plugin);
+            if (first != null) {
+                throw new Faulty("its plugin.id '" + plugin.id() + "' is also that of " + first.file()
+                        + ", which was taken; remove one of the two");
+            }
+            if (choices.off().contains(plugin.id())) {
+                return new Candidate(read.found(), read.plugin(), State.OFF, List.of());
+            }
+            if (!read.found().shipped()) {
+                requireTrust(plugin);
+            }
+            start(plugin);
+            return read;
+        } catch (Faulty faulty) {
+            return new Candidate(read.found(), read.plugin(), State.REFUSED, List.of(faulty.getMessage()));
+        }
+    }
+
+    private Optional<PluginThread<List<Described>>> ask(Candidate candidate) {
+        return candidate
+                .plugin()
+                .filter(plugin -> candidate.state() == State.RUNS)
+                .map(plugin -> PluginThread.begin(plugin, () -> describe(plugin, candidate.reasons())));
+    }
+
+    /** Takes the calculators that an answer brings; the ids of those that were taken. */
+    private List<String> calculators(Candidate candidate, PluginThread<List<Described>> answer) {
         var brought = new ArrayList<String>();
         try {
-            for (var described : inTime(plugin, () -> describe(plugin, candidate.reasons()))) {
+            for (var described : answer.result()) {
                 var first = calculators.putIfAbsent(described.id(), described);
                 if (first == null) {
                     brought.add(described.id());
@@ -205,36 +216,16 @@ public final class PluginHost implements AutoCloseable {
     }
 
     private void start(PluginPackage plugin) throws Faulty {
-        inTime(plugin, () -> {
-            var id = manager.loadPlugin(plugin.unpackInto(shelf.unpacked()));
-            var wrapper = manager.getPlugin(id);
-            requireClass(wrapper);
-            if (manager.startPlugin(id) != PluginState.STARTED) {
-                throw new Faulty(reason(wrapper, plugin));
-            }
-            return id;
-        });
-    }
-
-    /** Runs something of a plugin on a thread of its own, which is left alone if it does not come to an end. */
-    private static <T> T inTime(PluginPackage plugin, Callable<T> work) throws Faulty {
-        var task = new FutureTask<>(work);
-        var thread = new Thread(task, "planewright-start-" + plugin.id());
-        thread.setDaemon(true);
-        thread.start();
-        try {
-            return task.get(START_SECONDS, TimeUnit.SECONDS);
-        } catch (TimeoutException never) {
-            throw new Faulty("it has not come up within " + START_SECONDS + " s");
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-            throw new Faulty("the start was stopped");
-        } catch (ExecutionException failure) {
-            if (failure.getCause() instanceof Faulty faulty) {
-                throw faulty;
-            }
-            throw new Faulty("it cannot be started: " + words(failure.getCause()));
-        }
+        PluginThread.begin(plugin, () -> {
+                    var id = manager.loadPlugin(plugin.unpackInto(shelf.unpacked()));
+                    var wrapper = manager.getPlugin(id);
+                    requireClass(wrapper);
+                    if (manager.startPlugin(id) != PluginState.STARTED) {
+                        throw new Faulty(reason(wrapper, plugin));
+                    }
+                    return id;
+                })
+                .result();
     }
 
     private static void requireClass(PluginWrapper wrapper) throws Faulty {
@@ -244,7 +235,7 @@ public final class PluginHost implements AutoCloseable {
                 wrapper.getPluginClassLoader().loadClass(name);
             }
         } catch (ClassNotFoundException | LinkageError missing) {
-            throw new Faulty("its plugin.class '" + name + "' cannot be loaded: " + words(missing));
+            throw new Faulty("its plugin.class '" + name + "' cannot be loaded: " + PluginThread.words(missing));
         }
     }
 
@@ -253,13 +244,21 @@ public final class PluginHost implements AutoCloseable {
             return "it asks for API " + plugin.requires() + "; this program has " + Api.VERSION;
         }
         var cause = wrapper.getFailedException();
-        return "it cannot be started" + (cause == null ? "" : ": " + words(cause));
+        return "it cannot be started" + (cause == null ? "" : ": " + PluginThread.words(cause));
+    }
+
+    /** The first to ask lets the library look through all plugins; the others wait for that. */
+    private List<String> named(PluginPackage plugin) {
+        synchronized (manager) {
+            return List.copyOf(manager.getExtensionClassNames(plugin.id()));
+        }
     }
 
     /** Describes its calculators; what is wrong with some of them does not keep the others away. */
     private List<Described> describe(PluginPackage plugin, List<String> wrong) throws Faulty {
         var found = new ArrayList<Described>();
         var made = new ArrayList<String>();
+        var named = named(plugin);
         for (Calculator<?, ?> calculator : manager.getExtensions(Calculator.class, plugin.id())) {
             made.add(calculator.getClass().getName());
             try {
@@ -267,27 +266,19 @@ public final class PluginHost implements AutoCloseable {
             } catch (Faulty faulty) {
                 wrong.add(faulty.getMessage());
             } catch (RuntimeException | Error failure) {
-                wrong.add(calculator.getClass().getName() + " cannot be described: " + words(failure));
+                wrong.add(calculator.getClass().getName() + " cannot be described: " + PluginThread.words(failure));
             }
         }
-        var named = manager.getExtensionClassNames(plugin.id());
         if (named.isEmpty()) {
             throw new Faulty("it brings no calculator; a calculator's class is marked @Extension");
         }
         for (var name : named) {
             if (!made.contains(name)) {
                 var cause = manager.failedExtensions().get(name);
-                wrong.add("its calculator " + name + " cannot be made" + (cause == null ? "" : ": " + words(cause)));
+                wrong.add("its calculator " + name + " cannot be made"
+                        + (cause == null ? "" : ": " + PluginThread.words(cause)));
             }
         }
         return found;
-    }
-
-    private static String words(Throwable failure) {
-        var root = failure;
-        while (root.getCause() != null) {
-            root = root.getCause();
-        }
-        return root.getClass().getSimpleName() + (root.getMessage() == null ? "" : ", " + root.getMessage());
     }
 }
