@@ -204,13 +204,16 @@ final class Binder {
         var template = node.isTextual() ? Shelved.outline(journal, node.textValue()) : Optional.<Template>empty();
         var outline = template.flatMap(journal::outline);
         if (outline.isEmpty()) {
-            problem(
-                    place,
-                    shown(node) + (template.isPresent() ? ", whose file cannot be read" : ""),
-                    "an SVG file, or an outline template"
-                            + Shelved.outlines(journal).stream().reduce(": ", (all, name) -> all + "'" + name + "' "));
+            problem(place, shown(node) + (template.isPresent() ? ", whose file cannot be read" : ""), outlines());
         }
         return outline;
+    }
+
+    private String outlines() {
+        var names = Shelved.outlines(journal);
+        return names.isEmpty()
+                ? "an SVG file; there is no outline template to name"
+                : "an SVG file, or an outline template: '" + String.join("', '", names) + "'";
     }
 
     private Optional<?> picture(Place place, JsonNode node) {

@@ -89,8 +89,7 @@ public final class InputTexts {
 
     private static String calendar(JsonNode node) {
         return counted(node.path("week").size(), "session", "sessions") + " a week, "
-                + counted(node.path("otherDays").size(), "other day", "other days") + ", "
-                + counted(node.path("shop").size(), "reading", "readings") + " of the shop";
+                + counted(node.path("otherDays").size(), "other day", "other days");
     }
 
     private static String counted(int number, String one, String more) {

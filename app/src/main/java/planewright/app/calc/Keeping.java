@@ -133,6 +133,8 @@ public final class Keeping {
         var text = new ArrayList<String>();
         text.add(described.about().question());
         view.findings().forEach(finding -> text.add("- **" + finding.grade().word() + ":** " + finding.text()));
+        of(Proposal.NewOutline.class, accepted)
+                .forEach(outline -> text.add("- **outline template:** " + outline.name()));
         of(Proposal.NewText.class, accepted).forEach(words -> text.addAll(words.text()));
         return text;
     }

@@ -39,7 +39,7 @@ final class DotNames {
                     .toList());
         } else if (chart instanceof Chart.Region region) {
             region.lines().forEach(names::avoid);
-            region.areas().forEach(names::avoid);
+            region.areas().forEach(named -> names.avoid(named, region));
             names.dots(region.dots());
         }
         names.labels.paint();
@@ -61,9 +61,9 @@ final class DotNames {
         }
     }
 
-    /** The name in the middle of an area. */
-    private void avoid(Chart.Area named) {
-        var middle = at(XyCharts.middle(named.corners()));
+    /** The name of an area. */
+    private void avoid(Chart.Area named, Chart.Region chart) {
+        var middle = at(AreaName.place(named, chart));
         double half = g.getFontMetrics(colours.font()).stringWidth(named.name()) / 2.0;
         labels.avoid(new Line2D.Double(middle.getX() - half, middle.getY(), middle.getX() + half, middle.getY()));
     }

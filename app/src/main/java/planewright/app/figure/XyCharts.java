@@ -94,7 +94,7 @@ final class XyCharts {
                     new XYPolygonAnnotation(
                             corners(area), new BasicStroke(1.2f), colour, colours.faint(colour, AREA_ALPHA)),
                     Layer.BACKGROUND);
-            dots.addAnnotation(words(area.name(), middle(area.corners()), colours), Layer.FOREGROUND);
+            dots.addAnnotation(words(area.name(), AreaName.place(area, chart), colours), Layer.FOREGROUND);
         }
         return plot;
     }
@@ -154,23 +154,6 @@ final class XyCharts {
         var series = new XYSeries(new ChartPicture.Key(place, name), false);
         points.forEach(point -> series.add(point.x(), point.y()));
         return series;
-    }
-
-    /** The centre of its surface: Bourke, Calculating the area and centroid of a polygon (1988); of one without, its first corner. */
-    static Point middle(List<Point> corners) {
-        double twice = 0;
-        double x = 0;
-        double y = 0;
-        var first = corners.get(0);
-        for (int i = 0; i < corners.size(); i++) {
-            var a = corners.get(i);
-            var b = corners.get((i + 1) % corners.size());
-            double cross = (a.x() - first.x()) * (b.y() - first.y()) - (b.x() - first.x()) * (a.y() - first.y());
-            twice += cross;
-            x += (a.x() + b.x() - 2 * first.x()) * cross;
-            y += (a.y() + b.y() - 2 * first.y()) * cross;
-        }
-        return twice == 0 ? first : new Point(first.x() + x / (3 * twice), first.y() + y / (3 * twice));
     }
 
     private static double[] corners(Chart.Area area) {

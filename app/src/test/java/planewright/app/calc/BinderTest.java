@@ -140,7 +140,7 @@ class BinderTest {
         {"filler": 7}                          | filler         | Filler             | 7            | a text
         {"shape": "round"}                     | shape          | Shape              | round        | build.json
         {"shape": {"unit": "kg"}}              | shape          | Shape              | kg           | build.json
-        {"fin": 7}                             | fin            | Fin                | 7            | an SVG file, or an outline
+        {"fin": 7}                             | fin            | Fin                | 7            | an SVG file; there is no outline
         {"fin": {"width": 9}}                  | fin            | Fin                | 'paths' is missing | an outline
         {"fin": {"width": "9", "height": 9, "paths": [{"start": [0, 0], "pieces": [[1, 1]]}]}} | fin | Fin | '9' is no number | an outline
         {"fin": {"width": 9, "height": 9, "paths": []}} | fin   | Fin                | no lines     | an outline

@@ -163,7 +163,12 @@ class FromJournalTest {
         assertThat(entry.title())
                 .isEqualTo("Every kind: mass in all 496 g ± 1 g, word wing leading edge at the centre line");
         assertThat(entry.text())
-                .containsExactly("What comes back?", "- **fine:** All dry.", "Fit the *hinges*.", "Then the horn.");
+                .containsExactly(
+                        "What comes back?",
+                        "- **fine:** All dry.",
+                        "- **outline template:** fin",
+                        "Fit the *hinges*.",
+                        "Then the horn.");
         assertThat(entry.measurements()).hasSize(1);
         assertThat(entry.measurements().get(0).name()).isEqualTo("all-up mass");
         assertThat(entry.measurements().get(0).value().value().getValue().doubleValue())

@@ -90,7 +90,7 @@ class ShelvedInputsTest {
         assertThat(InputTexts.text(
                         EVERY.inputs().field("sessions").orElseThrow(),
                         filled.inputs().get("sessions")))
-                .isEqualTo("2 sessions a week, 2 other days, 2 readings of the shop");
+                .isEqualTo("2 sessions a week, 2 other days");
     }
 
     @Test
@@ -108,9 +108,10 @@ class ShelvedInputsTest {
 
     @Test
     void templateThatIsNotThereOrCannotBeReadIsRefusedByName() throws Exception {
-        assertThat(refusal(inputs("fin", "Rudder"))).contains("Fin is 'Rudder'", "an SVG file, or an outline template");
+        assertThat(refusal(inputs("fin", "Rudder")))
+                .contains("Fin is 'Rudder'", "an SVG file; there is no outline template");
         shelve("Fin", EveryKind.TRIANGLE);
-        assertThat(refusal(inputs("fin", "Rudder"))).endsWith("an outline template: 'Fin' ");
+        assertThat(refusal(inputs("fin", "Rudder"))).endsWith("an SVG file, or an outline template: 'Fin'");
         var hash = folder.journal().templates().get(0).outline().orElseThrow();
         Files.writeString(folder.outlines().file(hash), "<svg/>");
         assertThat(refusal(inputs("fin", "Fin"))).contains("'Fin', whose file cannot be read");
@@ -162,7 +163,9 @@ class ShelvedInputsTest {
         assertThat(entry.tasks()).extracting(task -> task.name()).containsExactly("sand the fin");
         assertThat(entry.tasks().get(0).handsOn().orElseThrow().in(Units.MINUTE))
                 .isEqualTo(45);
-        assertThat(entry.text()).endsWith("Fit the *hinges*.", "Then the horn.");
+        assertThat(entry.text())
+                .contains("- **outline template:** fin")
+                .endsWith("Fit the *hinges*.", "Then the horn.");
         assertThat(entry.pictures()).containsExactly(WING);
         var template = folder.journal().templates().get(0);
         assertThat(template.name()).isEqualTo("fin");

@@ -34,7 +34,9 @@ final class ShelvedField implements InputField {
         choices.setName("choice-" + field.name());
         choices.getAccessibleContext().setAccessibleName(field.label());
         choices.setToolTipText(help());
-        choices.addItem(new Choice("", InputTexts.node("")));
+        var nothing = new Choice("", InputTexts.node(""));
+        choices.setPrototypeDisplayValue(nothing);
+        choices.addItem(nothing);
         offered.forEach(choices::addItem);
         if (value != null) {
             select(new Choice(InputTexts.text(field, value), value));
@@ -58,7 +60,8 @@ final class ShelvedField implements InputField {
                         .toList(),
                 edited);
         made.panel.add(
-                Buttons.plain("file-" + field.name(), Texts.CHOOSE_SVG.text(), () -> made.chooseFile(room)), "wmin 0");
+                Buttons.plain("file-" + field.name(), Texts.CHOOSE_SVG.text(), () -> made.chooseFile(room)),
+                "wmin pref");
         return made;
     }
 
