@@ -243,6 +243,11 @@ class EveryPageTest {
             for (var page : List.of("Log", "Pictures", "Measurements", "Parts", "Planform", "Set-up", "Calculators")) {
                 window.page(page);
                 assertThat(cutOff()).as(page).isEmpty();
+                var tabs = Hands.find(JTabbedPane.class, "pages");
+                assertThat(Hands.onEventThread(() -> tabs.getY() + tabs.getHeight()))
+                        .as("lower edge of the pages")
+                        .isLessThanOrEqualTo(
+                                Hands.onEventThread(() -> tabs.getParent().getHeight()));
             }
         }
     }

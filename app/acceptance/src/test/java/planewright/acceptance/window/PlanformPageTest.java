@@ -64,6 +64,11 @@ class PlanformPageTest {
                             .anyMatch(label -> "planform_range".equals(label.getName())
                                     && label.getText().contains("mm")));
 
+            Hands.waitUntil(
+                    "it said that it is saved",
+                    () -> Hands.all(javax.swing.JLabel.class).stream()
+                            .anyMatch(label -> "status".equals(label.getName())
+                                    && label.getText().contains("begin a shape")));
             refused(sections, 1, "-20 mm");
             Hands.typeCell(sections, 1, CHORD, "4 in");
             Hands.waitUntil("four inches", () -> sections.getValueAt(1, CHORD).equals("101.6 mm"));

@@ -51,7 +51,7 @@ public final class BuildPage extends JPanel {
         tabs.addTab(Texts.CALCULATORS.text(), calculators);
         var page = new JPanel(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
         page.add(header, "wmin 0, wrap");
-        page.add(tabs, "wmin 0");
+        page.add(tabs, "wmin 0, hmin 0");
         add(page, SHOWN);
         add(nothing(), NONE);
         room.onChange(() -> show(room));
