@@ -22,6 +22,7 @@ import planewright.app.ui.bench.BenchRail;
 import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
@@ -46,6 +47,7 @@ final class WindowContent extends JPanel {
     private static final int SHELF_WIDTH = 325;
     private static final int SHELF_LEAST = 180;
     private static final double SHELF_SHARE = 0.2;
+    private static final int SEARCH_LEAST = 220;
     private static final int BENCH_WIDTH = 270;
     private static final int BENCH_LEAST = 1400;
     private static final String BENCH = "bench";
@@ -170,7 +172,9 @@ final class WindowContent extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 10 10 0 10, gap 6", "[grow,fill]14[][][][][][][][][][]"));
+        var bar = new JPanel(new FirstWide(6, SEARCH_LEAST));
+        bar.setName("bar");
+        bar.setBorder(BorderFactory.createEmptyBorder(10, 10, 0, 10));
         Words.named(search, Texts.SEARCH.text(), "search");
         search.putClientProperty("JTextField.placeholderText", Texts.SEARCH_HINT.text());
         search.putClientProperty("JTextField.showClearButton", true);
@@ -221,6 +225,7 @@ final class WindowContent extends JPanel {
             @Override
             public void componentResized(ComponentEvent event) {
                 placeBench();
+                revalidate();
             }
         });
         return both;

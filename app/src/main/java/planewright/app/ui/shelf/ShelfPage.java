@@ -45,17 +45,17 @@ public final class ShelfPage extends JPanel {
      * @param startFrom begins a build from another one or from templates
      */
     public ShelfPage(Workroom room, Runnable startFrom) {
-        super(new MigLayout("insets 10 10 10 6, gap 6, wrap 3", "[grow,fill][][]", "[][grow,fill][][]"));
+        super(new MigLayout("insets 10 10 10 6, gap 6, wrap 2", "[grow,fill,sg][grow,fill,sg]", "[][grow,fill][][][]"));
         this.room = room;
-        add(filter, "span 3, growx");
-        add(new JScrollPane(list), "span 3, grow");
-        add(newName);
-        add(Buttons.of("new-build", Texts.NEW_BUILD.text(), this::begin));
+        add(filter, "span 2, growx, wmin 0");
+        add(new JScrollPane(list), "span 2, grow, wmin 0");
+        add(newName, "span 2, growx, wmin 0");
+        add(Buttons.of("new-build", Texts.NEW_BUILD.text(), this::begin), "wmin 0");
         add(Buttons.hint(
                 Buttons.of("start-from", Texts.START_FROM_SHORT.text(), startFrom),
                 Texts.START_FROM_HINT.text(),
                 "ctrl B"));
-        add(problem, "span 3, growx, hidemode 3, wmin 0");
+        add(problem, "span 2, growx, hidemode 3, wmin 0");
         name();
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.setCellRenderer((all, row, index, selected, focused) -> row.component(all, selected));

@@ -1,0 +1,83 @@
+package planewright.app.ui.common;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.LayoutManager;
+import java.awt.Rectangle;
+import java.util.function.BiConsumer;
+
+/**
+ * A wide component and then small ones in one line; where the line would leave the first one too little, it gets a line of its
+ * own and the others follow in as many lines as they need.
+ */
+public final class FirstWide implements LayoutManager {
+    private static final int BEFORE_FIRST_LAYOUT = 1200;
+
+    private final int gap;
+    private final int least;
+
+    /**
+     * @param gap between neighbours and between lines, px
+     * @param least what the first one needs in a line with others, px
+     */
+    public FirstWide(int gap, int least) {
+        this.gap = gap;
+        this.least = least;
+    }
+
+    @Override
+    public Dimension preferredLayoutSize(Container parent) {
+        int height = place(parent, (child, at) -> {});
+        return new Dimension(parent.getWidth() > 0 ? parent.getWidth() : BEFORE_FIRST_LAYOUT, height);
+    }
+
+    @Override
+    public Dimension minimumLayoutSize(Container parent) {
+        return new Dimension(0, preferredLayoutSize(parent).height);
+    }
+
+    @Override
+    public void layoutContainer(Container parent) {
+        place(parent, Component::setBounds);
+    }
+
+    @Override
+    public void addLayoutComponent(String name, Component child) {
+        // children carry no constraints
+    }
+
+    @Override
+    public void removeLayoutComponent(Component child) {
+        // nothing is remembered of children
+    }
+
+    private int place(Container parent, BiConsumer<Component, Rectangle> placed) {
+        var edge = parent.getInsets();
+        int width = (parent.getWidth() > 0 ? parent.getWidth() : BEFORE_FIRST_LAYOUT) - edge.left - edge.right;
+        int others = 0;
+        int line = 0;
+        for (int i = 0; i < parent.getComponentCount(); i++) {
+            var size = parent.getComponent(i).getPreferredSize();
+            others += i == 0 ? 0 : gap + size.width;
+            line = Math.max(line, size.height);
+        }
+        boolean together = width - others >= least;
+        var first = parent.getComponent(0);
+        int wide = together ? width - others : width;
+        placed.accept(first, new Rectangle(edge.left, edge.top, wide, line));
+        int x = together ? wide + gap : 0;
+        int y = together ? edge.top : edge.top + line + gap;
+        for (int i = 1; i < parent.getComponentCount(); i++) {
+            var child = parent.getComponent(i);
+            int needed = Math.min(child.getPreferredSize().width, width);
+            if (x > 0 && x + needed > width) {
+                x = 0;
+                y += line + gap;
+            }
+            placed.accept(child, new Rectangle(edge.left + x, y, needed, line));
+            x += needed + gap;
+        }
+        return y + line + edge.bottom;
+    }
+}
