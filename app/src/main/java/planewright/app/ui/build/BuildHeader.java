@@ -81,7 +81,11 @@ final class BuildHeader extends JPanel {
         name.setToolTipText(build.name());
         words.add(name);
         words.add(Words.quiet(line(build)));
-        lineage(build).ifPresent(line -> words.add(Words.quiet(line)));
+        lineage(build).ifPresent(line -> {
+            var label = Look.quiet(line);
+            label.setToolTipText(line);
+            words.add(label);
+        });
         var facts = new JPanel(new Wrapping(18, 6));
         facts.setOpaque(false);
         BuildFacts.of(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
@@ -92,8 +96,11 @@ final class BuildHeader extends JPanel {
         var card = new Card(new Beside(14, 1));
         card.add(new PlanView(build.planform(), build.name(), 150, 96));
         card.add(words);
-        card.add(Buttons.plain("compare-build", Texts.COMPARE_BUTTON.text(), compare));
-        card.add(Buttons.plain("edit-build", Texts.EDIT.text(), () -> edit(build)));
+        var actions = new JPanel(new MigLayout("insets 0, gap 2, wrap 1", "[fill]"));
+        actions.setOpaque(false);
+        actions.add(Buttons.plain("edit-build", Texts.EDIT.text(), () -> edit(build)));
+        actions.add(Buttons.plain("compare-build", Texts.COMPARE_BUTTON.text(), compare));
+        card.add(actions);
         return card;
     }
 

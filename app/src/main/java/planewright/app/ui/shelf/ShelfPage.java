@@ -51,10 +51,12 @@ public final class ShelfPage extends JPanel {
         add(new JScrollPane(list), "span 2, grow, wmin 0");
         add(newName, "span 2, growx, wmin 0");
         add(Buttons.of("new-build", Texts.NEW_BUILD.text(), this::begin), "wmin 0");
-        add(Buttons.hint(
-                Buttons.of("start-from", Texts.START_FROM_SHORT.text(), startFrom),
-                Texts.START_FROM_HINT.text(),
-                "ctrl B"));
+        add(
+                Buttons.hint(
+                        Buttons.of("start-from", Texts.START_FROM_SHORT.text(), startFrom),
+                        Texts.START_FROM_HINT.text(),
+                        "ctrl B"),
+                "wmin 0");
         add(problem, "span 2, growx, hidemode 3, wmin 0");
         name();
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
