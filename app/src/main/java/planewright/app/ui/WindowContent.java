@@ -3,6 +3,7 @@ package planewright.app.ui;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Font;
+import java.awt.Insets;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.util.Optional;
@@ -45,8 +46,9 @@ import planewright.app.ui.templates.TemplatesPage;
 final class WindowContent extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int SHELF_WIDTH = 325;
-    private static final int SHELF_LEAST = 180;
+    private static final int SHELF_LEAST = 200;
     private static final double SHELF_SHARE = 0.2;
+    private static final int BUTTON_EDGE = 8;
     private static final int SEARCH_LEAST = 220;
     private static final int BENCH_WIDTH = 270;
     private static final int BENCH_LEAST = 1400;
@@ -202,6 +204,12 @@ final class WindowContent extends JPanel {
         bar.add(look);
         bar.add(Buttons.hint(
                 Buttons.plain("show-help", Texts.HELP.text(), this::toggleHelp), Texts.HELP_HINT.text(), "F1"));
+        for (var each : bar.getComponents()) {
+            if (each instanceof JButton button) {
+                button.setMargin(new Insets(2, BUTTON_EDGE, 2, BUTTON_EDGE));
+                button.putClientProperty("JComponent.minimumWidth", 0);
+            }
+        }
         return bar;
     }
 

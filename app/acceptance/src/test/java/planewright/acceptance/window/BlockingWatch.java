@@ -6,8 +6,8 @@ import java.util.function.Consumer;
 
 /**
  * Looks again and again at what the event thread is doing, and tells where our code makes it wait for a file, another
- * thread or a time. What the toolkit itself reads (fonts, classes, texts of a bundle) and random numbers of the system, which
- * never wait, do not count.
+ * thread or a time. What the toolkit itself reads (fonts, classes, texts of a bundle), random numbers of the system, which
+ * never wait, and handing work over to other threads, whose lock is held for a moment only, do not count.
  */
 final class BlockingWatch {
     private static final List<String> WAITING = List.of(
@@ -30,6 +30,7 @@ final class BlockingWatch {
             "java.lang.ClassLoader",
             "jdk.internal.loader.",
             "java.util.ResourceBundle",
+            "java.util.concurrent.ThreadPoolExecutor.execute",
             "java.security.SecureRandom");
 
     private final Thread watcher;

@@ -1,5 +1,6 @@
 package planewright.app.ui.shelf;
 
+import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,6 +27,9 @@ import planewright.app.ui.common.Workroom;
 public final class ShelfPage extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    /** Edge of a button's words, px, so that two stand side by side on the narrowest shelf. */
+    private static final int NARROW = 4;
+
     private final transient Workroom room;
     private final DefaultListModel<ShelfRow> rows = new DefaultListModel<>();
     private final JList<ShelfRow> list = new JList<>(rows) {
@@ -50,13 +54,12 @@ public final class ShelfPage extends JPanel {
         add(filter, "span 2, growx, wmin 0");
         add(new JScrollPane(list), "span 2, grow, wmin 0");
         add(newName, "span 2, growx, wmin 0");
-        add(Buttons.of("new-build", Texts.NEW_BUILD.text(), this::begin), "wmin 0");
-        add(
-                Buttons.hint(
-                        Buttons.of("start-from", Texts.START_FROM_SHORT.text(), startFrom),
-                        Texts.START_FROM_HINT.text(),
-                        "ctrl B"),
-                "wmin 0");
+        var begin = Buttons.of("new-build", Texts.NEW_BUILD.text(), this::begin);
+        var from = Buttons.of("start-from", Texts.START_FROM_SHORT.text(), startFrom);
+        for (var button : List.of(begin, Buttons.hint(from, Texts.START_FROM_HINT.text(), "ctrl B"))) {
+            button.setMargin(new Insets(2, NARROW, 2, NARROW));
+            add(button, "wmin 0");
+        }
         add(problem, "span 2, growx, hidemode 3, wmin 0");
         name();
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
