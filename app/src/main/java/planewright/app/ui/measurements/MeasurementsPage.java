@@ -6,7 +6,6 @@ import java.util.Arrays;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
-import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -26,6 +25,7 @@ import planewright.app.ui.common.ShownUnits;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.UnitBox;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -38,7 +38,7 @@ public final class MeasurementsPage extends JPanel {
     private final MeasurementsModel model;
     private final JTable table;
     private final JTextField filter = new JTextField();
-    private final JComboBox<String> unit = new JComboBox<>();
+    private final UnitBox unit;
     private final JButton copy = Buttons.of("copy-measurements", Texts.COPY_CSV.text(), this::copy);
     private final JButton entry = Buttons.plain("show-entry", Texts.SHOW_ENTRY.text(), this::showEntry);
     private final JTextArea nothing = Words.quiet("");
@@ -51,6 +51,7 @@ public final class MeasurementsPage extends JPanel {
         this.room = room;
         this.model = new MeasurementsModel(room);
         this.table = new SteadyTable(model);
+        this.unit = new UnitBox(room, "shown-unit");
         setName("measurements-page");
         add(bar(), "wrap, wmin 0");
         nothing.setName("no-measurements");
@@ -58,7 +59,6 @@ public final class MeasurementsPage extends JPanel {
         add(new JScrollPane(table), "wrap, hmin 120");
         add(chart, "h 220!, wmin 0");
         prepareTable();
-        unit.addActionListener(event -> unitChosen());
         Buttons.onEdit(filter, this::refresh);
         WhenShown.refresh(this, room, this::refresh);
     }
@@ -67,9 +67,6 @@ public final class MeasurementsPage extends JPanel {
         var bar = new JPanel(new MigLayout("insets 0, gap 6", "[120:260:,fill][]push[][]"));
         Words.named(filter, Texts.MEASUREMENTS_FILTER.text(), "measurements-filter");
         filter.putClientProperty("JTextField.showClearButton", true);
-        unit.setName("shown-unit");
-        unit.getAccessibleContext().setAccessibleName(Texts.SHOWN_UNIT.text());
-        unit.setToolTipText(Texts.SHOWN_UNIT.text());
         bar.add(filter);
         bar.add(unit);
         bar.add(entry);
@@ -126,7 +123,7 @@ public final class MeasurementsPage extends JPanel {
 
     private void choose(Line line) {
         chosen = Optional.of(line);
-        offerUnits(line);
+        unit.offer(line.measurement().quantity().unit());
         var shown = room.units().written(line.measurement().quantity()).unit();
         var readings = model.history(line).stream()
                 .map(each -> {
@@ -140,30 +137,6 @@ public final class MeasurementsPage extends JPanel {
                 Texts.HISTORY.text(name, readings.size()), new Chart.Axis("", Units.codeOf(shown)), readings)));
         chart.revalidate();
         chart.repaint();
-    }
-
-    private void offerUnits(Line line) {
-        filling = true;
-        var kind = line.measurement().quantity().unit();
-        unit.removeAllItems();
-        unit.addItem(Texts.AS_WRITTEN.text());
-        Units.alike(kind).stream()
-                .filter(coded -> !coded.symbol().isEmpty())
-                .forEach(coded -> unit.addItem(coded.symbol()));
-        unit.setSelectedItem(room.units().preferred(kind).map(Units::symbolOf).orElse(Texts.AS_WRITTEN.text()));
-        filling = false;
-    }
-
-    private void unitChosen() {
-        if (filling || chosen.isEmpty()) {
-            return;
-        }
-        var kind = chosen.get().measurement().quantity().unit();
-        var wanted = Units.alike(kind).stream()
-                .filter(coded -> coded.symbol().equals(unit.getSelectedItem()))
-                .findFirst();
-        room.units().prefer(kind, wanted.map(Units.Coded::unit));
-        room.remembered();
     }
 
     private void showEntry() {

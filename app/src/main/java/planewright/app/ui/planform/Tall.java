@@ -2,22 +2,16 @@ package planewright.app.ui.planform;
 
 import java.awt.Dimension;
 import java.awt.LayoutManager;
-import java.awt.Rectangle;
-import javax.swing.BorderFactory;
-import javax.swing.JPanel;
-import javax.swing.JScrollPane;
-import javax.swing.Scrollable;
+import planewright.app.ui.common.UpAndDown;
 
-/** As wide as its scroll pane, and as high, but never lower than what it holds can be used in. */
-final class Tall extends JPanel implements Scrollable {
+/** As high as its scroll pane, but never lower than what it holds can be used in. */
+final class Tall extends UpAndDown {
     private static final long serialVersionUID = 1L;
-    private static final int STEP = 24;
 
     private int least;
 
     Tall(LayoutManager layout) {
         super(layout);
-        setOpaque(false);
     }
 
     /** How high it is at the least, px. */
@@ -28,38 +22,9 @@ final class Tall extends JPanel implements Scrollable {
         }
     }
 
-    JScrollPane scrolled() {
-        var scroll = new JScrollPane(this);
-        scroll.setBorder(BorderFactory.createEmptyBorder());
-        scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
-        scroll.setOpaque(false);
-        scroll.getViewport().setOpaque(false);
-        return scroll;
-    }
-
     @Override
     public Dimension getPreferredSize() {
         return new Dimension(super.getPreferredSize().width, least);
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return STEP;
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height - STEP;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
     }
 
     @Override

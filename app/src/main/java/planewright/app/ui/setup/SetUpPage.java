@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.JButton;
-import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -28,6 +27,7 @@ import planewright.app.ui.common.ShownUnits;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.UnitBox;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -46,7 +46,7 @@ public final class SetUpPage extends JPanel {
     private final JTextField name = Words.named(new JTextField(16), Texts.SET_UP_NAME.text(), "set-up-name");
     private final JTextField quantity =
             Words.named(new JTextField(12), Texts.SET_UP_QUANTITY.text(), "set-up-quantity");
-    private final JComboBox<String> unit = new JComboBox<>();
+    private final UnitBox unit;
     private final JButton entry = Buttons.plain("set-up-entry", Texts.SHOW_ENTRY.text(), this::showEntry);
     private final JButton copy = Buttons.plain("copy-set-up", Texts.COPY.text(), this::copy);
     private final JButton print = Buttons.of("print-set-up", Texts.PRINT_SET_UP.text(), this::print);
@@ -61,6 +61,7 @@ public final class SetUpPage extends JPanel {
         this.room = room;
         this.model = new SetUpModel(room);
         this.table = new SteadyTable(model);
+        this.unit = new UnitBox(room, "set-up-unit");
         setName("set-up-page");
         nothing.setName("no-set-up");
         add(bar(), "cell 0 0, wmin 0");
@@ -70,7 +71,6 @@ public final class SetUpPage extends JPanel {
         add(newValue(), "cell 0 4, wmin 0");
         add(chart, "cell 0 5, h 200!, wmin 0");
         prepareTable();
-        unit.addActionListener(event -> unitChosen());
         Buttons.onEdit(filter, this::refresh);
         WhenShown.refresh(this, room, this::refresh);
     }
@@ -78,9 +78,6 @@ public final class SetUpPage extends JPanel {
     private JPanel bar() {
         var bar = new JPanel(new MigLayout("insets 0, gap 6", "[90:220:,fill][]push[][][]"));
         filter.putClientProperty("JTextField.showClearButton", true);
-        unit.setName("set-up-unit");
-        unit.getAccessibleContext().setAccessibleName(Texts.SHOWN_UNIT.text());
-        unit.setToolTipText(Texts.SHOWN_UNIT.text());
         print.setToolTipText(Texts.PRINT_SET_UP_HINT.text());
         bar.add(filter);
         bar.add(unit);
@@ -150,7 +147,7 @@ public final class SetUpPage extends JPanel {
     /** Its history: a chart of what was set when, and once it has changed where each value came from. */
     private void choose(Value value) {
         chosen = Optional.of(value.name());
-        offerUnits(value);
+        unit.offer(value.now().what().quantity().unit());
         var shown = room.units().written(value.now().what().quantity()).unit();
         var alike = value.sets().stream()
                 .filter(set -> Units.alike(set.what().quantity().unit(), shown))
@@ -205,33 +202,8 @@ public final class SetUpPage extends JPanel {
         return history;
     }
 
-    private void offerUnits(Value value) {
-        filling = true;
-        var kind = value.now().what().quantity().unit();
-        unit.removeAllItems();
-        unit.addItem(Texts.AS_WRITTEN.text());
-        Units.alike(kind).stream()
-                .filter(coded -> !coded.symbol().isEmpty())
-                .forEach(coded -> unit.addItem(coded.symbol()));
-        unit.setSelectedItem(room.units().preferred(kind).map(Units::symbolOf).orElse(Texts.AS_WRITTEN.text()));
-        filling = false;
-    }
-
     private Optional<Value> chosenValue() {
         return table.getSelectedRow() < 0 ? Optional.empty() : Optional.of(model.value(table.getSelectedRow()));
-    }
-
-    private void unitChosen() {
-        if (!filling) {
-            chosenValue().ifPresent(value -> {
-                var kind = value.now().what().quantity().unit();
-                var wanted = Units.alike(kind).stream()
-                        .filter(coded -> coded.symbol().equals(unit.getSelectedItem()))
-                        .findFirst();
-                room.units().prefer(kind, wanted.map(Units.Coded::unit));
-                room.remembered();
-            });
-        }
     }
 
     private void addValue() {
