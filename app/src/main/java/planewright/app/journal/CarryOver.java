@@ -25,7 +25,7 @@ import planewright.shared.quantity.Written;
  * most values changed. Lengths go with the size, masses of the airframe with its third power; angles, times and whatever was
  * bought stay as they are.
  *
- * @param from the build that is taken over from
+ * @param from the build that is taken over from, its parts with what they were weighed at last
  * @param templates that are given to the new build
  * @param size of the new build against the old one
  * @param items in the order in which they are shown
@@ -164,7 +164,8 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
         }
         var scaled = new Scaled(size);
         var items = new ArrayList<Item>();
-        from.ifPresent(build -> ofBuild(build, scaled, items));
+        var weighed = from.map(build -> weighed(journal, build));
+        weighed.ifPresent(build -> ofBuild(build, scaled, items));
         settings(journal, from, templates, scaled, items);
         templates.stream()
                 .filter(template -> template.values().isEmpty())
@@ -176,7 +177,14 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                         Scaling.STAYS,
                         template.cameFrom().map(BuildDayRecord::name).orElse(""),
                         true)));
-        return new CarryOver(from, templates, size, items);
+        return new CarryOver(weighed, templates, size, items);
+    }
+
+    /** The build with what its parts were weighed at last. */
+    private static BuildRecord weighed(OpenJournal journal, BuildRecord build) {
+        return build.withParts(build.parts().stream()
+                .map(part -> part.withMass(Weighings.mass(journal, build.id(), part)))
+                .toList());
     }
 
     private static void ofBuild(BuildRecord build, Scaled scaled, List<Item> items) {

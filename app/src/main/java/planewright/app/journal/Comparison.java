@@ -94,10 +94,7 @@ public final class Comparison {
     private static Map<String, Named> parts(OpenJournal journal, BuildRecord build) {
         var named = new LinkedHashMap<String, Named>();
         for (var part : build.parts()) {
-            journal.latestMeasurement(build.id(), part.name())
-                    .<Measured<?>>map(dated -> dated.what().value())
-                    .filter(value -> Units.alike(value.value().getUnit(), Units.GRAM))
-                    .or(() -> part.mass().map(mass -> mass))
+            Weighings.mass(journal, build.id(), part)
                     .ifPresent(mass -> put(named, part.name(), mass, QuantityText.show(mass)));
         }
         return named;

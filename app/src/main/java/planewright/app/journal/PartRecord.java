@@ -58,6 +58,10 @@ public record PartRecord(
                 Optional.empty());
     }
 
+    PartRecord withMass(Optional<Measured<Mass>> changed) {
+        return new PartRecord(id, name, group, changed, x, y, z, length, width, height, carried);
+    }
+
     /** The same with a mass carried over from another build: as good as a guess until the part is weighed. */
     PartRecord carried(Optional<Measured<Mass>> guess) {
         return new PartRecord(id, name, group, guess, x, y, z, length, width, height, guess.isPresent());

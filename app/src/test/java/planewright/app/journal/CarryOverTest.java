@@ -88,6 +88,19 @@ class CarryOverTest {
     }
 
     @Test
+    void aWeighingGoesBeforeTheLedger() throws QuantityProblem {
+        var weighed = EntryRecord.blank(proven.id(), Entry.Kind.WORK, Bench.EVENING.plusDays(3))
+                .withMeasurements(List.of(
+                        MeasurementRecord.of("Left wing panel", QuantityText.parse("104 g ± 1 g", Units.GRAM), ""),
+                        MeasurementRecord.of("motor", QuantityText.parse("31 mm", Units.GRAM), "")));
+        var log = Bench.inMemory(List.of(proven), List.of(first, later, weighed));
+        var all = CarryOver.of(log, Optional.of(proven), List.of(), 1);
+        assertThat(values(all, What.PART)).containsExactly("104 g ± 1 g", "40 g");
+        assertThat(begin(all, "Two").parts().get(0).mass().orElseThrow().in(Units.GRAM))
+                .isEqualTo(104);
+    }
+
+    @Test
     void theUncertaintyGrowsWithItsValue() {
         var sure = part("spar", "airframe", 100, 60);
         var weighed = new PartRecord(
