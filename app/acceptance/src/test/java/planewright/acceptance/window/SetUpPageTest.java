@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.nio.file.Files;
+import javax.swing.AbstractButton;
 import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
@@ -22,8 +24,7 @@ class SetUpPageTest extends InNewJournal {
             see("Nothing is set yet");
             set("elevator throw up", "twelve");
             see("'twelve' is not a quantity");
-            set("elevator throw up", "12 mm ± 1 mm");
-            set("balance point", "3 1/2 in");
+            setAtOnce("elevator throw up", "12 mm ± 1 mm", "balance point", "3 1/2 in");
             JTable table = Hands.find(JTable.class, "set-up");
             Hands.waitUntil("both", () -> table.getRowCount() == 2);
             assertThat(Hands.onEventThread(() -> table.getValueAt(0, 1))).isEqualTo("3 1/2 in");
@@ -71,6 +72,21 @@ class SetUpPageTest extends InNewJournal {
             assertThat(log).as("all of it in the entry of today").hasSize(1);
             assertThat(log.get(0).setUp()).hasSize(2);
         }
+    }
+
+    /** Sets values one upon the other, before any of them can have been saved. */
+    private static void setAtOnce(String... namesAndQuantities) {
+        var name = Hands.find(JTextComponent.class, "set-up-name");
+        var quantity = Hands.find(JTextComponent.class, "set-up-quantity");
+        var add = Hands.find(AbstractButton.class, "add-set-up");
+        Hands.onEventThread(() -> {
+            for (int at = 0; at < namesAndQuantities.length; at += 2) {
+                name.setText(namesAndQuantities[at]);
+                quantity.setText(namesAndQuantities[at + 1]);
+                add.doClick(0);
+            }
+            return add;
+        });
     }
 
     private static void set(String name, String quantity) {

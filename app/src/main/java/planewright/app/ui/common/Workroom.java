@@ -12,6 +12,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.BiConsumer;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import planewright.app.Program;
@@ -169,10 +170,20 @@ public final class Workroom {
 
     /** As {@link #edit(Edit, Runnable)}, with a place of its own for failures. */
     public void edit(Edit edit, Runnable done, Consumer<Throwable> otherwise) {
+        inTurn(() -> edit, done, otherwise);
+    }
+
+    /** Works an edit out from what the journal holds once all edits before it are made, and makes it. */
+    public void edit(Supplier<Edit> edit, Runnable done) {
+        inTurn(edit, done, this::failed);
+    }
+
+    private void inTurn(Supplier<Edit> edit, Runnable done, Consumer<Throwable> otherwise) {
         edits.run(
                 () -> {
-                    journal().apply(edit);
-                    return edit;
+                    var made = edit.get();
+                    journal().apply(made);
+                    return made;
                 },
                 made -> {
                     say(Texts.SAVED.text(made.what()));

@@ -73,7 +73,7 @@ public final class CaptureBar extends JPanel {
     private void write(BuildRecord build, CaptureLine meant, String typed) {
         var now = room.now();
         room.edit(
-                DayEntry.writing(
+                () -> DayEntry.writing(
                         room.journal(), build.id(), now, Texts.CAPTURE_EDIT.text(), entry -> meant.addedTo(entry, now)),
                 () -> {
                     if (line.getText().equals(typed)) {

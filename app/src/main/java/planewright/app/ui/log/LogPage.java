@@ -157,7 +157,7 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
 
     private void join(BuildRecord build, Taken taken) {
         room.edit(
-                DayEntry.writing(
+                () -> DayEntry.writing(
                         room.journal(),
                         build.id(),
                         taken.at(),

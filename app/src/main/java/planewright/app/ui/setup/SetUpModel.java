@@ -130,10 +130,10 @@ final class SetUpModel extends AbstractTableModel {
 
     /** Sets a value in the entry of today. */
     void set(String name, Written quantity) {
+        var what = Texts.SET_UP_EDIT.text(name);
         room.build()
                 .ifPresent(build -> room.edit(
-                        SetUpNow.setting(
-                                room.journal(), build.id(), room.now(), Texts.SET_UP_EDIT.text(name), name, quantity),
+                        () -> SetUpNow.setting(room.journal(), build.id(), room.now(), what, name, quantity),
                         () -> {}));
     }
 
