@@ -3,6 +3,7 @@ package planewright.app.journal;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import planewright.api.journal.Entry;
 
 /** An entry as the journal holds it. */
@@ -56,230 +57,87 @@ public record EntryRecord(
     }
 
     public EntryRecord withAt(LocalDateTime changed) {
-        return new EntryRecord(
-                id,
-                build,
-                changed,
-                kind,
-                title,
-                text,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.at = changed);
     }
 
     public EntryRecord withTitle(String changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                changed,
-                text,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.title = changed);
     }
 
     public EntryRecord withText(List<String> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                changed,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.text = changed);
     }
 
     public EntryRecord withTags(List<String> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                changed,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.tags = changed);
     }
 
     public EntryRecord withMeasurements(List<MeasurementRecord> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                tags,
-                changed,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.measurements = changed);
     }
 
     public EntryRecord withJoints(List<JointRecord> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                tags,
-                measurements,
-                changed,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.joints = changed);
     }
 
     public EntryRecord withPictures(List<PictureRecord> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                tags,
-                measurements,
-                joints,
-                changed,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.pictures = changed);
     }
 
     public EntryRecord withSetUp(List<SetUpRecord> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                changed,
-                flights,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.setUp = changed);
     }
 
     public EntryRecord withFlights(List<FlightRecord> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                changed,
-                repairs,
-                tasks,
-                keptResult);
+        return with(copy -> copy.flights = changed);
     }
 
     public EntryRecord withRepairs(List<RepairRecord> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                changed,
-                tasks,
-                keptResult);
+        return with(copy -> copy.repairs = changed);
     }
 
     public EntryRecord withTasks(List<TaskRecord> changed) {
-        return new EntryRecord(
-                id,
-                build,
-                at,
-                kind,
-                title,
-                text,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                changed,
-                keptResult);
+        return with(copy -> copy.tasks = changed);
     }
 
     public EntryRecord withKeptResult(KeptResult changed) {
+        return with(copy -> copy.keptResult = Optional.of(changed));
+    }
+
+    private EntryRecord with(Consumer<Copy> change) {
+        var copy = new Copy();
+        change.accept(copy);
         return new EntryRecord(
                 id,
                 build,
-                at,
+                copy.at,
                 kind,
-                title,
-                text,
-                tags,
-                measurements,
-                joints,
-                pictures,
-                setUp,
-                flights,
-                repairs,
-                tasks,
-                Optional.of(changed));
+                copy.title,
+                copy.text,
+                copy.tags,
+                copy.measurements,
+                copy.joints,
+                copy.pictures,
+                copy.setUp,
+                copy.flights,
+                copy.repairs,
+                copy.tasks,
+                copy.keptResult);
+    }
+
+    /** What may differ in a copy of the entry; as in the entry until it is changed. */
+    private final class Copy {
+        private LocalDateTime at = EntryRecord.this.at;
+        private String title = EntryRecord.this.title;
+        private List<String> text = EntryRecord.this.text;
+        private List<String> tags = EntryRecord.this.tags;
+        private List<MeasurementRecord> measurements = EntryRecord.this.measurements;
+        private List<JointRecord> joints = EntryRecord.this.joints;
+        private List<PictureRecord> pictures = EntryRecord.this.pictures;
+        private List<SetUpRecord> setUp = EntryRecord.this.setUp;
+        private List<FlightRecord> flights = EntryRecord.this.flights;
+        private List<RepairRecord> repairs = EntryRecord.this.repairs;
+        private List<TaskRecord> tasks = EntryRecord.this.tasks;
+        private Optional<KeptResult> keptResult = EntryRecord.this.keptResult;
     }
 }

@@ -2,8 +2,6 @@ package planewright.app.ui.common;
 
 import java.awt.Component;
 import java.awt.Container;
-import java.awt.Dimension;
-import java.awt.LayoutManager;
 import java.awt.Rectangle;
 import java.util.function.BiConsumer;
 
@@ -11,9 +9,7 @@ import java.util.function.BiConsumer;
  * A wide component and then small ones in one line; where the line would leave the first one too little, it gets a line of its
  * own and the others follow in as many lines as they need.
  */
-public final class FirstWide implements LayoutManager {
-    private static final int BEFORE_FIRST_LAYOUT = 1200;
-
+public final class FirstWide extends Lines {
     private final int gap;
     private final int least;
 
@@ -22,39 +18,14 @@ public final class FirstWide implements LayoutManager {
      * @param least what the first one needs in a line with others, px
      */
     public FirstWide(int gap, int least) {
+        super(1200);
         this.gap = gap;
         this.least = least;
     }
 
     @Override
-    public Dimension preferredLayoutSize(Container parent) {
-        int height = place(parent, (child, at) -> {});
-        return new Dimension(parent.getWidth() > 0 ? parent.getWidth() : BEFORE_FIRST_LAYOUT, height);
-    }
-
-    @Override
-    public Dimension minimumLayoutSize(Container parent) {
-        return new Dimension(0, preferredLayoutSize(parent).height);
-    }
-
-    @Override
-    public void layoutContainer(Container parent) {
-        place(parent, Component::setBounds);
-    }
-
-    @Override
-    public void addLayoutComponent(String name, Component child) {
-        // children carry no constraints
-    }
-
-    @Override
-    public void removeLayoutComponent(Component child) {
-        // nothing is remembered of children
-    }
-
-    private int place(Container parent, BiConsumer<Component, Rectangle> placed) {
+    int place(Container parent, int width, BiConsumer<Component, Rectangle> placed) {
         var edge = parent.getInsets();
-        int width = (parent.getWidth() > 0 ? parent.getWidth() : BEFORE_FIRST_LAYOUT) - edge.left - edge.right;
         int others = 0;
         int line = 0;
         for (int i = 0; i < parent.getComponentCount(); i++) {

@@ -3,38 +3,32 @@ package planewright.app.ui.measurements;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
-import javax.swing.table.AbstractTableModel;
 import planewright.api.journal.JournalReader;
 import planewright.api.quantity.Units;
 import planewright.app.exchange.MeasurementTable.Line;
 import planewright.app.journal.Edit;
 import planewright.app.journal.MeasurementRecord;
+import planewright.app.ui.common.RowsModel;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 
 /** The measurements of the build that is shown, the newest on top, narrowed by words. */
-final class MeasurementsModel extends AbstractTableModel {
+final class MeasurementsModel extends RowsModel<Line> {
     private static final long serialVersionUID = 1L;
     static final int WHEN = 0;
     static final int NAME = 1;
     static final int VALUE = 2;
-    private static final Texts[] HEADINGS = {
-        Texts.MEASURED_WHEN, Texts.MEASURED_WHAT, Texts.QUANTITY, Texts.METHOD,
-    };
     private static final DateTimeFormatter DATE =
             DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT);
 
     private final transient Workroom room;
-    private transient List<Line> all = List.of();
-    private transient List<Line> shown = List.of();
 
     MeasurementsModel(Workroom room) {
+        super(room::say, Texts.MEASURED_WHEN, Texts.MEASURED_WHAT, Texts.QUANTITY, Texts.METHOD);
         this.room = room;
     }
 
@@ -47,35 +41,14 @@ final class MeasurementsModel extends AbstractTableModel {
             }
         });
         Collections.reverse(lines);
-        all = List.copyOf(lines);
-        var wanted = words.strip().toLowerCase(Locale.ROOT).split("\\s+");
-        shown = all.stream().filter(line -> bears(line, wanted)).toList();
-        fireTableDataChanged();
-    }
-
-    private static boolean bears(Line line, String... wanted) {
-        var said = (line.measurement().name() + " " + line.measurement().method() + " "
-                        + line.entry().at().toLocalDate())
-                .toLowerCase(Locale.ROOT);
-        return Arrays.stream(wanted).allMatch(said::contains);
-    }
-
-    boolean hasAny() {
-        return !all.isEmpty();
-    }
-
-    Line line(int row) {
-        return shown.get(row);
+        fill(List.copyOf(lines), words);
     }
 
     /** The row of a measurement that is shown; the first where it is not. */
     int rowOf(Line wanted) {
-        for (int row = 0; row < shown.size(); row++) {
-            if (shown.get(row).entry().id().equals(wanted.entry().id())
-                    && shown.get(row)
-                            .measurement()
-                            .id()
-                            .equals(wanted.measurement().id())) {
+        for (int row = 0; row < getRowCount(); row++) {
+            if (row(row).entry().id().equals(wanted.entry().id())
+                    && row(row).measurement().id().equals(wanted.measurement().id())) {
                 return row;
             }
         }
@@ -84,7 +57,7 @@ final class MeasurementsModel extends AbstractTableModel {
 
     /** Whatever was measured under the same name and in the same kind of unit, the oldest first. */
     List<Line> history(Line of) {
-        var same = new ArrayList<>(all.stream()
+        var same = new ArrayList<>(all().stream()
                 .filter(line -> JournalReader.sameName(
                         line.measurement().name(), of.measurement().name()))
                 .filter(line -> Units.alike(
@@ -96,33 +69,18 @@ final class MeasurementsModel extends AbstractTableModel {
     }
 
     @Override
-    public int getRowCount() {
-        return shown.size();
-    }
-
-    @Override
-    public int getColumnCount() {
-        return HEADINGS.length;
-    }
-
-    @Override
-    public String getColumnName(int column) {
-        return HEADINGS[column].text();
-    }
-
-    @Override
-    public Class<?> getColumnClass(int column) {
-        return String.class;
-    }
-
-    @Override
     public boolean isCellEditable(int row, int column) {
         return column != WHEN;
     }
 
     @Override
-    public String getValueAt(int row, int column) {
-        var line = shown.get(row);
+    protected String said(Line line) {
+        return line.measurement().name() + " " + line.measurement().method() + " "
+                + line.entry().at().toLocalDate();
+    }
+
+    @Override
+    protected String cell(Line line, int column) {
         return switch (column) {
             case WHEN -> DATE.format(line.entry().at());
             case NAME -> line.measurement().name();
@@ -132,38 +90,16 @@ final class MeasurementsModel extends AbstractTableModel {
     }
 
     @Override
-    public void setValueAt(Object typed, int row, int column) {
-        if (typed.equals(getValueAt(row, column))) {
-            return;
-        }
-        var line = shown.get(row);
-        try {
-            var changed = written(line.measurement(), (String) typed, column);
-            var measurements = line.entry().measurements().stream()
-                    .map(each -> each.id().equals(changed.id()) ? changed : each)
-                    .toList();
-            room.edit(
-                    Edit.change(
-                            Texts.MEASUREMENT_EDIT.text(changed.name()),
-                            line.entry(),
-                            line.entry().withMeasurements(measurements)),
-                    () -> {});
-        } catch (QuantityProblem | IllegalArgumentException wrong) {
-            room.say(wrong.getMessage());
-        }
-    }
-
-    /** What is wrong with a text for a cell; empty where nothing is. */
-    String problem(String typed, int row, int column) {
-        if (typed.equals(getValueAt(row, column))) {
-            return "";
-        }
-        try {
-            written(shown.get(row).measurement(), typed, column);
-            return "";
-        } catch (QuantityProblem | IllegalArgumentException wrong) {
-            return wrong.getMessage();
-        }
+    protected Runnable typed(Line line, int column, String text) throws QuantityProblem {
+        var changed = written(line.measurement(), text, column);
+        var measurements = line.entry().measurements().stream()
+                .map(each -> each.id().equals(changed.id()) ? changed : each)
+                .toList();
+        var edit = Edit.change(
+                Texts.MEASUREMENT_EDIT.text(changed.name()),
+                line.entry(),
+                line.entry().withMeasurements(measurements));
+        return () -> room.edit(edit, () -> {});
     }
 
     /** A number alone is taken in the unit that the cell shows. */

@@ -85,7 +85,7 @@ public final class MeasurementsPage extends JPanel {
         table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!filling && !event.getValueIsAdjusting() && table.getSelectedRow() >= 0) {
-                choose(model.line(table.getSelectedRow()));
+                choose(model.row(table.getSelectedRow()));
             }
         });
         ContextMenu.on(table, entry, copy);
@@ -105,7 +105,7 @@ public final class MeasurementsPage extends JPanel {
             filling = true;
             table.setRowSelectionInterval(row, row);
             filling = false;
-            choose(model.line(row));
+            choose(model.row(row));
         } else {
             chart.removeAll();
             chart.repaint();
@@ -149,7 +149,7 @@ public final class MeasurementsPage extends JPanel {
         var rows = table.getSelectedRowCount() > 1
                 ? Arrays.stream(table.getSelectedRows())
                 : IntStream.range(0, model.getRowCount());
-        var lines = rows.mapToObj(model::line).toList();
+        var lines = rows.mapToObj(model::row).toList();
         room.build().ifPresent(build -> {
             var text = new StringSelection(MeasurementTable.text(build, lines));
             Toolkit.getDefaultToolkit().getSystemClipboard().setContents(text, null);

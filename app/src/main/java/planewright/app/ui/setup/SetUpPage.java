@@ -107,7 +107,7 @@ public final class SetUpPage extends JPanel {
         table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!filling && !event.getValueIsAdjusting() && table.getSelectedRow() >= 0) {
-                choose(model.value(table.getSelectedRow()));
+                choose(model.row(table.getSelectedRow()));
             }
         });
         ContextMenu.on(table, entry, copy, print);
@@ -128,7 +128,7 @@ public final class SetUpPage extends JPanel {
             filling = true;
             table.setRowSelectionInterval(row, row);
             filling = false;
-            choose(model.value(row));
+            choose(model.row(row));
         } else {
             chart.removeAll();
             chart.revalidate();
@@ -203,7 +203,7 @@ public final class SetUpPage extends JPanel {
     }
 
     private Optional<Value> chosenValue() {
-        return table.getSelectedRow() < 0 ? Optional.empty() : Optional.of(model.value(table.getSelectedRow()));
+        return table.getSelectedRow() < 0 ? Optional.empty() : Optional.of(model.row(table.getSelectedRow()));
     }
 
     private void addValue() {
