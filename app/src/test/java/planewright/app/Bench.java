@@ -83,6 +83,12 @@ public final class Bench {
         return EntryRecord.blank(build.id(), Kind.WORK, EVENING).withTitle(title);
     }
 
+    /** A joint that cures for twelve hours. */
+    public static JointRecord joint(String name, String material) {
+        return new JointRecord(
+                Ids.small(), name, material, EVENING, Optional.empty(), Optional.of(EVENING.plusHours(12)));
+    }
+
     /** A build in which every field says something. */
     public static BuildRecord fullBuild() {
         var wing = new Planform.Surface(

@@ -132,6 +132,9 @@ final class Documents {
                 document.add(new SortedSetDocValuesField(facet.field(), new BytesRef(term(value))));
             }
         }
+        for (var term : Named.terms(entry)) {
+            document.add(new SortedSetDocValuesField(Named.FIELD, new BytesRef(term)));
+        }
         for (var each : Measuring.values(entry)) {
             document.add(new SortedSetDocValuesField(MEASURED, new BytesRef(each.key())));
             document.add(new DoublePoint(VALUE, number(each.key()), each.value()));

@@ -7,12 +7,14 @@ import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.apache.lucene.index.CodecReader;
 import org.apache.lucene.index.IndexWriter;
@@ -31,7 +33,7 @@ import planewright.app.journal.Slow;
 /** Finds entries by their words and by what they hold. Methods may be called from any thread, and may touch the disk: not on the event thread. */
 public final class SearchIndex implements AutoCloseable {
     /** Raised when documents are made differently; an index of another version is made anew. */
-    private static final String VERSION = "search-3";
+    private static final String VERSION = "search-4";
 
     /** Fewer and larger pieces of an index are made faster, and searched faster. */
     private static final double BUFFER_MEGABYTES = 64;
@@ -113,16 +115,30 @@ public final class SearchIndex implements AutoCloseable {
         return ask(finder -> finder.glance(question));
     }
 
-    private interface Asking {
-        Hits of(Finder finder) throws IOException;
+    /**
+     * Names that entries bear, in the order of the alphabet.
+     *
+     * @param wanted which of them are asked for
+     * @param most how many are given at most
+     */
+    public List<String> names(Named kind, Predicate<String> wanted, int most) throws IOException {
+        return search(searcher -> new NamesInUse(searcher).of(kind, wanted, most));
     }
 
-    private Hits ask(Asking asking) throws IOException {
+    private interface Asking<A, B> {
+        B of(A asked) throws IOException;
+    }
+
+    private Hits ask(Asking<Finder, Hits> asking) throws IOException {
+        return search(searcher -> asking.of(new Finder(searcher, journal, documents, analyzer, sameMeaning)));
+    }
+
+    private <B> B search(Asking<IndexSearcher, B> asking) throws IOException {
         Slow.work("searching");
         searchers.maybeRefreshBlocking();
         IndexSearcher searcher = searchers.acquire();
         try {
-            return asking.of(new Finder(searcher, journal, documents, analyzer, sameMeaning));
+            return asking.of(searcher);
         } finally {
             searchers.release(searcher);
         }

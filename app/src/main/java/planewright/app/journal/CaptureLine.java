@@ -23,8 +23,8 @@ public sealed interface CaptureLine {
     record Words(String text) implements CaptureLine {}
 
     /**
-     * What a line means, or empty for a blank one. A line with the word {@code joint} that ends in a duration starts a
-     * joint; what stands after the word is its material. A line that ends in a quantity is a measurement.
+     * What a line means, or empty for a blank one. A line with the word {@code joint}, {@code Fuge} or {@code Klebung} that ends in a
+     * duration starts a joint; what stands after the word is its material. A line that ends in a quantity is a measurement.
      */
     static Optional<CaptureLine> of(String line) {
         if (line.isBlank()) {
@@ -69,10 +69,19 @@ public sealed interface CaptureLine {
         return Stream.concat(list.stream(), Stream.of(last)).toList();
     }
 
-    /** How a joint is written. */
+    /** How a joint is written: its name ends in a word for it, in one of the window's languages. */
     final class Joints {
-        private static final Pattern LINE = Pattern.compile("(?i)(\\S.*\\bjoint|joint)\\b(.*)");
+        private static final String WORD = "(?:joint|\\p{L}*fuge|\\p{L}*klebung)";
+
+        /** The name, and what stands after it. */
+        static final Pattern LINE = Pattern.compile("(?iU)(\\S.*\\b" + WORD + "|" + WORD + ")\\b(.*)");
 
         private Joints() {}
+
+        /** Whether a line with this name in it starts a joint. */
+        public static boolean isNamed(String name) {
+            var line = LINE.matcher(name);
+            return line.matches() && line.group(2).isBlank();
+        }
     }
 }

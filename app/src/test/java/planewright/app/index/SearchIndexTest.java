@@ -77,6 +77,20 @@ class SearchIndexTest {
     }
 
     @Test
+    void namesThatAreBorneAreGivenAndThoseOfDeletedEntriesAreNot() throws IOException {
+        assertThat(index.names(Named.MEASUREMENT, name -> true, 5)).containsExactly("left wing panel");
+        assertThat(index.names(Named.MEASUREMENT, name -> name.startsWith("fin"), 5))
+                .isEmpty();
+        assertThat(index.names(Named.JOINT, name -> true, 5)).isEmpty();
+        var glued = covered.withJoints(List.of(Bench.joint("fin joint", "contact adhesive")));
+        journal.apply(Edit.change("glued", covered, glued));
+        assertThat(index.names(Named.JOINT, name -> true, 5)).containsExactly("fin joint");
+        assertThat(index.names(Named.MATERIAL, name -> true, 5)).containsExactly("contact adhesive");
+        journal.undo();
+        assertThat(index.names(Named.JOINT, name -> true, 5)).isEmpty();
+    }
+
+    @Test
     void allWordsMustBeThereWhereverTheyStand() throws IOException {
         assertThat(found("scale panel heavy")).containsExactly(weighed.id());
         assertThat(found("covering panel")).isEmpty();

@@ -47,7 +47,9 @@ class CaptureLineTest {
     @CsvSource({
         "fin joint contact adhesive 12 h, fin joint, contact adhesive, PT12H",
         "Joint slow epoxy 1 d, Joint, slow epoxy, PT24H",
-        "spar JOINT 90 min, spar JOINT, '', PT1H30M"
+        "spar JOINT 90 min, spar JOINT, '', PT1H30M",
+        "Leitwerksfuge Kontaktkleber 12 h, Leitwerksfuge, Kontaktkleber, PT12H",
+        "Holmklebung links Epoxid 1 d, Holmklebung, links Epoxid, PT24H"
     })
     void aLineWithJointThatEndsInADurationIsAJoint(String line, String name, String material, String cure) {
         assertThat(CaptureLine.of(line)).contains(new Joined(name, material, Duration.parse(cure)));

@@ -52,6 +52,7 @@ public final class HelpPage extends JPanel {
     private static final List<Key> IN_PLACE = List.of(
             new Key("TAB", Texts.HELP_KEY_TAB),
             new Key("ENTER", Texts.HELP_KEY_ENTER),
+            new Key("DOWN", Texts.HELP_KEY_COMPLETION),
             new Key("shift F10", Texts.HELP_KEY_MENU));
 
     private static final List<Key> ON_PICTURES = List.of(

@@ -1,6 +1,8 @@
 package planewright.app.ui.log;
 
 import java.awt.Font;
+import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -8,7 +10,9 @@ import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.CaptureLine;
 import planewright.app.journal.DayEntry;
+import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Completion;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
@@ -22,11 +26,15 @@ public final class CaptureBar extends JPanel {
 
     private final transient Workroom room;
     private final JTextField line = new JTextField();
+    private final transient CaptureNames names;
+    private final transient Background.Latest completing;
     private final JLabel preview = Look.sized(Look.quiet(""), 0.92, Font.PLAIN);
 
     public CaptureBar(Workroom room, LogPage log) {
         super(new MigLayout("insets 8 10 2 10, gap 2, wrap 1, fillx", "[grow,fill]"));
         this.room = room;
+        names = new CaptureNames(room.program());
+        completing = room.background().latest();
         setName("capture");
         Words.named(line, Texts.CAPTURE.text(), "capture-line");
         line.putClientProperty("JTextField.placeholderText", Texts.CAPTURE_HINT.text());
@@ -36,6 +44,7 @@ public final class CaptureBar extends JPanel {
         add(preview, "wmin 0, hmin 16");
         line.addActionListener(event -> write());
         Buttons.onEdit(line, this::preview);
+        Completion.on(line, this::complete);
         PictureIntake.on(line, log::takeFiles, log::takePasted);
         room.onChange(this::preview);
         preview();
@@ -49,6 +58,10 @@ public final class CaptureBar extends JPanel {
     private void preview() {
         line.setEnabled(room.build().isPresent());
         preview.setText(CaptureLine.of(line.getText()).map(this::words).orElse(" "));
+    }
+
+    private void complete(String typed, Consumer<List<Completion.Offer>> answer) {
+        room.build().ifPresent(build -> completing.ask(() -> names.offers(typed, build), answer));
     }
 
     private String words(CaptureLine meant) {
