@@ -9,12 +9,10 @@ import java.time.LocalDateTime;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Locale;
-import java.util.TimeZone;
 import java.util.function.DoubleUnaryOperator;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
-import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CategoryPlot;
@@ -36,9 +34,6 @@ import planewright.api.quantity.Units;
 
 /** Paints a chart. */
 public final class ChartPicture {
-    /** Only for drawing: the builder's clock is shown as it is, whatever zone it stands in. */
-    static final TimeZone TIME_ZONE = TimeZone.getTimeZone(ZoneOffset.UTC);
-
     private static final double MILLIS_OF_AN_HOUR = 3_600_000;
     private static final double ROW_HEIGHT = 14;
 
@@ -127,7 +122,7 @@ public final class ChartPicture {
 
     private static XYPlot overTime(Chart.OverTime chart, FigureColours colours) {
         double start = millis(chart.from());
-        var across = new DateAxis(null, TIME_ZONE, Locale.ENGLISH);
+        var across = TimeAxis.of(Locale.getDefault(Locale.Category.FORMAT));
         var plot = plot(
                 data(chart.series(), hours -> start + hours * MILLIS_OF_AN_HOUR),
                 across,

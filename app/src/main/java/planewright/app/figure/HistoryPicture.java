@@ -4,7 +4,6 @@ import java.awt.BasicStroke;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
 import java.util.Locale;
-import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYErrorRenderer;
@@ -42,7 +41,7 @@ public final class HistoryPicture {
         renderer.setSeriesStroke(0, new BasicStroke(1.5f));
         renderer.setErrorPaint(colours.ink());
         renderer.setErrorStroke(new BasicStroke(1.2f));
-        var across = new DateAxis(null, ChartPicture.TIME_ZONE, Locale.ENGLISH);
+        var across = TimeAxis.of(Locale.getDefault(Locale.Category.FORMAT));
         across.setAutoRangeMinimumSize(TWO_WEEKS_MILLIS);
         var values = new NumberAxis(ChartPicture.label(history.values()));
         values.setAutoRangeIncludesZero(false);

@@ -16,8 +16,13 @@ import planewright.shared.quantity.QuantityText;
 public final class BuildFacts {
     private BuildFacts() {}
 
-    /** A fact: what it is, and its value for people. */
-    public record Fact(String label, String text) {}
+    /** A fact: what it is, and its value, rounded for people. */
+    public record Fact(String label, Measured<?> value) {
+        /** The value as it is read in English. */
+        public String text() {
+            return QuantityText.show(value);
+        }
+    }
 
     /** In the order in which they are read. */
     public static List<Fact> of(OpenJournal journal, BuildRecord build) {
@@ -25,8 +30,8 @@ public final class BuildFacts {
         var log = journal.log(build.id());
         long days =
                 log.stream().map(entry -> entry.at().toLocalDate()).distinct().count();
-        facts.add(new Fact(days == 1 ? "day at work" : "days at work", Long.toString(days)));
-        facts.add(new Fact(log.size() == 1 ? "entry" : "entries", Integer.toString(log.size())));
+        facts.add(new Fact(days == 1 ? "day at work" : "days at work", Measured.of(days, Units.NUMBER)));
+        facts.add(new Fact(log.size() == 1 ? "entry" : "entries", Measured.of(log.size(), Units.NUMBER)));
         return facts;
     }
 
@@ -34,14 +39,14 @@ public final class BuildFacts {
     public static List<Fact> measures(OpenJournal journal, BuildRecord build) {
         var facts = new ArrayList<Fact>();
         var mass = mass(journal, build);
-        mass.ifPresent(all -> facts.add(new Fact(all.weighed() ? "all-up mass" : "ledger mass", shown(all.mass()))));
+        mass.ifPresent(all -> facts.add(new Fact(all.weighed() ? "all-up mass" : "ledger mass", grams(all.mass()))));
         journal.setUpValue(build.id(), "balance point")
-                .ifPresent(dated -> facts.add(
-                        new Fact("balance point", QuantityText.show(dated.what().value()))));
+                .ifPresent(dated ->
+                        facts.add(new Fact("balance point", dated.what().value())));
         build.planform().filter(shape -> Outlines.span(shape) > 0).ifPresent(shape -> {
             facts.add(new Fact("span", mm(Outlines.span(shape))));
             wing(shape).ifPresent(area -> {
-                facts.add(new Fact("wing area", QuantityText.show(square(area))));
+                facts.add(new Fact("wing area", square(area)));
                 mass.ifPresent(all -> facts.add(new Fact("wing loading", loading(all.mass(), area))));
             });
         });
@@ -66,12 +71,12 @@ public final class BuildFacts {
         return grams > 0 ? Optional.of(new AllUp(Measured.of(grams, Units.GRAM), false)) : Optional.empty();
     }
 
-    private static String shown(Measured<Mass> mass) {
-        return QuantityText.show(Measured.of(mass.in(Units.GRAM), Units.GRAM));
+    private static Measured<?> grams(Measured<Mass> mass) {
+        return Measured.of(mass.in(Units.GRAM), Units.GRAM);
     }
 
-    private static String mm(double metres) {
-        return QuantityText.show(Measured.of(Math.round(metres * 1000), Units.MILLIMETRE));
+    private static Measured<?> mm(double metres) {
+        return Measured.of(Math.round(metres * 1000), Units.MILLIMETRE);
     }
 
     /** Area of all surfaces called a wing, both of a biplane; m². */
@@ -87,9 +92,8 @@ public final class BuildFacts {
         return Measured.of(Math.round(squareMetres * 1000) / 10.0, Units.SQUARE_DECIMETRE);
     }
 
-    private static String loading(Measured<Mass> mass, double area) {
+    private static Measured<?> loading(Measured<Mass> mass, double area) {
         double gramPerSquareDecimetre = mass.in(Units.GRAM) / (area * 100);
-        return QuantityText.show(
-                Measured.of(Math.round(gramPerSquareDecimetre * 10) / 10.0, Units.GRAM_PER_SQUARE_DECIMETRE));
+        return Measured.of(Math.round(gramPerSquareDecimetre * 10) / 10.0, Units.GRAM_PER_SQUARE_DECIMETRE);
     }
 }

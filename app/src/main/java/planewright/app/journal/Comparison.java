@@ -61,19 +61,31 @@ public final class Comparison {
     }
 
     private static List<Row> facts(OpenJournal journal, BuildRecord first, BuildRecord second) {
-        var one = facts(journal, first);
-        var other = facts(journal, second);
-        return names(one, other).stream()
-                .map(name -> new Row(What.FACT, name, one.getOrDefault(name, ""), other.getOrDefault(name, ""), ""))
-                .toList();
+        var rows = new ArrayList<Row>();
+        rows.add(new Row(What.FACT, "layout", first.layout(), second.layout(), ""));
+        rows.add(new Row(What.FACT, "life", first.life().word(), second.life().word(), ""));
+        rows.addAll(rows(What.FACT, facts(journal, first), facts(journal, second)));
+        return rows;
     }
 
-    private static Map<String, String> facts(OpenJournal journal, BuildRecord build) {
-        var facts = new LinkedHashMap<String, String>();
-        facts.put("layout", build.layout());
-        facts.put("life", build.life().word());
-        BuildFacts.of(journal, build).forEach(fact -> facts.put(fact.label(), fact.text()));
-        return facts;
+    private static Map<String, Named> facts(OpenJournal journal, BuildRecord build) {
+        var named = new LinkedHashMap<String, Named>();
+        BuildFacts.of(journal, build)
+                .forEach(fact -> put(named, plural(fact.label()), fact.value(), shown(fact.value())));
+        return named;
+    }
+
+    /** One day and several are told side by side. */
+    private static String plural(String label) {
+        return switch (label) {
+            case "day at work" -> "days at work";
+            case "entry" -> "entries";
+            default -> label;
+        };
+    }
+
+    private static String shown(Measured<?> value) {
+        return QuantityText.show(value, Locale.getDefault(Locale.Category.FORMAT));
     }
 
     /** A value under the name that the builder writes. */
@@ -86,7 +98,7 @@ public final class Comparison {
                         named,
                         each.name(),
                         each.quantity().measured(),
-                        each.quantity().text()));
+                        each.quantity().text(Locale.getDefault(Locale.Category.FORMAT))));
         return named;
     }
 
@@ -95,7 +107,7 @@ public final class Comparison {
         var named = new LinkedHashMap<String, Named>();
         for (var part : build.parts()) {
             Weighings.mass(journal, build.id(), part)
-                    .ifPresent(mass -> put(named, part.name(), mass, QuantityText.show(mass)));
+                    .ifPresent(mass -> put(named, part.name(), mass, shown(mass)));
         }
         return named;
     }
@@ -112,7 +124,7 @@ public final class Comparison {
                             named,
                             each.name(),
                             each.quantity().measured(),
-                            each.quantity().text());
+                            each.quantity().text(Locale.getDefault(Locale.Category.FORMAT)));
                 }
             }
         }
@@ -155,7 +167,7 @@ public final class Comparison {
         boolean shared = before > 0 && unit.getConverterTo(unit.getSystemUnit()).isLinear();
         double share = 100 * less.in(unit) / before;
         return Optional.of(sign(less.in(unit))
-                + QuantityText.show(less)
+                + shown(less)
                 + (shared ? String.format(Locale.getDefault(Locale.Category.FORMAT), "  (%+.1f %%)", share) : ""));
     }
 

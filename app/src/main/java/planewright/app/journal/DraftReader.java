@@ -1,12 +1,12 @@
 package planewright.app.journal;
 
-import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
@@ -206,19 +206,11 @@ final class DraftReader {
     }
 
     private Optional<LocalDateTime> time(String path, String typed) {
-        var moment = moment(typed);
+        var moment = TypedTime.parse(typed, Locale.getDefault(Locale.Category.FORMAT));
         if (moment.isEmpty()) {
             problems.put(path, "time is '" + typed.strip() + "'; accepted: such as 2025-03-14 20:15");
         }
         return moment;
-    }
-
-    private static Optional<LocalDateTime> moment(String typed) {
-        try {
-            return Optional.of(LocalDateTime.parse(typed.strip().replace(' ', 'T')));
-        } catch (DateTimeException wrong) {
-            return Optional.empty();
-        }
     }
 
     /** A problem of the row that bears a name. */
@@ -239,7 +231,7 @@ final class DraftReader {
                 }
             }
         } catch (QuantityProblem noDuration) {
-            var end = moment(typed);
+            var end = TypedTime.parse(typed, Locale.getDefault(Locale.Category.FORMAT));
             if (end.isPresent() && end.get().isBefore(start)) {
                 problems.put(
                         path,

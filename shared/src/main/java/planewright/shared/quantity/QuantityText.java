@@ -126,6 +126,11 @@ public final class QuantityText {
         return Written.of(value).text();
     }
 
+    /** As {@link #show(Measured)}, with the decimal sign of a language: {@code 12,5°}. */
+    public static String show(Measured<?> value, Locale locale) {
+        return Written.of(value).text(locale);
+    }
+
     /** As {@link #show(Measured)}, in another unit of the same kind. */
     public static String show(Measured<?> value, Unit<?> unit) {
         return show(in(value, unit));

@@ -1,5 +1,7 @@
 package planewright.shared.quantity;
 
+import java.text.DecimalFormatSymbols;
+import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -41,6 +43,18 @@ public record Written(String number, Unit<?> unit, Optional<String> plusMinus) {
         return number
                 + symbol
                 + plusMinus.map(spread -> " ± " + spread + symbol).orElse("");
+    }
+
+    /** As {@link #text()}, with the decimal sign of a language. */
+    public String text(Locale locale) {
+        return new Written(
+                        in(number, locale), unit, plusMinus.map(spread -> in(spread, locale)))
+                .text();
+    }
+
+    private static String in(String number, Locale locale) {
+        char sign = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        return sign == ',' ? number.replace('.', sign) : number.replace(',', '.');
     }
 
     private <Q extends Quantity<Q>> Measured<Q> measured(Unit<Q> known) {

@@ -14,6 +14,7 @@ import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.TemplateRecord;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
@@ -105,8 +106,8 @@ final class BuildHeader extends JPanel {
     }
 
     private static String line(BuildRecord build) {
-        return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + build.layout()) + " · "
-                + Texts.BEGUN.text(build.begun().toString());
+        return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + Terms.of(build.layout())) + " · "
+                + Texts.BEGUN.text(build.begun());
     }
 
     /** Where it came from and what was begun from it. */
@@ -139,7 +140,7 @@ final class BuildHeader extends JPanel {
     private static JPanel fact(BuildFacts.Fact fact) {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
-        panel.add(Look.sized(new JLabel(fact.text()), 1.1, Font.BOLD));
+        panel.add(Look.sized(new JLabel(Amounts.of(fact.value())), 1.1, Font.BOLD));
         panel.add(Look.sized(Look.quiet(Terms.of(fact.label())), 0.88, Font.PLAIN));
         return panel;
     }

@@ -11,6 +11,7 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
+import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -39,11 +40,12 @@ final class HeaderForm extends Card {
         this.begun = begun;
         this.close = close;
         name = new JTextField(begun.name(), SHORT);
-        layout = new JTextField(begun.layout(), SHORT);
+        layout = new JTextField(Terms.of(begun.layout()), SHORT);
         datum = new JTextField(begun.datum(), SHORT);
         life.setRenderer(Words.choice(each -> Terms.of(((Life) each).word())));
         life.setSelectedItem(begun.life());
         layOut();
+        Look.kept(this);
     }
 
     /** Whether anything differs from what it began with. */
@@ -78,8 +80,14 @@ final class HeaderForm extends Card {
     private BuildRecord written() {
         return begun.withName(name.getText().isBlank() ? begun.name() : name.getText())
                 .withLife((Life) life.getSelectedItem())
-                .withLayout(layout.getText().strip())
+                .withLayout(layoutAsKept())
                 .withDatum(datum.getText().strip());
+    }
+
+    /** A layout that nobody changed keeps the word that the journal has for it. */
+    private String layoutAsKept() {
+        var typed = layout.getText().strip();
+        return typed.equals(Terms.of(begun.layout())) ? begun.layout() : typed;
     }
 
     private void save() {

@@ -11,6 +11,7 @@ import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import planewright.app.ui.common.Amounts;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Drawing;
@@ -37,7 +38,6 @@ import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
-import planewright.shared.quantity.QuantityText;
 
 /** A calculator's answer: values, findings, figures, tables; to keep and to print. */
 final class ResultPanel extends JPanel {
@@ -162,7 +162,7 @@ final class ResultPanel extends JPanel {
         }
         if (proposal instanceof Proposal.NewTask task) {
             return Texts.PROPOSED_TASK.text(task.name())
-                    + task.handsOn().map(time -> "  " + QuantityText.show(time)).orElse("");
+                    + task.handsOn().map(time -> "  " + Amounts.of(time)).orElse("");
         }
         if (proposal instanceof Proposal.NewOutline outline) {
             return Texts.PROPOSED_OUTLINE.text(outline.name(), size(outline.outline()));
@@ -171,9 +171,9 @@ final class ResultPanel extends JPanel {
             return Texts.PROPOSED_TEXT.text(proposal.name());
         }
         return proposal instanceof Proposal.NewMeasurement measurement
-                ? Texts.MEASURED.text() + ": " + proposal.name() + "  " + QuantityText.show(measurement.value())
+                ? Texts.MEASURED.text() + ": " + proposal.name() + "  " + Amounts.of(measurement.value())
                 : Texts.SET_UP.text() + ": " + proposal.name() + "  "
-                        + QuantityText.show(((Proposal.NewSetUpValue) proposal).value());
+                        + Amounts.of(((Proposal.NewSetUpValue) proposal).value());
     }
 
     private static String size(Outline outline) {

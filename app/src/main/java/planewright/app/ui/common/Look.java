@@ -5,13 +5,20 @@ import com.formdev.flatlaf.FlatLaf;
 import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.awt.Font;
+import java.util.Collections;
+import java.util.Set;
+import java.util.WeakHashMap;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import planewright.app.figure.FigureColours;
 
 /** Light and dark, and the colours that components ask for by their use. */
 public final class Look {
+    /** Components that are taken out of their window and put back later. */
+    private static final Set<JComponent> KEPT = Collections.newSetFromMap(new WeakHashMap<>());
+
     private Look() {}
 
     /** Before the first component is made. */
@@ -20,10 +27,19 @@ public final class Look {
         set(dark);
     }
 
-    /** Changes every window that is open. */
+    /** Changes every window that is open, and what waits outside of them to be shown again. */
     public static void change(boolean dark) {
         set(dark);
         FlatLaf.updateUI();
+        KEPT.stream()
+                .filter(each -> SwingUtilities.getWindowAncestor(each) == null)
+                .forEach(SwingUtilities::updateComponentTreeUI);
+    }
+
+    /** Has a component follow the look also while it belongs to no window. */
+    public static <T extends JComponent> T kept(T component) {
+        KEPT.add(component);
+        return component;
     }
 
     public static boolean isDark() {

@@ -1,8 +1,11 @@
 package planewright.app.ui.common;
 
 import java.text.MessageFormat;
+import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.Locale;
 import java.util.ResourceBundle;
+import planewright.api.quantity.Measured;
 
 /** The window's words. The compiler knows every key, so none can be missing or misspelled. */
 public enum Texts {
@@ -590,14 +593,21 @@ public enum Texts {
     WILL_WRITE,
     WITH_TEMPLATES,
     WORD_AILERON,
+    WORD_AIRFRAME,
     WORD_ALL_UP_MASS,
     WORD_AS_IT_IS,
     WORD_BALANCE_POINT,
+    WORD_BALLAST,
+    WORD_BIPLANE,
     WORD_BUILD,
     WORD_CALCULATOR,
+    WORD_CAMERA,
+    WORD_CANARD,
+    WORD_CONVENTIONAL,
     WORD_DATUM,
     WORD_DAYS_AT_WORK,
     WORD_DAY_AT_WORK,
+    WORD_DELTA,
     WORD_ELEVATOR,
     WORD_ELEVON,
     WORD_ENTRIES,
@@ -615,6 +625,7 @@ public enum Texts {
     WORD_KIND,
     WORD_LAYOUT,
     WORD_LEDGER_MASS,
+    WORD_LIFE,
     WORD_LOOK_AGAIN,
     WORD_MEASUREMENT,
     WORD_NOTE,
@@ -623,7 +634,9 @@ public enum Texts {
     WORD_PART,
     WORD_PICTURE,
     WORD_PLANFORM,
+    WORD_POWER,
     WORD_PROCEDURE,
+    WORD_RADIO,
     WORD_READY,
     WORD_REPAIR,
     WORD_RESTING,
@@ -635,10 +648,13 @@ public enum Texts {
     WORD_SPAN,
     WORD_STOP,
     WORD_TAG,
+    WORD_TAILLESS_WITH_ELEVONS,
     WORD_TASK,
     WORD_TEMPLATE,
     WORD_TEXT,
     WORD_TITLE,
+    WORD_UNDERCARRIAGE,
+    WORD_V_TAIL,
     WORD_WING_AREA,
     WORD_WING_LOADING,
     WORD_WITH_THE_THIRD_POWER,
@@ -653,6 +669,17 @@ public enum Texts {
     /** The words, with the values in their places. */
     public String text(Object... values) {
         var pattern = BUNDLE.getString(name());
-        return values.length == 0 ? pattern : MessageFormat.format(pattern, values);
+        return values.length == 0
+                ? pattern
+                : MessageFormat.format(
+                        pattern, Arrays.stream(values).map(Texts::read).toArray());
+    }
+
+    /** Days and quantities as the builder's country writes them; MessageFormat knows neither. */
+    private static Object read(Object value) {
+        if (value instanceof LocalDate day) {
+            return Times.date(day);
+        }
+        return value instanceof Measured<?> quantity ? Amounts.of(quantity) : value;
     }
 }

@@ -12,6 +12,7 @@ public final class Times {
     private static final DateTimeFormatter DAY_AND_CLOCK =
             DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL);
+    private static final DateTimeFormatter DATE = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM);
     private static final int HOURS_TO_COUNT = 48;
 
     private Times() {}
@@ -24,6 +25,11 @@ public final class Times {
     /** A day with its name. */
     public static String day(LocalDate day) {
         return DAY.format(day);
+    }
+
+    /** A day in few letters: {@code 29.08.2026}. */
+    public static String date(LocalDate day) {
+        return DATE.format(day);
     }
 
     /** How long it takes: {@code 40 min}, {@code 3 h 5 min}, {@code 2 d 4 h}. */

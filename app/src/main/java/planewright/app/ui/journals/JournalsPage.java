@@ -47,7 +47,7 @@ public final class JournalsPage extends JPanel {
         this.opener = opener;
         setName("journals");
         problem.setName("journals-problem");
-        Words.named(name, Texts.JOURNAL_NAME.text(), "new-journal-name");
+        Words.named(Look.kept(name), Texts.JOURNAL_NAME.text(), "new-journal-name");
         Buttons.onEdit(name, () -> Words.show(problem, ""));
         add(column.scrolled(), "wmin 0");
     }

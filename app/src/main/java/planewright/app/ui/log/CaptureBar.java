@@ -10,6 +10,7 @@ import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.CaptureLine;
 import planewright.app.journal.DayEntry;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Completion;
@@ -66,7 +67,7 @@ public final class CaptureBar extends JPanel {
 
     private String words(CaptureLine meant) {
         if (meant instanceof CaptureLine.Measured measured) {
-            return Texts.WILL_MEASURE.text(measured.name(), measured.quantity().text());
+            return Texts.WILL_MEASURE.text(measured.name(), Amounts.of(measured.quantity()));
         }
         if (meant instanceof CaptureLine.Joined joined) {
             var end = room.now().plus(joined.cure());

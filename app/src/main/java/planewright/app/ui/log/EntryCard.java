@@ -15,6 +15,7 @@ import planewright.app.journal.EntryWords;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.PictureRecord;
 import planewright.app.print.Sheets;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
@@ -118,14 +119,14 @@ final class EntryCard extends Card {
         var chips = new JPanel(new Wrapping(6));
         chips.setOpaque(false);
         entry.measurements().forEach(each -> {
-            var chip = new Chip(each.name() + "  " + each.quantity().text(), "line");
+            var chip = new Chip(each.name() + "  " + Amounts.of(each.quantity()), "line");
             chip.setToolTipText(each.method().isEmpty() ? Texts.MEASURED.text() : each.method());
             chips.add(chip);
         });
         entry.setUp().forEach(each -> {
             var chip = new Chip(
                     Texts.SET_UP.text() + ": " + each.name() + "  "
-                            + each.quantity().text(),
+                            + Amounts.of(each.quantity()),
                     "second");
             chips.add(chip);
         });

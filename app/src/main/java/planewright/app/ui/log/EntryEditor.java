@@ -72,6 +72,7 @@ public final class EntryEditor extends Card {
         this.saved = saved;
         this.ending = ending;
         setName("editor");
+        Look.kept(this);
         setMarked(true);
         measurements = new RowFields(
                 "measurements",

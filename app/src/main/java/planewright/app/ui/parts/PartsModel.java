@@ -7,15 +7,16 @@ import java.util.function.IntConsumer;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import javax.swing.table.AbstractTableModel;
+import planewright.app.ui.common.Amounts;
 import planewright.api.quantity.Units;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.PartColumn;
 import planewright.app.journal.PartRecord;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.Workroom;
 import planewright.shared.quantity.QuantityProblem;
-import planewright.shared.quantity.QuantityText;
 
 /** The mass ledger of the build that is shown as a table, with what was weighed beside what is written. */
 final class PartsModel extends AbstractTableModel {
@@ -177,8 +178,8 @@ final class PartsModel extends AbstractTableModel {
     private String weighed(PartRecord part) {
         return build.flatMap(shown -> room.journal().latestMeasurement(shown.id(), part.name()))
                 .filter(dated -> Units.alike(dated.what().value().value().getUnit(), Units.GRAM))
-                .map(dated -> QuantityText.show(dated.what().value()) + " · "
-                        + dated.entry().at().toLocalDate())
+                .map(dated -> Amounts.of(dated.what().value()) + " · "
+                        + Times.date(dated.entry().at().toLocalDate()))
                 .orElseGet(() -> part.carried() ? Texts.CARRIED_MASS.text() : "");
     }
 

@@ -11,12 +11,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
+import planewright.app.ui.common.Amounts;
 import planewright.api.figure.Point;
 import planewright.api.quantity.Measured;
 import planewright.app.pictures.PictureMark;
 import planewright.app.pictures.PictureScale;
 import planewright.app.ui.common.Look;
-import planewright.shared.quantity.QuantityText;
 
 /**
  * Marks set on a picture: first both ends of a known length, then those of what is measured. A mark is moved by dragging it. Each
@@ -168,8 +168,8 @@ final class MeasureTool implements ZoomView.Tool {
         draw(g, viewing, ends, true);
         draw(g, viewing, marks, false);
         known.filter(length -> ends.size() == 2)
-                .ifPresent(length -> label(g, viewing, view, ends, QuantityText.show(length)));
-        result().ifPresent(value -> label(g, viewing, view, marks, QuantityText.show(value)));
+                .ifPresent(length -> label(g, viewing, view, ends, Amounts.of(length)));
+        result().ifPresent(value -> label(g, viewing, view, marks, Amounts.of(value)));
     }
 
     private static void draw(Graphics2D g, Viewing viewing, List<PictureMark> marks, boolean dashed) {

@@ -4,6 +4,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
+import planewright.app.ui.common.Amounts;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.ui.common.ShownUnits;
@@ -27,7 +28,7 @@ final class Lengths {
 
     /** A length of metres. */
     String text(double metres) {
-        return QuantityText.show(rounded(Measured.of(metres, Units.METRE), unit()));
+        return Amounts.of(rounded(Measured.of(metres, Units.METRE), unit()));
     }
 
     /** A computed length of metres, to a tenth of a millimetre. */
@@ -37,7 +38,7 @@ final class Lengths {
 
     /** The same with its standard uncertainty. */
     String shown(double metres, double doubt) {
-        return QuantityText.show(QuantityText.in(Measured.of(metres, doubt, Units.METRE), unit()));
+        return Amounts.of(QuantityText.in(Measured.of(metres, doubt, Units.METRE), unit()));
     }
 
     /**
@@ -54,7 +55,7 @@ final class Lengths {
 
     /** An angle of radians. */
     static String angle(double radians) {
-        return QuantityText.show(rounded(Measured.of(radians, Units.RADIAN), Units.DEGREE));
+        return Amounts.of(rounded(Measured.of(radians, Units.RADIAN), Units.DEGREE));
     }
 
     /**
@@ -70,7 +71,7 @@ final class Lengths {
     }
 
     static String percent(double share) {
-        return QuantityText.show(rounded(Measured.of(share, Units.NUMBER), Units.PERCENT));
+        return Amounts.of(rounded(Measured.of(share, Units.NUMBER), Units.PERCENT));
     }
 
     /**

@@ -7,6 +7,7 @@ import java.util.Optional;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
+import planewright.app.ui.common.Amounts;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -16,7 +17,6 @@ import planewright.app.ui.common.Wrapping;
 import planewright.shared.lattice.BalanceBand;
 import planewright.shared.planform.SurfaceGeometry;
 import planewright.shared.planform.SurfaceGeometry.View;
-import planewright.shared.quantity.QuantityText;
 
 /** The figures of a shape, which follow every change of it. */
 final class PlanformFigures extends JPanel {
@@ -97,7 +97,7 @@ final class PlanformFigures extends JPanel {
     }
 
     private static String area(double squareMetres) {
-        return QuantityText.show(Measured.of(Math.rint(squareMetres * 1e4) / 100, Units.SQUARE_DECIMETRE));
+        return Amounts.of(Measured.of(Math.rint(squareMetres * 1e4) / 100, Units.SQUARE_DECIMETRE));
     }
 
     private static String tenths(double number) {

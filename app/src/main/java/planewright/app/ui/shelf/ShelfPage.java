@@ -19,6 +19,7 @@ import planewright.app.journal.Edit;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -126,7 +127,7 @@ public final class ShelfPage extends JPanel {
         var log = room.journal().lines(build.id());
         return log.isEmpty()
                 ? Optional.empty()
-                : Optional.of(log.get(log.size() - 1).at().toLocalDate().toString());
+                : Optional.of(Times.date(log.get(log.size() - 1).at().toLocalDate()));
     }
 
     private void mark(BuildRecord build) {

@@ -12,6 +12,7 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.PlanView;
+import planewright.app.ui.common.Terms;
 
 /** A row of the shelf. */
 sealed interface ShelfRow {
@@ -57,10 +58,11 @@ sealed interface ShelfRow {
         OfBuild(BuildRecord record, Optional<String> lastEntry) {
             this.record = record;
             name = Look.sized(new JLabel(record.name()), 1, Font.BOLD);
+            var layout = Terms.of(record.layout());
             detail = Look.sized(
-                    new JLabel(record.layout()
+                    new JLabel(layout
                             + lastEntry
-                                    .map(day -> record.layout().isEmpty() ? day : " · " + day)
+                                    .map(day -> layout.isEmpty() ? day : " · " + day)
                                     .orElse("")),
                     0.88,
                     Font.PLAIN);

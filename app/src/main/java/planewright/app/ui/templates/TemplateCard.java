@@ -9,6 +9,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
+import planewright.app.ui.common.Amounts;
 import planewright.api.figure.Drawing;
 import planewright.app.journal.BuildDayRecord;
 import planewright.app.journal.StepRecord;
@@ -22,7 +23,6 @@ import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.shared.material.Cautions;
-import planewright.shared.quantity.QuantityText;
 
 /** A template with what it says, where it came from and what has flown with it. */
 final class TemplateCard extends Card {
@@ -57,7 +57,7 @@ final class TemplateCard extends Card {
         template.notes().forEach(note -> words.add(Words.of(note)));
         if (!template.values().isEmpty()) {
             words.add(Words.of(template.values().stream()
-                    .map(each -> each.name() + " " + each.quantity().text())
+                    .map(each -> each.name() + " " + Amounts.of(each.quantity()))
                     .collect(Collectors.joining("  ·  "))));
         }
         for (int i = 0; i < template.steps().size(); i++) {
@@ -89,8 +89,8 @@ final class TemplateCard extends Card {
 
     private static void step(int number, StepRecord step, JPanel words) {
         var times = Stream.of(
-                        step.handsOn().map(time -> Texts.STEP_HANDS_ON_FOR.text(QuantityText.show(time))),
-                        step.waiting().map(time -> Texts.STEP_THEN_WAIT.text(QuantityText.show(time))))
+                        step.handsOn().map(time -> Texts.STEP_HANDS_ON_FOR.text(Amounts.of(time))),
+                        step.waiting().map(time -> Texts.STEP_THEN_WAIT.text(Amounts.of(time))))
                 .flatMap(Optional::stream)
                 .collect(Collectors.joining(", "));
         words.add(Words.of(number + ".  " + step.text() + (times.isEmpty() ? "" : "  (" + times + ")")));
