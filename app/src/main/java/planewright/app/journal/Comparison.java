@@ -106,8 +106,7 @@ public final class Comparison {
     private static Map<String, Named> parts(OpenJournal journal, BuildRecord build) {
         var named = new LinkedHashMap<String, Named>();
         for (var part : build.parts()) {
-            Weighings.mass(journal, build.id(), part)
-                    .ifPresent(mass -> put(named, part.name(), mass, shown(mass)));
+            Weighings.mass(journal, build.id(), part).ifPresent(mass -> put(named, part.name(), mass, shown(mass)));
         }
         return named;
     }

@@ -47,9 +47,7 @@ public record Written(String number, Unit<?> unit, Optional<String> plusMinus) {
 
     /** As {@link #text()}, with the decimal sign of a language. */
     public String text(Locale locale) {
-        return new Written(
-                        in(number, locale), unit, plusMinus.map(spread -> in(spread, locale)))
-                .text();
+        return new Written(in(number, locale), unit, plusMinus.map(spread -> in(spread, locale))).text();
     }
 
     private static String in(String number, Locale locale) {

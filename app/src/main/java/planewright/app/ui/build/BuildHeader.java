@@ -106,8 +106,8 @@ final class BuildHeader extends JPanel {
     }
 
     private static String line(BuildRecord build) {
-        return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + Terms.of(build.layout())) + " · "
-                + Texts.BEGUN.text(build.begun());
+        return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + Terms.of(build.layout()))
+                + " · " + Texts.BEGUN.text(build.begun());
     }
 
     /** Where it came from and what was begun from it. */

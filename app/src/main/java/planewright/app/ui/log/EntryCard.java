@@ -124,10 +124,8 @@ final class EntryCard extends Card {
             chips.add(chip);
         });
         entry.setUp().forEach(each -> {
-            var chip = new Chip(
-                    Texts.SET_UP.text() + ": " + each.name() + "  "
-                            + Amounts.of(each.quantity()),
-                    "second");
+            var chip =
+                    new Chip(Texts.SET_UP.text() + ": " + each.name() + "  " + Amounts.of(each.quantity()), "second");
             chips.add(chip);
         });
         add(chips);

@@ -11,11 +11,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
-import planewright.app.ui.common.Amounts;
 import planewright.api.figure.Point;
 import planewright.api.quantity.Measured;
 import planewright.app.pictures.PictureMark;
 import planewright.app.pictures.PictureScale;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Look;
 
 /**
@@ -167,8 +167,7 @@ final class MeasureTool implements ZoomView.Tool {
     public void paint(Graphics2D g, Viewing viewing, Dimension view) {
         draw(g, viewing, ends, true);
         draw(g, viewing, marks, false);
-        known.filter(length -> ends.size() == 2)
-                .ifPresent(length -> label(g, viewing, view, ends, Amounts.of(length)));
+        known.filter(length -> ends.size() == 2).ifPresent(length -> label(g, viewing, view, ends, Amounts.of(length)));
         result().ifPresent(value -> label(g, viewing, view, marks, Amounts.of(value)));
     }
 
