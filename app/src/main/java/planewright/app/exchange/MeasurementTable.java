@@ -16,6 +16,7 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.OpenJournal;
+import planewright.app.journal.Reading;
 import planewright.app.journal.Slow;
 import planewright.shared.quantity.NumberText;
 
@@ -54,7 +55,7 @@ public final class MeasurementTable {
     }
 
     /** Some of a build's measurements as the same table. */
-    public static String text(BuildRecord build, List<Line> lines) {
+    public static String text(BuildRecord build, List<Reading> lines) {
         var text = new StringBuilder();
         try (var printer = new CSVPrinter(text, CSVFormat.RFC4180)) {
             printer.printRecord((Object[]) HEADER);
@@ -66,9 +67,6 @@ public final class MeasurementTable {
         }
         return text.toString();
     }
-
-    /** A measurement and the entry it stands in. */
-    public record Line(EntryRecord entry, MeasurementRecord measurement) {}
 
     private static List<String> row(BuildRecord build, EntryRecord entry, MeasurementRecord measurement) {
         var quantity = measurement.quantity();

@@ -65,7 +65,10 @@ class CaptureCompletionTest extends InNewJournal {
             Hands.type("capture-line", "left");
             offered("left wing panel");
             Hands.press(line, "ENTER");
-            Hands.find(JTextComponent.class, "with what was typed", text -> text.getText().contains("left"));
+            Hands.find(
+                    JTextComponent.class,
+                    "with what was typed",
+                    text -> text.getText().contains("left"));
             holds(line, "");
         }
     }

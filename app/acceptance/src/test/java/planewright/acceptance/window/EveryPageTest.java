@@ -25,6 +25,7 @@ import planewright.acceptance.Workplace;
 import planewright.app.calc.PluginHost;
 import planewright.app.store.UserFolders;
 import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.MeasurementChip;
 import planewright.app.ui.common.PictureTile;
 
 /** The window on the sample journal, page by page. */
@@ -252,13 +253,15 @@ class EveryPageTest {
         }
     }
 
-    /** Controls whose words do not fit: a button narrower than it wants to be. */
+    /** Controls whose words do not fit: a button narrower than it wants to be. A chip may shorten its name, but not its value. */
     private static List<String> cutOff() {
         return Hands.onEventThread(() -> {
             var cut = new ArrayList<String>();
             for (var button : Hands.all(AbstractButton.class)) {
-                if (button.isShowing() && button.getWidth() < button.getPreferredSize().width - 1) {
-                    cut.add(button.getName() + " '" + button.getText() + "'");
+                var words = button instanceof MeasurementChip ? button.getComponent(1) : button;
+                if (button.isShowing() && words.getWidth() < words.getPreferredSize().width - 1) {
+                    cut.add(button.getName() + " '" + button.getText() + "' " + button.getWidth() + " px of "
+                            + button.getPreferredSize().width);
                 }
             }
             return cut;

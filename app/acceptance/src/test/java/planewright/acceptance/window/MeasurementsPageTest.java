@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
+import java.util.Arrays;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
 import org.junit.jupiter.api.Test;
 import planewright.app.store.JournalFolder;
 import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.MeasurementChip;
 
 /**
  * Measurements of a build: looked at in another unit, corrected in their cells, copied. The ounce is that of NIST Special
@@ -85,6 +87,36 @@ class MeasurementsPageTest extends InNewJournal {
                             .what()
                             .written())
                     .isEqualTo("212");
+        }
+    }
+
+    @Test
+    void aChipOfTheLogTellsWhatWasMeasuredBeforeAndLeadsToItsHistory() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            window.page("Log");
+            write("left wing panel 215 g");
+            write("left wing panel 212 g ± 1 g");
+            var chip = Hands.find(
+                    MeasurementChip.class,
+                    "of the second weighing",
+                    each -> each.getAccessibleContext().getAccessibleName().equals("left wing panel  212 g ± 1 g"));
+            assertThat(Hands.onEventThread(() -> chip.getToolTipText())).contains("before: 215 g on ");
+            assertThat(Hands.onEventThread(
+                            () -> Arrays.stream(chip.createToolTip().getComponents())
+                                    .filter(FigureView.class::isInstance)
+                                    .map(each -> ((FigureView) each).getToolTipText())
+                                    .toList()))
+                    .containsExactly("left wing panel: 2 readings");
+            Hands.onEventThread(() -> {
+                chip.doClick(0);
+                return chip;
+            });
+            JTable table = Hands.find(JTable.class, "measurements");
+            Hands.waitUntil(
+                    "the weighing is chosen",
+                    () -> table.getSelectedRow() >= 0
+                            && table.getValueAt(table.getSelectedRow(), 2).equals("212 g ± 1 g"));
         }
     }
 

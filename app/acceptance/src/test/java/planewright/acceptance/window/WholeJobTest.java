@@ -20,7 +20,7 @@ import planewright.app.cli.CommandLineProgram;
 import planewright.app.journal.EntryRecord;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
-import planewright.app.ui.common.Chip;
+import planewright.app.ui.common.MeasurementChip;
 import planewright.app.ui.common.PictureTile;
 
 /** The main job in a real window: a build, an entry, the ledger, keeping, finding, undoing, closing, opening again. */
@@ -65,7 +65,10 @@ class WholeJobTest extends InNewJournal {
             assertThat(Hands.text("entry-title")).isEqualTo("Fin");
             Hands.type("measurements-quantity-0", "3 1/2 in");
             Hands.click("save-entry");
-            Hands.find(Chip.class, "with the height", chip -> chip.getText().equals("fin height  3 1/2 in"));
+            Hands.find(
+                    MeasurementChip.class,
+                    "with the height",
+                    chip -> chip.getAccessibleContext().getAccessibleName().equals("fin height  3 1/2 in"));
         }
         try (var opened = JournalFolder.open(journal, user)) {
             var log = opened.journal().log(opened.journal().builds().get(0).id());
@@ -81,7 +84,8 @@ class WholeJobTest extends InNewJournal {
             writeEntry();
             Hands.click("edit-entry");
             Hands.click("delete-entry");
-            Hands.waitUntil("the entry gone", () -> Hands.all(Chip.class).isEmpty());
+            Hands.waitUntil(
+                    "the entry gone", () -> Hands.all(MeasurementChip.class).isEmpty());
             Hands.click("show-bin");
             Hands.click("restore");
             Hands.waitUntil(
@@ -115,7 +119,10 @@ class WholeJobTest extends InNewJournal {
     }
 
     private void seeEntry() {
-        Hands.find(Chip.class, "with the height", chip -> chip.getText().equals("fin height  3 1/2 in ± 1/16 in"));
+        Hands.find(
+                MeasurementChip.class,
+                "with the height",
+                chip -> chip.getAccessibleContext().getAccessibleName().equals("fin height  3 1/2 in ± 1/16 in"));
         Hands.find(PictureTile.class, "with the picture", PictureTile::isShown);
     }
 

@@ -41,10 +41,11 @@ public final class BuildPage extends JPanel {
         header = new BuildHeader(room, compare);
         var calculators = new CalcPage(room);
         var pictures = new PicturesPage(room, log::takeFiles, log::takePasted);
+        var measurements = new MeasurementsPage(room);
         tabs.setName("pages");
         tabs.addTab(Texts.LOG.text(), log);
         tabs.addTab(Texts.PICTURES.text(), pictures);
-        tabs.addTab(Texts.MEASUREMENTS.text(), new MeasurementsPage(room));
+        tabs.addTab(Texts.MEASUREMENTS.text(), measurements);
         tabs.addTab(Texts.PARTS.text(), new PartsPage(room));
         tabs.addTab(Texts.PLANFORM.text(), new PlanformPage(room));
         tabs.addTab(Texts.SET_UP_PAGE.text(), new SetUpPage(room));
@@ -59,6 +60,10 @@ public final class BuildPage extends JPanel {
         room.onPictureWanted((entry, picture) -> {
             tabs.setSelectedComponent(pictures);
             pictures.show(entry, picture);
+        });
+        room.onMeasurementWanted((entry, measurement) -> {
+            tabs.setSelectedComponent(measurements);
+            measurements.choose(entry, measurement);
         });
         room.onCalculatorWanted(calculator -> tabs.setSelectedComponent(calculators));
         show(room);

@@ -61,11 +61,6 @@ public abstract class RowsModel<R> extends AbstractTableModel {
         return !all.isEmpty();
     }
 
-    /** All rows, be they shown or not. */
-    protected final List<R> all() {
-        return all;
-    }
-
     /** What stands in a row. */
     public final R row(int row) {
         return shown.get(row);

@@ -234,6 +234,7 @@ public enum Texts {
     MAY_BE_EMPTY,
     MEASURE,
     MEASURED,
+    MEASURED_BEFORE,
     MEASURED_WHAT,
     MEASURED_WHEN,
     MEASUREMENTS,

@@ -41,6 +41,7 @@ public final class Workroom {
     private final List<Consumer<String>> buildWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> entryWanted = new CopyOnWriteArrayList<>();
     private final List<BiConsumer<String, PictureRecord>> pictureWanted = new CopyOnWriteArrayList<>();
+    private final List<BiConsumer<String, String>> measurementWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> calculatorWanted = new CopyOnWriteArrayList<>();
     private final List<String> failures = new ArrayList<>();
     private final AtomicBoolean told = new AtomicBoolean(true);
@@ -118,6 +119,11 @@ public final class Workroom {
     /** Shows a picture of an entry large, among the others of the build. */
     public void showPicture(String buildId, String entryId, PictureRecord picture) {
         show(buildId, () -> pictureWanted.forEach(listener -> listener.accept(entryId, picture)));
+    }
+
+    /** Shows a measurement of an entry in the table of all, with its history. */
+    public void showMeasurement(String buildId, String entryId, String measurementId) {
+        show(buildId, () -> measurementWanted.forEach(listener -> listener.accept(entryId, measurementId)));
     }
 
     private void show(String buildId, Runnable then) {
@@ -261,6 +267,11 @@ public final class Workroom {
     /** Hears which picture of which entry somebody wants to see. */
     public void onPictureWanted(BiConsumer<String, PictureRecord> listener) {
         pictureWanted.add(listener);
+    }
+
+    /** Hears which measurement of which entry somebody wants to see among the others. */
+    public void onMeasurementWanted(BiConsumer<String, String> listener) {
+        measurementWanted.add(listener);
     }
 
     /** Hears which calculator somebody wants to see. */

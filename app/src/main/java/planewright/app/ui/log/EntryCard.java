@@ -7,6 +7,7 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
 import java.util.StringJoiner;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import planewright.app.journal.BuildRecord;
@@ -14,6 +15,7 @@ import planewright.app.journal.EntryRecord;
 import planewright.app.journal.EntryWords;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.PictureRecord;
+import planewright.app.journal.Reading;
 import planewright.app.print.Sheets;
 import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Beside;
@@ -23,6 +25,7 @@ import planewright.app.ui.common.Chip;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Markup;
+import planewright.app.ui.common.MeasurementChip;
 import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
@@ -45,6 +48,7 @@ final class EntryCard extends Card {
     private final transient EntryRecord entry;
     private final JLabel when = Look.quiet("");
     private final boolean dark = Look.isDark();
+    private final transient List<String> told;
 
     EntryCard(Workroom room, BuildRecord build, EntryRecord entry, Runnable edit) {
         super(new Stack(8));
@@ -60,7 +64,8 @@ final class EntryCard extends Card {
             add(Markup.of(entry.text()));
         }
         entry.keptResult().ifPresent(kept -> add(new KeptPanel(room, entry, kept)));
-        facts();
+        told = facts();
+        addFacts();
         entry.joints().forEach(joint -> add(Words.of(joint(joint))));
         entry.flights().forEach(each -> add(Words.of(Texts.FLIGHT.text(EntryWords.flight(each)))));
         entry.repairs().forEach(each -> add(Words.of(Texts.REPAIR.text(EntryWords.repair(each)))));
@@ -78,6 +83,7 @@ final class EntryCard extends Card {
         return entry.equals(now)
                 && build.name().equals(nowBuild.name())
                 && dark == Look.isDark()
+                && told.equals(facts())
                 && entry.keptResult().isEmpty()
                 && entry.joints().isEmpty();
     }
@@ -112,23 +118,30 @@ final class EntryCard extends Card {
                 () -> Sheets.entry(build, entry, room.program().pictures()));
     }
 
-    private void facts() {
+    private void addFacts() {
         if (entry.measurements().isEmpty() && entry.setUp().isEmpty()) {
             return;
         }
         var chips = new JPanel(new Wrapping(6));
         chips.setOpaque(false);
-        entry.measurements().forEach(each -> {
-            var chip = new Chip(each.name() + "  " + Amounts.of(each.quantity()), "line");
-            chip.setToolTipText(each.method().isEmpty() ? Texts.MEASURED.text() : each.method());
-            chips.add(chip);
-        });
-        entry.setUp().forEach(each -> {
-            var chip =
-                    new Chip(Texts.SET_UP.text() + ": " + each.name() + "  " + Amounts.of(each.quantity()), "second");
-            chips.add(chip);
-        });
+        Reading.of(List.of(entry)).forEach(each -> chips.add(new MeasurementChip(room, each)));
+        setUp().forEach(each -> chips.add(new Chip(each, "second")));
         add(chips);
+    }
+
+    private List<String> setUp() {
+        return entry.setUp().stream()
+                .map(each -> Texts.SET_UP.text() + ": " + each.name() + "  "
+                        + Amounts.of(room.units().written(each.quantity())))
+                .toList();
+    }
+
+    /** What the chips say, in the units that the builder prefers now. */
+    private List<String> facts() {
+        return Stream.concat(
+                        Reading.of(List.of(entry)).stream().map(each -> MeasurementChip.text(room, each)),
+                        setUp().stream())
+                .toList();
     }
 
     private String joint(JointRecord joint) {

@@ -5,11 +5,9 @@ import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import planewright.api.journal.JournalReader;
-import planewright.api.quantity.Units;
-import planewright.app.exchange.MeasurementTable.Line;
 import planewright.app.journal.Edit;
 import planewright.app.journal.MeasurementRecord;
+import planewright.app.journal.Reading;
 import planewright.app.ui.common.RowsModel;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
@@ -17,7 +15,7 @@ import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 
 /** The measurements of the build that is shown, the newest on top, narrowed by words. */
-final class MeasurementsModel extends RowsModel<Line> {
+final class MeasurementsModel extends RowsModel<Reading> {
     private static final long serialVersionUID = 1L;
     static final int WHEN = 0;
     static final int NAME = 1;
@@ -34,38 +32,21 @@ final class MeasurementsModel extends RowsModel<Line> {
 
     /** Reads the log anew and shows what bears all of the words. */
     void refresh(String words) {
-        var lines = new ArrayList<Line>();
-        room.build().ifPresent(build -> {
-            for (var entry : room.journal().log(build.id())) {
-                entry.measurements().forEach(each -> lines.add(new Line(entry, each)));
-            }
-        });
+        var lines = new ArrayList<>(room.build()
+                .map(build -> Reading.of(room.journal().log(build.id())))
+                .orElse(List.of()));
         Collections.reverse(lines);
         fill(List.copyOf(lines), words);
     }
 
     /** The row of a measurement that is shown; the first where it is not. */
-    int rowOf(Line wanted) {
+    int rowOf(Reading wanted) {
         for (int row = 0; row < getRowCount(); row++) {
-            if (row(row).entry().id().equals(wanted.entry().id())
-                    && row(row).measurement().id().equals(wanted.measurement().id())) {
+            if (row(row).isSame(wanted)) {
                 return row;
             }
         }
         return 0;
-    }
-
-    /** Whatever was measured under the same name and in the same kind of unit, the oldest first. */
-    List<Line> history(Line of) {
-        var same = new ArrayList<>(all().stream()
-                .filter(line -> JournalReader.sameName(
-                        line.measurement().name(), of.measurement().name()))
-                .filter(line -> Units.alike(
-                        line.measurement().quantity().unit(),
-                        of.measurement().quantity().unit()))
-                .toList());
-        Collections.reverse(same);
-        return same;
     }
 
     @Override
@@ -74,13 +55,13 @@ final class MeasurementsModel extends RowsModel<Line> {
     }
 
     @Override
-    protected String said(Line line) {
+    protected String said(Reading line) {
         return line.measurement().name() + " " + line.measurement().method() + " "
                 + line.entry().at().toLocalDate();
     }
 
     @Override
-    protected String cell(Line line, int column) {
+    protected String cell(Reading line, int column) {
         return switch (column) {
             case WHEN -> DATE.format(line.entry().at());
             case NAME -> line.measurement().name();
@@ -90,7 +71,7 @@ final class MeasurementsModel extends RowsModel<Line> {
     }
 
     @Override
-    protected Runnable typed(Line line, int column, String text) throws QuantityProblem {
+    protected Runnable typed(Reading line, int column, String text) throws QuantityProblem {
         var changed = written(line.measurement(), text, column);
         var measurements = line.entry().measurements().stream()
                 .map(each -> each.id().equals(changed.id()) ? changed : each)

@@ -12,16 +12,13 @@ import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
-import planewright.api.figure.Chart;
-import planewright.api.quantity.Units;
 import planewright.app.exchange.MeasurementTable;
-import planewright.app.exchange.MeasurementTable.Line;
-import planewright.app.figure.History;
+import planewright.app.journal.Reading;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.FigureView;
-import planewright.app.ui.common.ShownUnits;
+import planewright.app.ui.common.MeasuredHistory;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
@@ -43,7 +40,7 @@ public final class MeasurementsPage extends JPanel {
     private final JButton entry = Buttons.plain("show-entry", Texts.SHOW_ENTRY.text(), this::showEntry);
     private final JTextArea nothing = Words.quiet("");
     private final JPanel chart = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
-    private transient Optional<Line> chosen = Optional.empty();
+    private transient Optional<Reading> chosen = Optional.empty();
     private boolean filling;
 
     public MeasurementsPage(Workroom room) {
@@ -115,26 +112,33 @@ public final class MeasurementsPage extends JPanel {
         unit.setEnabled(model.getRowCount() > 0);
     }
 
+    /** Chooses a measurement, whatever the table was narrowed to. */
+    public void choose(String entryId, String measurementId) {
+        room.build().stream()
+                .flatMap(build -> Reading.of(room.journal().log(build.id())).stream())
+                .filter(each -> each.entry().id().equals(entryId)
+                        && each.measurement().id().equals(measurementId))
+                .findFirst()
+                .ifPresent(reading -> {
+                    filter.setText("");
+                    chosen = Optional.of(reading);
+                    refresh();
+                    table.scrollRectToVisible(table.getCellRect(table.getSelectedRow(), 0, true));
+                    table.requestFocusInWindow();
+                });
+    }
+
     private String nothingThere() {
         return model.hasAny()
                 ? Texts.NO_MEASUREMENT_BEARS.text(filter.getText().strip())
                 : Texts.NO_MEASUREMENTS.text();
     }
 
-    private void choose(Line line) {
+    private void choose(Reading line) {
         chosen = Optional.of(line);
         unit.offer(line.measurement().quantity().unit());
-        var shown = room.units().written(line.measurement().quantity()).unit();
-        var readings = model.history(line).stream()
-                .map(each -> {
-                    var numbers = ShownUnits.numbers(each.measurement().value(), shown);
-                    return new History.Reading(each.entry().at(), numbers[0], numbers[1]);
-                })
-                .toList();
-        var name = line.measurement().name();
         chart.removeAll();
-        chart.add(FigureView.of(new History(
-                Texts.HISTORY.text(name, readings.size()), new Chart.Axis("", Units.codeOf(shown)), readings)));
+        chart.add(FigureView.of(MeasuredHistory.of(room, line)));
         chart.revalidate();
         chart.repaint();
     }
