@@ -22,6 +22,11 @@ public interface Run {
     /** {@return the builder's clock} */
     LocalDateTime now();
 
+    /** {@return in which the answer is read; numbers are the same in every language} */
+    default Language language() {
+        return Language.ENGLISH;
+    }
+
     /** Leaves a computation that the builder has stopped. */
     final class Cancelled extends RuntimeException {
         private static final long serialVersionUID = 1L;

@@ -41,13 +41,15 @@ import planewright.shared.planform.SurfaceGeometry.View;
 /**
  * Puts the answer together.
  *
+ * @param words in which it is told
  * @param inputs what was given
  * @param band where it should balance
  * @param rigging how its surfaces are set and what turns on them
  * @param trimmed the aircraft in trim where it balances, its derivatives at the lift coefficient of cruise
  * @param stall when its first section stalls
  */
-record BalanceRangeAnswer(BalanceRange.Inputs inputs, BalanceBand band, Rigging rigging, Trimmed trimmed, Stall stall) {
+record BalanceRangeAnswer(
+        Words words, BalanceRange.Inputs inputs, BalanceBand band, Rigging rigging, Trimmed trimmed, Stall stall) {
     /** Lift coefficient of slow flight, at which lift along the span is told. */
     static final double LIFT = 0.8;
 
@@ -60,12 +62,13 @@ record BalanceRangeAnswer(BalanceRange.Inputs inputs, BalanceBand band, Rigging 
     private static final double ROUNDED = 1e-12;
 
     static BalanceRangeAnswer of(BalanceRange.Inputs inputs, Run run) throws UnsuitableInput {
+        var words = new Words(run.language().and(MarginBand.class));
         var margin = margin(inputs);
-        BalanceRangeChecks.require(inputs, margin);
+        BalanceRangeChecks.require(words, inputs, margin);
         try {
-            return solved(inputs, margin, run);
+            return solved(words, inputs, margin, run);
         } catch (ArithmeticException nothing) {
-            throw BalanceRangeChecks.noAnswer();
+            throw BalanceRangeChecks.noAnswer(words);
         }
     }
 
@@ -79,12 +82,13 @@ record BalanceRangeAnswer(BalanceRange.Inputs inputs, BalanceBand band, Rigging 
                 : new MarginBand(from.orElse(usual.from()), to.orElse(usual.to()), "as wanted");
     }
 
-    private static BalanceRangeAnswer solved(BalanceRange.Inputs inputs, MarginBand margin, Run run) {
+    private static BalanceRangeAnswer solved(Words words, BalanceRange.Inputs inputs, MarginBand margin, Run run) {
         var planform = inputs.planform();
         var band = BalanceBand.settled(
                 planform,
                 margin,
-                step -> run.progress(1 - 1.0 / step.fineness(), "lattice of " + step.panels() + " panels solved"));
+                step -> run.progress(
+                        1 - 1.0 / step.fineness(), words.say("lattice of {0} panels solved", step.panels())));
         var wing = band.wing();
         double neutral = band.neutral();
         double middle = (band.from() + band.to()) / 2;
@@ -98,7 +102,7 @@ record BalanceRangeAnswer(BalanceRange.Inputs inputs, BalanceBand band, Rigging 
         var straight = rigging.straight(lattice);
         var derivatives = Derivatives.of(lattice, reference, straight, cruise(lattice, straight, wing.area()));
         var trimmed = Trimmed.of(derivatives, rigging, (neutral - centre.x()) / wing.meanChord());
-        return new BalanceRangeAnswer(inputs, band, rigging, trimmed, Stall.of(trimmed, rigging));
+        return new BalanceRangeAnswer(words, inputs, band, rigging, trimmed, Stall.of(trimmed, rigging));
     }
 
     BalanceRangeResults results() {
@@ -214,7 +218,7 @@ record BalanceRangeAnswer(BalanceRange.Inputs inputs, BalanceBand band, Rigging 
     private BalanceRangeResults.PowerLine power(Rigging.Control control) {
         var slopes = derivatives().by(control.turn());
         return new BalanceRangeResults.PowerLine(
-                control.name(),
+                control.told(words),
                 perDegree(slopes.lift()),
                 perDegree(slopes.pitch()),
                 perDegree(slopes.roll()),
@@ -283,16 +287,34 @@ record BalanceRangeAnswer(BalanceRange.Inputs inputs, BalanceBand band, Rigging 
         var derivatives = derivatives();
         var incidence = derivatives.by(Motion.INCIDENCE);
         var slip = derivatives.by(Motion.SIDESLIP);
-        lines.add(line("pitch to incidence", incidence.pitch(), "− brings the nose back; bodies not counted"));
-        lines.add(line("pitch to pitch rate", derivatives.by(Motion.PITCH).pitch(), "− damps"));
-        lines.add(line("lift to pitch rate", derivatives.by(Motion.PITCH).lift(), "+ lifts while the nose comes up"));
-        lines.add(line("roll to roll rate", derivatives.by(Motion.ROLL).roll(), "− damps"));
-        lines.add(line("yaw to roll rate", derivatives.by(Motion.ROLL).yaw(), "− turns the nose out of the turn"));
-        lines.add(line("side force to sideslip", slip.side(), "− pushes away from the wind; bodies not counted"));
-        lines.add(line("yaw to sideslip", slip.yaw(), "+ turns the nose into the wind; bodies not counted"));
-        lines.add(line("roll to sideslip", slip.roll(), "− lifts the wing that the wind meets"));
-        lines.add(line("yaw to yaw rate", derivatives.by(Motion.YAW).yaw(), "− damps"));
-        lines.add(line("roll to yaw rate", derivatives.by(Motion.YAW).roll(), "+ rolls into the turn"));
+        lines.add(line(
+                words.say("pitch to incidence"),
+                incidence.pitch(),
+                words.say("− brings the nose back; bodies not counted")));
+        lines.add(line(
+                words.say("pitch to pitch rate"), derivatives.by(Motion.PITCH).pitch(), words.say("− damps")));
+        lines.add(line(
+                words.say("lift to pitch rate"),
+                derivatives.by(Motion.PITCH).lift(),
+                words.say("+ lifts while the nose comes up")));
+        lines.add(
+                line(words.say("roll to roll rate"), derivatives.by(Motion.ROLL).roll(), words.say("− damps")));
+        lines.add(line(
+                words.say("yaw to roll rate"),
+                derivatives.by(Motion.ROLL).yaw(),
+                words.say("− turns the nose out of the turn")));
+        lines.add(line(
+                words.say("side force to sideslip"),
+                slip.side(),
+                words.say("− pushes away from the wind; bodies not counted")));
+        lines.add(line(
+                words.say("yaw to sideslip"),
+                slip.yaw(),
+                words.say("+ turns the nose into the wind; bodies not counted")));
+        lines.add(line(words.say("roll to sideslip"), slip.roll(), words.say("− lifts the wing that the wind meets")));
+        lines.add(line(words.say("yaw to yaw rate"), derivatives.by(Motion.YAW).yaw(), words.say("− damps")));
+        lines.add(line(
+                words.say("roll to yaw rate"), derivatives.by(Motion.YAW).roll(), words.say("+ rolls into the turn")));
         return lines;
     }
 

@@ -2,10 +2,11 @@ package planewright.balance;
 
 import static planewright.api.quantity.Units.NUMBER;
 import static planewright.api.quantity.Units.PERCENT;
+import static planewright.api.quantity.Units.SQUARE_CENTIMETRE;
+import static planewright.api.quantity.Units.SQUARE_METRE;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import planewright.api.calculator.InputProblem;
@@ -18,7 +19,6 @@ import planewright.shared.lattice.BalanceBand;
 import planewright.shared.planform.MarginBand;
 import planewright.shared.planform.Outlines;
 import planewright.shared.planform.SurfaceGeometry;
-import planewright.shared.quantity.QuantityText;
 
 /** Which shapes no lattice can be laid over. */
 final class BalanceRangeChecks {
@@ -35,12 +35,16 @@ final class BalanceRangeChecks {
 
     private static final double MOST_SWEEP = Math.toRadians(85);
 
-    private final Refusals refusals = new Refusals();
+    private final Words words;
+    private final Refusals refusals;
 
-    private BalanceRangeChecks() {}
+    private BalanceRangeChecks(Words words) {
+        this.words = words;
+        this.refusals = new Refusals(words);
+    }
 
-    static void require(BalanceRange.Inputs inputs, MarginBand band) throws UnsuitableInput {
-        var checks = new BalanceRangeChecks();
+    static void require(Words words, BalanceRange.Inputs inputs, MarginBand band) throws UnsuitableInput {
+        var checks = new BalanceRangeChecks(words);
         var planform = inputs.planform();
         checks.refusals.shape(Optional.of(planform));
         checks.band(band);
@@ -54,23 +58,23 @@ final class BalanceRangeChecks {
     }
 
     /** For a shape whose lattice has no answer. */
-    static UnsuitableInput noAnswer() {
+    static UnsuitableInput noAnswer(Words words) {
         return new UnsuitableInput(List.of(new InputProblem(
                 "planform",
-                "Shape",
-                "one whose surfaces lie on or through each other, or carry no lift",
-                "surfaces apart from each other, at least one seen from above",
-                "Look for a surface that is there twice")));
+                words.say("Shape"),
+                words.say("one whose surfaces lie on or through each other, or carry no lift"),
+                words.say("surfaces apart from each other, at least one seen from above"),
+                words.say("Look for a surface that is there twice"))));
     }
 
     private void band(MarginBand band) {
         if (!(band.from() < band.to())) {
             refusals.add(
                     "marginFrom",
-                    "Margin from",
+                    words.say("Margin from"),
                     percent(band.from()),
-                    "less than the margin to, " + percent(band.to()),
-                    "Exchange them, or leave both empty");
+                    words.say("less than the margin to, {0}", percent(band.to())),
+                    words.say("Exchange them, or leave both empty"));
         }
     }
 
@@ -81,10 +85,12 @@ final class BalanceRangeChecks {
         if (!(area >= LEAST_AREA)) {
             refusals.add(
                     "planform",
-                    "Shape",
-                    "without a wing: its area from above is " + String.format(Locale.ROOT, "%.3g cm²", 1e4 * area),
-                    "1 cm² or more",
-                    "Give the wing's panels, or look at units");
+                    words.say("Shape"),
+                    words.say(
+                            "without a wing: its area from above is {0}",
+                            words.show(Measured.of(area, SQUARE_METRE).to(SQUARE_CENTIMETRE))),
+                    words.say("1 cm² or more"),
+                    words.say("Give the wing's panels, or look at units"));
         }
         int count = planform.surfaces().stream()
                 .mapToInt(surface -> surface.panels().size())
@@ -92,17 +98,21 @@ final class BalanceRangeChecks {
         if (count > MOST_PIECES) {
             refusals.add(
                     "planform",
-                    "Shape",
-                    "one of " + count + " panels",
-                    "up to " + MOST_PIECES,
-                    "Use fewer, longer ones");
+                    words.say("Shape"),
+                    words.say("one of {0} panels", count),
+                    words.say("up to {0}", MOST_PIECES),
+                    words.say("Use fewer, longer ones"));
         }
     }
 
     private void surface(Surface surface) {
         var edge = SurfaceGeometry.leadingEdge(surface);
         if (surface.mirrored() && edge.stream().anyMatch(place -> place.y() < -1e-9)) {
-            refuse(surface, "mirrored, yet reaches over the centre line", "its right side only", "Give the right side");
+            refuse(
+                    surface,
+                    words.say("mirrored, yet reaches over the centre line"),
+                    words.say("its right side only"),
+                    words.say("Give the right side"));
         }
         double longest =
                 surface.panels().stream().mapToDouble(Panel::span).max().orElse(0);
@@ -112,16 +122,24 @@ final class BalanceRangeChecks {
             if (!(panel.span() >= Math.max(LEAST_LENGTH, LEAST_SHARE * longest)) || !(chord >= LEAST_LENGTH)) {
                 refuse(
                         surface,
-                        "one with a panel of hardly any size",
-                        "spans and chords of 0.1 mm or more, no span under a thousandth of the longest",
-                        "Leave that panel out");
+                        words.say("one with a panel of hardly any size"),
+                        words.say("spans and chords of 0.1 mm or more, no span under a thousandth of the longest"),
+                        words.say("Leave that panel out"));
             }
             if (!(Math.abs(panel.sweep()) <= MOST_SWEEP)) {
-                refuse(surface, "swept by " + degrees(panel.sweep()), "up to 85° either way", "Look at its angle");
+                refuse(
+                        surface,
+                        words.say("swept by {0}", degrees(panel.sweep())),
+                        words.say("up to 85° either way"),
+                        words.say("Look at its angle"));
             }
             turned += panel.twist();
             if (!(Math.abs(turned) <= MOST_TWIST)) {
-                refuse(surface, "twisted by " + degrees(turned), "up to 30° either way", "Look at its angle");
+                refuse(
+                        surface,
+                        words.say("twisted by {0}", degrees(turned)),
+                        words.say("up to 30° either way"),
+                        words.say("Look at its angle"));
             }
         }
     }
@@ -130,10 +148,10 @@ final class BalanceRangeChecks {
         if (!BalanceBand.isFeasible(planform)) {
             refusals.add(
                     "planform",
-                    "Shape",
-                    "one of too many pieces across the span",
-                    "a few surfaces with a few panels each",
-                    "Leave out what hardly carries, and let breaks of one surface meet those of another");
+                    words.say("Shape"),
+                    words.say("one of too many pieces across the span"),
+                    words.say("a few surfaces with a few panels each"),
+                    words.say("Leave out what hardly carries, and let breaks of one surface meet those of another"));
         }
     }
 
@@ -145,9 +163,9 @@ final class BalanceRangeChecks {
                 refusals.add(
                         "sections",
                         "'" + line.surface() + "'",
-                        "there twice",
-                        "one line for each surface",
-                        "Put both lines into one");
+                        words.say("there twice"),
+                        words.say("one line for each surface"),
+                        words.say("Put both lines into one"));
             }
             boolean lifts = line.setAt().isPresent()
                     || line.zeroLift().isPresent()
@@ -155,10 +173,10 @@ final class BalanceRangeChecks {
             if (surface >= 0 && lifts && upright(inputs.planform().surfaces().get(surface))) {
                 refusals.add(
                         "sections",
-                        "section of '" + line.surface() + "'",
-                        "one that is set or cambered, on a fin",
-                        "surfaces that are seen from above",
-                        "Leave it out: a fin is flat and set straight here");
+                        words.say("section of '{0}'", line.surface()),
+                        words.say("one that is set or cambered, on a fin"),
+                        words.say("surfaces that are seen from above"),
+                        words.say("Leave it out: a fin is flat and set straight here"));
             }
         }
     }
@@ -166,15 +184,20 @@ final class BalanceRangeChecks {
     private void control(Planform planform, BalanceRange.ControlLine line) {
         int surface = known(planform, "controls", line.surface());
         if (line.name().isBlank()) {
-            refusals.add("controls", "name of a control surface", "empty", "a name", "Say what it is");
+            refusals.add(
+                    "controls",
+                    words.say("name of a control surface"),
+                    words.say("empty"),
+                    words.say("a name"),
+                    words.say("Say what it is"));
         }
         if (!(line.to().in(NUMBER) - line.from().in(NUMBER) >= LEAST_PART)) {
             refusals.add(
                     "controls",
                     "'" + line.name() + "'",
-                    "from " + QuantityText.show(line.from()) + " to " + QuantityText.show(line.to()),
-                    "an end beyond its begin",
-                    "Count both from the root");
+                    words.say("from {0} to {1}", words.show(line.from()), words.show(line.to())),
+                    words.say("an end beyond its begin"),
+                    words.say("Count both from the root"));
         }
         boolean yaws = line.does() == Planform.Role.RUDDER;
         if (surface >= 0
@@ -184,9 +207,9 @@ final class BalanceRangeChecks {
             refusals.add(
                     "controls",
                     "'" + line.name() + "'",
-                    "on a fin, yet no rudder",
-                    "a rudder there",
-                    "Look at its surface and at what it does");
+                    words.say("on a fin, yet no rudder"),
+                    words.say("a rudder there"),
+                    words.say("Look at its surface and at what it does"));
         }
     }
 
@@ -196,10 +219,10 @@ final class BalanceRangeChecks {
         if (surface < 0) {
             refusals.add(
                     input,
-                    "surface '" + name + "'",
-                    "not in the shape",
+                    words.say("surface '{0}'", name),
+                    words.say("not in the shape"),
                     planform.surfaces().stream().map(Surface::name).collect(Collectors.joining(", ")),
-                    "Write its name as in the shape");
+                    words.say("Write its name as in the shape"));
         }
         return surface;
     }
@@ -212,14 +235,14 @@ final class BalanceRangeChecks {
     }
 
     private void refuse(Surface surface, String value, String accepted, String wayOut) {
-        refusals.add("planform", "Surface '" + surface.name() + "'", value, accepted, wayOut);
+        refusals.add("planform", words.say("Surface '{0}'", surface.name()), value, accepted, wayOut);
     }
 
-    private static String degrees(double angle) {
-        return String.format(Locale.ROOT, "%.1f°", Math.toDegrees(angle));
+    private String degrees(double angle) {
+        return words.degrees(angle);
     }
 
-    private static String percent(double margin) {
-        return QuantityText.show(Measured.of(100 * margin, PERCENT));
+    private String percent(double margin) {
+        return words.show(Measured.of(100 * margin, PERCENT));
     }
 }

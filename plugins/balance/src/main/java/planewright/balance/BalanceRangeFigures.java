@@ -3,7 +3,6 @@ package planewright.balance;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
@@ -33,18 +32,23 @@ final class BalanceRangeFigures {
         marks.add(line(-half, answer.neutral(), half, answer.neutral()));
         marks.add(new Drawing.Mark(new Point(0, 0), Drawing.Sign.DATUM, datum(answer)));
         answer.balancePoint()
-                .ifPresent(x -> marks.add(new Drawing.Mark(at(0, x), Drawing.Sign.BALANCE_POINT, "balances here")));
+                .ifPresent(x -> marks.add(new Drawing.Mark(
+                        at(0, x), Drawing.Sign.BALANCE_POINT, answer.words().say("balances here"))));
         var notes = List.<Drawing.Shape>of(
-                new Drawing.Note(at(half, answer.neutral()), " neutral point"),
                 new Drawing.Note(
-                        at(half, answer.from()), String.format(Locale.ROOT, " from %.0f mm", MM * answer.from())),
-                new Drawing.Note(at(half, answer.to()), String.format(Locale.ROOT, " to %.0f mm", MM * answer.to())));
+                        at(half, answer.neutral()), " " + answer.words().say("neutral point")),
+                new Drawing.Note(
+                        at(half, answer.from()),
+                        " " + answer.words().say("from {0}", answer.words().mm(answer.from(), 0))),
+                new Drawing.Note(
+                        at(half, answer.to()),
+                        " " + answer.words().say("to {0}", answer.words().mm(answer.to(), 0))));
         var chord = new Drawing.Dimension(
                 at(y, edge),
                 at(y, edge + wing.meanChord()),
-                String.format(Locale.ROOT, "mean chord %.0f mm", MM * wing.meanChord()));
+                answer.words().say("mean chord {0}", answer.words().mm(wing.meanChord(), 0)));
         return new Drawing(
-                "From above",
+                answer.words().say("From above"),
                 List.of(
                         new Drawing.Layer(
                                 Drawing.Use.OUTLINE,
@@ -65,16 +69,26 @@ final class BalanceRangeFigures {
         double top = Math.max(to, point(answer, first).y());
         double bottom = Math.min(0, point(answer, last).y());
         return new Chart.Region(
-                "Static margin against balance point",
-                new Chart.Axis("Balance point", "mm"),
-                new Chart.Axis("Static margin", "%"),
+                answer.words().say("Static margin against balance point"),
+                new Chart.Axis(answer.words().say("Balance point"), "mm"),
+                new Chart.Axis(answer.words().say("Static margin"), "%"),
                 List.of(
-                        across("behind the neutral point", Chart.Sense.REFUSED, first, last, bottom, 0),
-                        across("less than wanted", Chart.Sense.DOUBTFUL, first, last, 0, from),
-                        across("wanted", Chart.Sense.ALLOWED, first, last, from, to),
-                        across("more than wanted", Chart.Sense.DOUBTFUL, first, last, to, top)),
-                List.of(new Chart.Series("static margin", List.of(point(answer, first), point(answer, last)))),
-                answer.balancePoint().map(x -> new Chart.Dot("balances here", point(answer, x))).stream()
+                        across(
+                                answer.words().say("behind the neutral point"),
+                                Chart.Sense.REFUSED,
+                                first,
+                                last,
+                                bottom,
+                                0),
+                        across(answer.words().say("less than wanted"), Chart.Sense.DOUBTFUL, first, last, 0, from),
+                        across(answer.words().say("wanted"), Chart.Sense.ALLOWED, first, last, from, to),
+                        across(answer.words().say("more than wanted"), Chart.Sense.DOUBTFUL, first, last, to, top)),
+                List.of(new Chart.Series(
+                        answer.words().say("static margin"), List.of(point(answer, first), point(answer, last)))),
+                answer
+                        .balancePoint()
+                        .map(x -> new Chart.Dot(answer.words().say("balances here"), point(answer, x)))
+                        .stream()
                         .toList());
     }
 
@@ -114,19 +128,26 @@ final class BalanceRangeFigures {
                 series.add(new Chart.Series(name, points));
                 double limit = answer.rigging().section(surface).mostLift();
                 series.add(new Chart.Series(
-                        "limit of " + name,
+                        answer.words().say("limit of {0}", name),
                         List.of(
                                 new Point(points.get(0).x(), limit),
                                 new Point(points.get(points.size() - 1).x(), limit))));
             }
         }
         var title = flying.isPresent()
-                ? "Local lift coefficient at %.1f m/s (%.2f of the whole)"
-                : "Local lift coefficient in slow flight (%2$.1f of the whole)";
+                ? answer.words()
+                        .say(
+                                "Local lift coefficient at {0} m/s ({1} of the whole)",
+                                answer.words().number(answer.level().speed().orElseThrow(), 1),
+                                answer.words().number(lift, 2))
+                : answer.words()
+                        .say(
+                                "Local lift coefficient in slow flight ({0} of the whole)",
+                                answer.words().number(lift, 1));
         return new Chart.Lines(
-                String.format(Locale.ROOT, title, answer.level().speed().orElse(0.0), lift),
-                new Chart.Axis("From the centre line", "mm"),
-                new Chart.Axis("Local lift coefficient", "1"),
+                title,
+                new Chart.Axis(answer.words().say("From the centre line"), "mm"),
+                new Chart.Axis(answer.words().say("Local lift coefficient"), "1"),
                 series,
                 List.of());
     }
@@ -146,6 +167,6 @@ final class BalanceRangeFigures {
 
     private static String datum(BalanceRangeAnswer answer) {
         var datum = answer.inputs().datum();
-        return datum.isBlank() ? "datum" : "datum: " + datum;
+        return datum.isBlank() ? answer.words().say("datum") : answer.words().say("datum: {0}", datum);
     }
 }

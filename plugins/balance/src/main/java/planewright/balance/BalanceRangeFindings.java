@@ -2,7 +2,6 @@ package planewright.balance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import planewright.api.calculator.Finding;
 
 /** What a builder should know of where the aircraft should balance. */
@@ -12,10 +11,12 @@ final class BalanceRangeFindings {
 
     private static final double ROUGH = 0.01;
 
+    private final Words words;
     private final BalanceRangeAnswer answer;
     private final List<Finding> findings = new ArrayList<>();
 
     BalanceRangeFindings(BalanceRangeAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
     }
 
@@ -29,60 +30,66 @@ final class BalanceRangeFindings {
 
     private void margin(double margin) {
         double point = answer.balancePoint().orElseThrow();
-        var now = String.format(
-                Locale.ROOT,
-                "It balances at %s, a static margin of %.1f %% of the mean chord%s",
+        var now = words.say(
+                margin > 0
+                        ? "It balances at {0}, a static margin of {1} of the mean chord"
+                        : "It balances at {0}, a static margin of {1} of the mean chord: behind the neutral point",
                 mm(point),
-                100 * margin,
-                margin > 0 ? "" : ": behind the neutral point");
+                words.percent(margin, 1));
         double ahead = answer.from() - point;
         double behind = point - answer.to();
         if (margin < LEAST_MARGIN) {
-            findings.add(Finding.stop(
-                    now + ". Do not fly it like this: it would not hold its attitude. It must come forward by "
-                            + mm(behind) + " or more."));
+            findings.add(Finding.stop(words.say(
+                    "{0}. Do not fly it like this: it would not hold its attitude. It must come "
+                            + "forward by {1} or more.",
+                    now, mm(behind))));
         } else if (behind > 0) {
-            findings.add(Finding.lookAgain(now + ", " + mm(behind) + " behind " + range() + ": touchy in pitch."));
+            findings.add(
+                    Finding.lookAgain(words.say("{0}, {1} behind {2}: touchy in pitch.", now, mm(behind), range())));
         } else if (ahead > 0) {
-            findings.add(Finding.lookAgain(now + ", " + mm(ahead) + " ahead of " + range()
-                    + ": nose-heavy, needs much up elevator and lands fast."));
+            findings.add(Finding.lookAgain(words.say(
+                    "{0}, {1} ahead of {2}: nose-heavy, needs much up elevator and lands fast.",
+                    now, mm(ahead), range())));
         } else {
-            findings.add(Finding.fine(now + ", within " + range() + "."));
+            findings.add(Finding.fine(words.say("{0}, within {1}.", now, range())));
         }
     }
 
     private void unknown() {
-        findings.add(Finding.lookAgain("No balance point is known to hold against " + range()
-                + ". Begin at its nose-heavy end, " + mm(answer.from()) + " aft of the datum."));
+        findings.add(Finding.lookAgain(words.say(
+                "No balance point is known to hold against {0}. Begin at its nose-heavy end, {1} "
+                        + "aft of the datum.",
+                range(), mm(answer.from()))));
     }
 
     private String range() {
-        return String.format(
-                Locale.ROOT,
-                "the range from %s to %s (%.0f to %.0f %%, %s)",
+        return words.say(
+                "the range from {0} to {1} ({2} to {3}, {4})",
                 mm(answer.from()),
                 mm(answer.to()),
-                100 * answer.band().margin().from(),
-                100 * answer.band().margin().to(),
-                answer.band().margin().origin());
+                words.number(100 * answer.band().margin().from(), 0),
+                words.percent(answer.band().margin().to(), 0),
+                words.say(answer.band().margin().origin()));
     }
 
     private void bodies() {
         if (answer.inputs().planform().bodies().isEmpty()) {
-            findings.add(
-                    Finding.lookAgain(
-                            "The shape has no fuselage or pod; one that reaches ahead of the wing brings the neutral point forward."));
+            findings.add(Finding.lookAgain(
+                    words.say("The shape has no fuselage or pod; one that reaches ahead of the wing brings the "
+                            + "neutral point forward.")));
         }
     }
 
     private void rough() {
         if (answer.band().surfaces().error() > ROUGH * answer.wing().meanChord()) {
-            findings.add(Finding.lookAgain("The lattice did not settle: the neutral point may lie "
-                    + mm(answer.band().surfaces().error()) + " off. Surfaces that nearly touch are the usual cause."));
+            findings.add(Finding.lookAgain(words.say(
+                    "The lattice did not settle: the neutral point may lie {0} off. Surfaces that "
+                            + "nearly touch are the usual cause.",
+                    mm(answer.band().surfaces().error()))));
         }
     }
 
-    private static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.0f mm", 1000 * metres);
+    private String mm(double metres) {
+        return words.mm(metres, 0);
     }
 }

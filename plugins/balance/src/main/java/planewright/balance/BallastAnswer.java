@@ -23,6 +23,7 @@ import planewright.balance.Placing.Plan;
 
 /** Puts the results together: what goes where, what moves, where it balances before and after. */
 record BallastAnswer(
+        Words words,
         Ballast.Inputs inputs,
         List<Ballast.PartLine> parts,
         List<BallastStock.Kind> kinds,
@@ -35,13 +36,15 @@ record BallastAnswer(
     private static final double TENTHS = 1e4;
 
     static BallastAnswer of(Ballast.Inputs inputs, Run run) throws UnsuitableInput {
-        BallastChecks.require(inputs);
+        var words = new Words(run.language());
+        BallastChecks.require(words, inputs);
         var parts = inputs.parts().stream()
                 .filter(BallastChecks::counts)
                 .filter(line -> !leftOut(inputs, line))
                 .toList();
-        var kinds = BallastStock.of(inputs);
+        var kinds = BallastStock.of(words, inputs);
         return new BallastAnswer(
+                words,
                 inputs,
                 parts,
                 kinds,
@@ -169,14 +172,14 @@ record BallastAnswer(
             var here = new ArrayList<String>();
             for (int k = 0; k < kinds.size(); k++) {
                 if (plan.counts()[k][p] > 0) {
-                    here.add(BallastStock.told(kinds.get(k), plan.counts()[k][p]));
+                    here.add(BallastStock.told(words, kinds.get(k), plan.counts()[k][p]));
                 }
             }
             if (!here.isEmpty()) {
                 told.add(inputs.pockets().get(p).name() + ": " + String.join(", ", here));
             }
         }
-        return told.isEmpty() ? "nothing" : String.join("; ", told);
+        return told.isEmpty() ? words.say("nothing") : String.join("; ", told);
     }
 
     private Ballast.OtherLine other(Plan plan) {

@@ -1,6 +1,5 @@
 package planewright.balance;
 
-import static planewright.api.quantity.Units.GRAM;
 import static planewright.api.quantity.Units.KILOGRAM;
 import static planewright.api.quantity.Units.METRE;
 
@@ -11,7 +10,6 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
-import planewright.shared.quantity.QuantityText;
 
 /** Which questions about ballast cannot be answered. */
 final class BallastChecks {
@@ -22,15 +20,18 @@ final class BallastChecks {
     private static final double MOST_KILOGRAMS = 200;
     private static final Measured<Length> FARTHEST = Measured.of(Refusals.FARTHEST, METRE);
 
+    private final Words words;
     private final Ballast.Inputs inputs;
-    private final Refusals refusals = new Refusals();
+    private final Refusals refusals;
 
-    private BallastChecks(Ballast.Inputs inputs) {
+    private BallastChecks(Words words, Ballast.Inputs inputs) {
+        this.words = words;
+        this.refusals = new Refusals(words);
         this.inputs = inputs;
     }
 
-    static void require(Ballast.Inputs inputs) throws UnsuitableInput {
-        var checks = new BallastChecks(inputs);
+    static void require(Words words, Ballast.Inputs inputs) throws UnsuitableInput {
+        var checks = new BallastChecks(words, inputs);
         checks.parts();
         checks.target();
         checks.movable();
@@ -61,10 +62,10 @@ final class BallastChecks {
         out.filter(name -> counted(inputs.parts(), name).isEmpty())
                 .ifPresent(name -> refusals.add(
                         "leaveOut",
-                        "Part to leave out",
+                        words.say("Part to leave out"),
                         "'" + name + "'",
-                        "the name of a part with mass and station",
-                        "Write it as in the list of parts, or leave it empty"));
+                        words.say("the name of a part with mass and station"),
+                        words.say("Write it as in the list of parts, or leave it empty")));
         double mass = inputs.parts().stream()
                 .filter(BallastChecks::counts)
                 .filter(line -> out.map(name -> !line.name().strip().equalsIgnoreCase(name))
@@ -74,35 +75,37 @@ final class BallastChecks {
         if (mass == 0) {
             refusals.add(
                     "parts",
-                    "Parts",
-                    inputs.parts().isEmpty() ? "empty" : "without a part that stays and has both mass and station x",
-                    "1 or more parts with mass and station",
-                    "Weigh the parts and measure where they sit");
+                    words.say("Parts"),
+                    inputs.parts().isEmpty()
+                            ? words.say("empty")
+                            : words.say("without a part that stays and has both mass and station x"),
+                    words.say("1 or more parts with mass and station"),
+                    words.say("Weigh the parts and measure where they sit"));
         }
-        together("parts", "Mass of all parts", mass, "Look at the units of the masses");
+        together("parts", words.say("Mass of all parts"), mass, words.say("Look at the units of the masses"));
     }
 
     private void part(String path, int number, Ballast.PartLine line, HashSet<String> taken) {
         refusals.name(
                 path + "name",
-                "row " + number + " of Parts",
+                words.say("row {0} of Parts", number),
                 line.name(),
                 taken,
-                "Tell them apart, such as '" + line.name() + " 1' and '" + line.name() + " 2'");
+                words.say("Tell them apart, such as '{0} 1' and '{1} 2'", line.name(), line.name()));
         var name = "'" + line.name() + "'";
-        line.mass().ifPresent(mass -> refusals.spread(path + "mass", "mass of " + name, mass, mass));
-        line.x().ifPresent(x -> refusals.spread(path + "x", "x of " + name, x, FARTHEST));
-        refusals.spread(path + "y", "y of " + name, line.y(), FARTHEST);
+        line.mass().ifPresent(mass -> refusals.spread(path + "mass", words.say("mass of {0}", name), mass, mass));
+        line.x().ifPresent(x -> refusals.spread(path + "x", words.say("x of {0}", name), x, FARTHEST));
+        refusals.spread(path + "y", words.say("y of {0}", name), line.y(), FARTHEST);
     }
 
     private void target() {
         if (inputs.targetX().isEmpty() && !inputs.sideways()) {
             refusals.add(
                     "targetX",
-                    "Target",
-                    "empty, and sideways is left out too",
-                    "a target x, or sideways too, or both",
-                    "Say where it should balance");
+                    words.say("Target"),
+                    words.say("empty, and sideways is left out too"),
+                    words.say("a target x, or sideways too, or both"),
+                    words.say("Say where it should balance"));
         }
     }
 
@@ -115,15 +118,19 @@ final class BallastChecks {
 
     private void movable(String path, int number, Ballast.MovableLine line, HashSet<String> taken) {
         refusals.name(
-                path + "part", "row " + number + " of Parts that may move", line.part(), taken, "Give one range to it");
+                path + "part",
+                words.say("row {0} of Parts that may move", number),
+                line.part(),
+                taken,
+                words.say("Give one range to it"));
         var name = "'" + line.part() + "'";
         if (line.from().in(METRE) > line.to().in(METRE)) {
             refusals.add(
                     path + "from",
-                    "foremost station of " + name,
-                    QuantityText.show(line.from()),
-                    "up to its rearmost, " + QuantityText.show(line.to()),
-                    "Stations grow towards the tail");
+                    words.say("foremost station of {0}", name),
+                    words.show(line.from()),
+                    words.say("up to its rearmost, {0}", words.show(line.to())),
+                    words.say("Stations grow towards the tail"));
             return;
         }
         var part = counted(inputs.parts(), line.part());
@@ -133,21 +140,22 @@ final class BallastChecks {
         if (!line.part().isBlank() && (part.isEmpty() || out)) {
             refusals.add(
                     path + "part",
-                    "part that may move",
+                    words.say("part that may move"),
                     name,
-                    "the name of a part that stays and has mass and station",
-                    "Write it as in the list of parts");
+                    words.say("the name of a part that stays and has mass and station"),
+                    words.say("Write it as in the list of parts"));
         }
         part.map(known -> known.x().orElseThrow())
                 .filter(x -> x.in(METRE) < line.from().in(METRE) - 1e-6
                         || x.in(METRE) > line.to().in(METRE) + 1e-6)
                 .ifPresent(x -> refusals.add(
                         path + "from",
-                        "station of " + name,
-                        QuantityText.show(x),
-                        "within the range in which it may move, " + QuantityText.show(line.from()) + " to "
-                                + QuantityText.show(line.to()),
-                        "Widen the range, or correct its station in the list of parts"));
+                        words.say("station of {0}", name),
+                        words.show(x),
+                        words.say(
+                                "within the range in which it may move, {0} to {1}",
+                                words.show(line.from()), words.show(line.to())),
+                        words.say("Widen the range, or correct its station in the list of parts")));
     }
 
     private void pockets() {
@@ -155,11 +163,21 @@ final class BallastChecks {
         for (int i = 0; i < inputs.pockets().size(); i++) {
             var line = inputs.pockets().get(i);
             var path = "pockets[" + i + "].";
-            refusals.name(path + "name", "row " + (i + 1) + " of Pockets", line.name(), taken, "Name each pocket once");
-            refusals.spread(path + "x", "x of pocket '" + line.name() + "'", line.x(), FARTHEST);
-            refusals.spread(path + "y", "y of pocket '" + line.name() + "'", line.y(), FARTHEST);
+            refusals.name(
+                    path + "name",
+                    words.say("row {0} of Pockets", (i + 1)),
+                    line.name(),
+                    taken,
+                    words.say("Name each pocket once"));
+            refusals.spread(path + "x", words.say("x of pocket '{0}'", line.name()), line.x(), FARTHEST);
+            refusals.spread(path + "y", words.say("y of pocket '{0}'", line.name()), line.y(), FARTHEST);
         }
-        most("pockets", "Pockets", inputs.pockets().size(), MOST_POCKETS, "Leave out those you would not use");
+        most(
+                "pockets",
+                words.say("Pockets"),
+                inputs.pockets().size(),
+                MOST_POCKETS,
+                words.say("Leave out those you would not use"));
     }
 
     private void stock() {
@@ -167,25 +185,35 @@ final class BallastChecks {
         for (int i = 0; i < inputs.stock().size(); i++) {
             var line = inputs.stock().get(i);
             var path = "stock[" + i + "].";
-            refusals.name(path + "name", "row " + (i + 1) + " of Pieces", line.name(), taken, "Name each kind once");
-            refusals.spread(path + "mass", "mass of '" + line.name() + "'", line.mass(), line.mass());
+            refusals.name(
+                    path + "name",
+                    words.say("row {0} of Pieces", (i + 1)),
+                    line.name(),
+                    taken,
+                    words.say("Name each kind once"));
+            refusals.spread(path + "mass", words.say("mass of '{0}'", line.name()), line.mass(), line.mass());
         }
-        var kinds = BallastStock.of(inputs);
-        most("stock", "Kinds of pieces", kinds.size(), MOST_KINDS, "Leave out the kinds you would not use");
+        var kinds = BallastStock.of(words, inputs);
+        most(
+                "stock",
+                words.say("Kinds of pieces"),
+                kinds.size(),
+                MOST_KINDS,
+                words.say("Leave out the kinds you would not use"));
         double mass = kinds.stream().mapToDouble(BallastStock.Kind::allOfIt).sum();
-        together("stock", "Mass of all pieces", mass, "Put in fewer of them");
+        together("stock", words.say("Mass of all pieces"), mass, words.say("Put in fewer of them"));
     }
 
     private void most(String input, String name, int count, int most, String wayOut) {
         if (count > most) {
-            refusals.add(input, name, count + " in number", "up to " + most, wayOut);
+            refusals.add(input, name, words.say("{0} in number", count), words.say("up to {0}", most), wayOut);
         }
     }
 
     private void together(String input, String name, double kilograms, String wayOut) {
         if (kilograms > MOST_KILOGRAMS) {
-            Measured<Mass> sum = Measured.of(kilograms, KILOGRAM).to(GRAM);
-            refusals.add(input, name, QuantityText.show(sum, KILOGRAM), "up to 200 kg", wayOut);
+            Measured<Mass> sum = Measured.of(kilograms, KILOGRAM);
+            refusals.add(input, name, words.show(sum), words.say("up to 200 kg"), wayOut);
         }
     }
 }

@@ -6,7 +6,6 @@ import static planewright.api.quantity.Units.MILLIMETRE;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.IntStream;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
@@ -18,19 +17,21 @@ final class BallastFigures {
     private static final double MM = 1000;
     private static final int ROUND = 24;
 
+    private final Words words;
     private final BallastAnswer answer;
     private final Ballast.Inputs inputs;
 
     BallastFigures(BallastAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
         inputs = answer.inputs();
     }
 
     Chart perPocket() {
         return new Chart.Bars(
-                "Ballast in each pocket",
-                "Pocket",
-                new Chart.Axis("Mass", "g"),
+                words.say("Ballast in each pocket"),
+                words.say("Pocket"),
+                new Chart.Axis(words.say("Mass"), "g"),
                 IntStream.range(0, inputs.pockets().size())
                         .mapToObj(p -> new Chart.Bar(inputs.pockets().get(p).name(), MM * mass(p), 0))
                         .toList());
@@ -45,7 +46,7 @@ final class BallastFigures {
         layers.add(new Drawing.Layer(Drawing.Use.DIMENSION, moves()));
         layers.add(new Drawing.Layer(Drawing.Use.NOTE, names()));
         layers.add(new Drawing.Layer(Drawing.Use.MARK, marks(after)));
-        return new Drawing("From above, ballast and moves", layers);
+        return new Drawing(words.say("From above, ballast and moves"), layers);
     }
 
     /** A ring where a pocket stays empty, a disc where something goes in. */
@@ -63,11 +64,7 @@ final class BallastFigures {
                 shapes.add(new Drawing.Disc(
                         centre,
                         Math.max(0.2, Math.sqrt(mass(p) / most)) * radius,
-                        String.format(
-                                Locale.ROOT,
-                                "%s, %.1f g",
-                                inputs.pockets().get(p).name(),
-                                MM * mass(p))));
+                        inputs.pockets().get(p).name() + ", " + words.grams(mass(p))));
             }
         }
         return shapes;
@@ -77,7 +74,8 @@ final class BallastFigures {
         return IntStream.range(0, inputs.pockets().size())
                 .filter(p -> mass(p) == 0)
                 .mapToObj(p -> (Drawing.Shape) new Drawing.Note(
-                        at(inputs.pockets().get(p)), inputs.pockets().get(p).name() + ", empty"))
+                        at(inputs.pockets().get(p)),
+                        words.say("{0}, empty", inputs.pockets().get(p).name())))
                 .toList();
     }
 
@@ -94,26 +92,24 @@ final class BallastFigures {
                     return (Drawing.Shape) new Drawing.Dimension(
                             new Point(y, -move.from().in(MILLIMETRE)),
                             new Point(y, -move.to().in(MILLIMETRE)),
-                            String.format(
-                                    Locale.ROOT,
-                                    "%s %.1f mm %s",
+                            words.say(
+                                    by > 0 ? "{0} {1} aft" : "{0} {1} forward",
                                     move.part(),
-                                    Math.abs(by),
-                                    by > 0 ? "aft" : "forward"));
+                                    words.mm(Math.abs(move.by().in(METRE)))));
                 })
                 .toList();
     }
 
     private List<Drawing.Shape> marks(MassProperties after) {
         var marks = new ArrayList<Drawing.Shape>();
-        marks.add(new Drawing.Mark(new Point(0, 0), Drawing.Sign.DATUM, "datum"));
+        marks.add(new Drawing.Mark(new Point(0, 0), Drawing.Sign.DATUM, words.say("datum")));
         inputs.targetX()
                 .ifPresent(target -> marks.add(new Drawing.Mark(
                         new Point(inputs.sideways() ? inputs.targetY().in(MILLIMETRE) : 0, -target.in(MILLIMETRE)),
                         Drawing.Sign.TARGET,
-                        "target")));
-        marks.add(balance(answer.before(), "before"));
-        marks.add(balance(after, "after"));
+                        words.say("target"))));
+        marks.add(balance(answer.before(), words.say("before")));
+        marks.add(balance(after, words.say("after")));
         return marks;
     }
 

@@ -5,7 +5,6 @@ import static planewright.api.quantity.Units.METRE;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToLongFunction;
 import java.util.stream.Collectors;
 import planewright.api.calculator.Finding;
@@ -18,6 +17,7 @@ final class BallastFindings {
     /** A saving below this is nothing to speak of, kg. */
     private static final double LEAST = 1e-4;
 
+    private final Words words;
     private final BallastAnswer answer;
     private final Ballast.Inputs inputs;
     private final BallastSearch search;
@@ -25,6 +25,7 @@ final class BallastFindings {
     private final List<Finding> findings = new ArrayList<>();
 
     BallastFindings(BallastAnswer answer, MassProperties after) {
+        this.words = answer.words();
         this.answer = answer;
         this.after = after;
         inputs = answer.inputs();
@@ -34,9 +35,9 @@ final class BallastFindings {
     List<Finding> all() {
         switch (search.how()) {
             case AS_IT_IS ->
-                findings.add(
-                        Finding.fine("It balances within the tolerance as it is: nothing to add, nothing to move."));
-            case MOVES_ALONE -> findings.add(Finding.fine(moves() + " is enough: nothing to add."));
+                findings.add(Finding.fine(
+                        words.say("It balances within the tolerance as it is: nothing to add, nothing to move.")));
+            case MOVES_ALONE -> findings.add(Finding.fine(words.say("Moving {0} is enough: nothing to add.", moves())));
             case BALLAST -> ballast();
             case LENGTHWISE_ONLY -> lengthwiseOnly();
             case NEAREST -> nearest();
@@ -50,45 +51,68 @@ final class BallastFindings {
     }
 
     private void ballast() {
-        findings.add(Finding.fine(answer.told(search.plan()) + ". Together " + grams(added())
-                + (moves().isEmpty() ? "" : ", after " + lowerFirst(moves())) + "."));
-        proof("No lighter choice of these pieces does it, and none as light with fewer.");
+        findings.add(Finding.fine(words.say(
+                "{0}. Together {1}{2}.",
+                answer.told(search.plan()),
+                grams(added()),
+                moves().isEmpty() ? "" : words.say(", after moving {0}", moves()))));
+        proof(words.say("No lighter choice of these pieces does it, and none as light with fewer."));
     }
 
     private void proof(String proven) {
         findings.add(
                 search.answer().proven()
                         ? Finding.fine(proven)
-                        : Finding.lookAgain(
-                                "The lightest that was found in the work allowed; it is not proven that none"
-                                        + " between " + grams(search.answer().least() / BallastStock.STEPS) + " and "
-                                        + grams(added())
-                                        + " does it. Fewer kinds of pieces or a wider tolerance let it be proven."));
+                        : Finding.lookAgain(words.say(
+                                "The lightest that was found in the work allowed; it is not proven that none "
+                                        + "between {0} and {1} does it. Fewer kinds of pieces or a wider tolerance let it "
+                                        + "be proven.",
+                                grams(search.answer().least() / BallastStock.STEPS), grams(added()))));
     }
 
     private void lengthwiseOnly() {
-        findings.add(Finding.lookAgain("Lengthwise it reaches the target: " + answer.told(search.plan())
-                + (moves().isEmpty() ? "" : ", after " + lowerFirst(moves())) + ". Sideways it stays "
-                + mm(Math.abs(offY())) + " too far " + (offY() > 0 ? "right" : "left") + ". " + needed()));
+        findings.add(Finding.lookAgain(
+                offY() > 0
+                        ? words.say(
+                                "Lengthwise it reaches the target: {0}{1}. Sideways it stays {2} too far right. {3}",
+                                answer.told(search.plan()),
+                                moves().isEmpty() ? "" : words.say(", after moving {0}", moves()),
+                                mm(Math.abs(offY())),
+                                needed())
+                        : words.say(
+                                "Lengthwise it reaches the target: {0}{1}. Sideways it stays {2} too far left. {3}",
+                                answer.told(search.plan()),
+                                moves().isEmpty() ? "" : words.say(", after moving {0}", moves()),
+                                mm(Math.abs(offY())),
+                                needed())));
     }
 
     private void nearest() {
-        findings.add(
-                Finding.stop("The target is not reached with these pieces and pockets. The nearest found is " + off()
-                        + " with " + answer.told(search.plan())
-                        + (moves().isEmpty() ? "" : ", after " + lowerFirst(moves())) + ". " + needed()));
+        findings.add(Finding.stop(words.say(
+                "The target is not reached with these pieces and pockets. The nearest found is "
+                        + "{0} with {1}{2}. {3}",
+                off(),
+                answer.told(search.plan()),
+                moves().isEmpty() ? "" : words.say(", after moving {0}", moves()),
+                needed())));
     }
 
     private String off() {
         var off = new ArrayList<String>();
         inputs.targetX().ifPresent(target -> {
             double x = after.balance().x().value() - target.in(METRE);
-            off.add(mm(Math.abs(x)) + (x > 0 ? " behind" : " ahead of") + " the target");
+            off.add(
+                    x > 0
+                            ? words.say("{0} behind the target", mm(Math.abs(x)))
+                            : words.say("{0} ahead of the target", mm(Math.abs(x))));
         });
         if (inputs.sideways()) {
-            off.add(mm(Math.abs(offY())) + " too far " + (offY() > 0 ? "right" : "left"));
+            off.add(
+                    offY() > 0
+                            ? words.say("{0} too far right", mm(Math.abs(offY())))
+                            : words.say("{0} too far left", mm(Math.abs(offY()))));
         }
-        return String.join(" and ", off);
+        return String.join(" " + words.say("and") + " ", off);
     }
 
     private double offY() {
@@ -98,11 +122,13 @@ final class BallastFindings {
     /** What would do instead. */
     private String needed() {
         if (new MomentReach(search.problem()).masses().isPresent()) {
-            return "There is room and mass enough, but the pieces are too coarse: take finer ones, lead to cut, or a wider"
-                    + " tolerance.";
+            return words.say("There is room and mass enough, but the pieces are too coarse: take finer ones, "
+                    + "lead to cut, or a wider tolerance.");
         }
         return search.needed().isPresent()
-                ? "With room and pieces enough, " + grams(search.needed().getAsDouble()) + " in these pockets would do."
+                ? words.say(
+                        "With room and pieces enough, {0} in these pockets would do.",
+                        grams(search.needed().getAsDouble()))
                 : elsewhere();
     }
 
@@ -113,18 +139,23 @@ final class BallastFindings {
         double step = BallastStock.STEPS * 1e6;
         double allowedX = rest.toleranceX() * rest.mass();
         if (rest.xLow() > allowedX && none(pocket -> -pocket.x())) {
-            missing.add(place("ahead of the target", rest.xLow() / step, true, -1));
+            missing.add(place(words.say("ahead of the target"), rest.xLow() / step, true, -1));
         } else if (-rest.xHigh() > allowedX && none(PieceProblem.Pocket::x)) {
-            missing.add(place("behind the target", -rest.xHigh() / step, true, 1));
+            missing.add(place(words.say("behind the target"), -rest.xHigh() / step, true, 1));
         }
         int side = rest.y() > 0 ? -1 : 1;
         if (Math.abs(rest.y()) > rest.toleranceY() * rest.mass() && none(pocket -> side * pocket.y())) {
-            missing.add(place(side > 0 ? "to the right" : "to the left", Math.abs(rest.y()) / step, false, side));
+            missing.add(place(
+                    side > 0 ? words.say("to the right") : words.say("to the left"),
+                    Math.abs(rest.y()) / step,
+                    false,
+                    side));
         }
         return missing.isEmpty()
-                ? "No mass in these pockets would do: what helps one way harms the other."
-                : "No mass in these pockets would do. What is missing is a pocket " + String.join(" and one ", missing)
-                        + ".";
+                ? words.say("No mass in these pockets would do: what helps one way harms the other.")
+                : words.say(
+                        "No mass in these pockets would do. What is missing is a pocket {0}.",
+                        String.join(" " + words.say("and one") + " ", missing));
     }
 
     /** Whether no pocket lies on a side of the target. */
@@ -145,8 +176,9 @@ final class BallastFindings {
                                     : inputs.targetY().in(METRE);
                             double arm = side * (end / 1000 - target);
                             return arm > 0
-                                    ? ": about " + grams(moment / arm) + " at " + (lengthwise ? "x" : "y") + " "
-                                            + mm(end / 1000)
+                                    ? lengthwise
+                                            ? words.say(": about {0} at x {1}", grams(moment / arm), mm(end / 1000))
+                                            : words.say(": about {0} at y {1}", grams(moment / arm), mm(end / 1000))
                                     : "";
                         })
                         .orElse("");
@@ -161,11 +193,11 @@ final class BallastFindings {
                                     double saved = plan.mass() / BallastStock.STEPS - added();
                                     if (saved > LEAST) {
                                         findings.add(Finding.fine(
-                                                "With nothing moved it would take " + grams(saved) + " more."));
+                                                words.say("With nothing moved it would take {0} more.", grams(saved))));
                                     }
                                 },
-                                () -> findings.add(
-                                        Finding.fine("With nothing moved these pieces would not reach the target."))));
+                                () -> findings.add(Finding.fine(
+                                        words.say("With nothing moved these pieces would not reach the target.")))));
     }
 
     private void leftOut() {
@@ -174,71 +206,80 @@ final class BallastFindings {
                 .ifPresent(part -> {
                     double old = part.mass().orElseThrow().in(KILOGRAM);
                     double saved = old - added();
-                    findings.add(Finding.fine("'" + part.name() + "' with its " + grams(old)
-                            + " is taken out first: all in all "
-                            + (saved >= 0 ? grams(saved) + " lighter." : grams(-saved) + " heavier.")));
+                    findings.add(Finding.fine(words.say(
+                            saved >= 0
+                                    ? "'{0}' with its {1} is taken out first: all in all {2} lighter."
+                                    : "'{0}' with its {1} is taken out first: all in all {2} heavier.",
+                            part.name(),
+                            grams(old),
+                            grams(Math.abs(saved)))));
                 });
     }
 
     private void share() {
         double share = added() / after.mass().value();
         if (share > MUCH) {
-            findings.add(Finding.lookAgain(String.format(
-                    Locale.ROOT,
-                    "The ballast is %.0f %% of the all-up mass. Look first for something heavy that can sit elsewhere: pack,"
+            findings.add(Finding.lookAgain(words.say(
+                    "The ballast is {0} of the all-up mass. Look first for something heavy that can sit elsewhere: pack,"
                             + " controller, servos.",
-                    100 * share)));
+                    words.percent(share, 0))));
         }
     }
 
     private void doubt() {
         double spread = after.balance().x().spread();
         if (inputs.targetX().isPresent() && spread > inputs.tolerance().in(METRE)) {
-            findings.add(Finding.lookAgain("The balance point is only known to ± " + mm(spread)
-                    + ", more than the tolerance: weigh and measure again before anything is glued in."));
+            findings.add(Finding.lookAgain(words.say(
+                    "The balance point is only known to ± {0}, more than the tolerance: weigh and "
+                            + "measure again before anything is glued in.",
+                    mm(spread))));
         }
         double sideways = after.balance().y().spread();
         if (inputs.sideways() && sideways > inputs.toleranceY().in(METRE)) {
-            findings.add(Finding.lookAgain("Sideways it is only known to ± " + mm(sideways)
-                    + ", more than the tolerance: hang it up and look before anything is glued in."));
+            findings.add(Finding.lookAgain(words.say(
+                    "Sideways it is only known to ± {0}, more than the tolerance: hang it up and look "
+                            + "before anything is glued in.",
+                    mm(sideways))));
         }
     }
 
     private void uncounted() {
         var left = inputs.parts().stream()
                 .filter(line -> !BallastChecks.counts(line))
-                .map(line -> "'" + line.name() + "' (no " + (line.mass().isEmpty() ? "mass" : "station") + ")")
+                .map(line -> line.mass().isEmpty()
+                        ? words.say("'{0}' (no mass)", line.name())
+                        : words.say("'{0}' (no station)", line.name()))
                 .collect(Collectors.joining(", "));
         if (!left.isEmpty()) {
-            findings.add(Finding.lookAgain("Not counted: " + left + "."));
+            findings.add(Finding.lookAgain(words.say("Not counted: {0}.", left)));
         }
     }
 
-    /** {@code Moving 'pack' 12.0 mm forward, to station 58.0 mm}; empty where nothing moves. */
+    /** {@code 'pack' 12.0 mm forward, to station 58.0 mm}; empty where nothing moves. */
     private String moves() {
-        var moves = answer.moves(search.plan()).stream()
+        return answer.moves(search.plan()).stream()
                 .map(move -> {
                     double by = move.by().in(METRE);
-                    return "'" + move.part() + "' " + mm(Math.abs(by)) + (by > 0 ? " aft" : " forward")
-                            + ", to station " + mm(move.to().in(METRE));
+                    return by > 0
+                            ? words.say(
+                                    "'{0}' {1} aft, to station {2}",
+                                    move.part(), mm(Math.abs(by)), mm(move.to().in(METRE)))
+                            : words.say(
+                                    "'{0}' {1} forward, to station {2}",
+                                    move.part(), mm(Math.abs(by)), mm(move.to().in(METRE)));
                 })
-                .collect(Collectors.joining(" and "));
-        return moves.isEmpty() ? "" : "Moving " + moves;
+                .collect(Collectors.joining(" " + words.say("and") + " "));
     }
 
     private double added() {
         return search.plan().mass() / BallastStock.STEPS;
     }
 
-    private static String lowerFirst(String text) {
-        return text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1);
+    private String grams(double kilograms) {
+        return words.grams(kilograms, kilograms < 0.1 ? 2 : 1);
     }
 
-    private static String grams(double kilograms) {
-        return String.format(Locale.ROOT, kilograms < 0.1 ? "%.2f g" : "%.1f g", 1000 * kilograms);
-    }
-
-    private static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.1f mm", 1000 * metres);
+    private String mm(double metres) {
+        return words.mm(metres);
     }
 }

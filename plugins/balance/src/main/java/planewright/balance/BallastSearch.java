@@ -42,22 +42,24 @@ record BallastSearch(How how, PieceProblem problem, Answer answer, Optional<Answ
 
     static BallastSearch of(
             Ballast.Inputs inputs, List<Ballast.PartLine> parts, List<BallastStock.Kind> kinds, Run run) {
+        var words = new Words(run.language());
         var problem = problem(inputs, parts, kinds);
         long now = moment(inputs, parts);
         if (problem.still(now).balances(0, 0, 0)) {
             return found(How.AS_IT_IS, problem, nothing(problem), Optional.empty());
         }
-        var answer = LightestPieces.of(problem, run, "looking for the lightest ballast", WORK);
+        var answer = LightestPieces.of(problem, run, words.say("looking for the lightest ballast"), WORK);
         if (answer.best().isPresent()) {
             boolean moves = answer.best().get().mass() == 0;
             Optional<Answer> still = inputs.movable().isEmpty()
                     ? Optional.empty()
-                    : Optional.of(LightestPieces.of(problem.still(now), run, "the same with nothing moved", LESS_WORK));
+                    : Optional.of(LightestPieces.of(
+                            problem.still(now), run, words.say("the same with nothing moved"), LESS_WORK));
             return found(moves ? How.MOVES_ALONE : How.BALLAST, problem, answer, still);
         }
         var needed = new MomentReach(problem.boundless()).masses().map(Masses::least);
         if (inputs.sideways() && inputs.targetX().isPresent()) {
-            var lengthwise = LightestPieces.of(problem.lengthwise(), run, "lengthwise only", LESS_WORK);
+            var lengthwise = LightestPieces.of(problem.lengthwise(), run, words.say("lengthwise only"), LESS_WORK);
             if (lengthwise.best().isPresent()) {
                 return lacking(How.LENGTHWISE_ONLY, problem, lengthwise, needed);
             }
@@ -84,6 +86,7 @@ record BallastSearch(How how, PieceProblem problem, Answer answer, Optional<Answ
 
     /** The least widening of the tolerances that whole pieces meet, found step by step from what the bounds allow. */
     private static Answer nearest(PieceProblem problem, Run run) {
+        var doing = run.language().say("how near it gets");
         double asItIs = problem.deviation(0, 0, 0);
         double low = 1;
         double high = asItIs;
@@ -95,7 +98,7 @@ record BallastSearch(How how, PieceProblem problem, Answer answer, Optional<Answ
         }
         for (double wider : WIDER) {
             if (high * wider < asItIs) {
-                var answer = LightestPieces.of(problem.within(high * wider), run, "how near it gets", LESS_WORK);
+                var answer = LightestPieces.of(problem.within(high * wider), run, doing, LESS_WORK);
                 if (answer.best().isPresent()) {
                     return answer;
                 }

@@ -6,7 +6,6 @@ import static planewright.api.quantity.Units.KILOGRAM;
 import java.util.ArrayList;
 import java.util.List;
 import planewright.api.quantity.Measured;
-import planewright.shared.quantity.QuantityText;
 
 /** The pieces at hand: the builder's own, published ones, and lead to cut. */
 final class BallastStock {
@@ -41,20 +40,20 @@ final class BallastStock {
 
     private BallastStock() {}
 
-    static List<Kind> of(Ballast.Inputs inputs) {
+    static List<Kind> of(Words words, Ballast.Inputs inputs) {
         var kinds = new ArrayList<Kind>();
         for (var line : inputs.stock()) {
             add(kinds, line.name(), line.mass().in(KILOGRAM), Refusals.spread(line.mass(), KILOGRAM), line.count());
         }
         for (var piece : published(inputs.coins())) {
             double mass = piece.grams() / GRAMS;
-            add(kinds, piece.name(), mass, PieceTable.SPREAD * mass, inputs.coinsEach());
+            add(kinds, words.say(piece.name()), mass, PieceTable.SPREAD * mass, inputs.coinsEach());
         }
         inputs.leadToCut().ifPresent(lead -> {
             double step = onStep(inputs.cutStep().in(KILOGRAM));
             int count = (int) Math.floor(lead.in(KILOGRAM) / step + 1e-9);
             if (count > 0) {
-                kinds.add(new Kind("lead cut to measure", step, 0, count, true));
+                kinds.add(new Kind(words.say("lead cut to measure"), step, 0, count, true));
             }
         });
         return kinds;
@@ -80,10 +79,12 @@ final class BallastStock {
     }
 
     /** {@code 3 × US dime}, {@code 12.5 g of lead cut to measure}. */
-    static String told(Kind kind, int count) {
+    static String told(Words words, Kind kind, int count) {
         return kind.loose()
-                ? QuantityText.show(Measured.of(Math.rint(STEPS * count * kind.mass()) / (STEPS / GRAMS), GRAM))
-                        + " of " + kind.name()
+                ? words.say(
+                        "{0} of {1}",
+                        words.show(Measured.of(Math.rint(STEPS * count * kind.mass()) / (STEPS / GRAMS), GRAM)),
+                        kind.name())
                 : count + " × " + kind.name();
     }
 }

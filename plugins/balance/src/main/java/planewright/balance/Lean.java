@@ -360,6 +360,6 @@ public final class Lean implements Calculator<Lean.Inputs, Lean.Results> {
 
     @Override
     public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
-        return LeanAnswer.of(inputs).results();
+        return LeanAnswer.of(new Words(run.language()), inputs).results();
     }
 }

@@ -28,11 +28,12 @@ import planewright.balance.LeanMoments.Moment;
 /**
  * Sets causes against what was seen.
  *
+ * @param words in which it is told
  * @param lean the moment to explain: what was seen on the bench, else what the parts add up to
  * @param byParts what the weighed parts add up to
  * @param tip where ballast could go, m from the centre line
  */
-record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment byParts, double tip) {
+record LeanAnswer(Words words, Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment byParts, double tip) {
     /** Within this share of the lean a cause explains it; below the lesser share it is too small. Common practice. */
     private static final double NEAR = 0.25;
 
@@ -42,11 +43,11 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
     /** Two standard uncertainties hold 95 of 100 readings: JCGM 100:2008, annex G. */
     static final double COVER = 2;
 
-    static LeanAnswer of(Lean.Inputs inputs) throws UnsuitableInput {
-        var moments = new LeanMoments(inputs);
-        LeanChecks.require(inputs, moments);
+    static LeanAnswer of(Words words, Lean.Inputs inputs) throws UnsuitableInput {
+        var moments = new LeanMoments(words, inputs);
+        LeanChecks.require(words, inputs, moments);
         var byParts = moments.parts().stream().reduce(new Moment("parts", 0, 0), LeanMoments::sum);
-        return new LeanAnswer(inputs, moments, best(moments).orElse(byParts), byParts, tip(inputs, moments));
+        return new LeanAnswer(words, inputs, moments, best(moments).orElse(byParts), byParts, tip(inputs, moments));
     }
 
     /** The surest of what was seen. */
@@ -80,7 +81,7 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
                 causes,
                 inputs.suspects().stream().map(this::suspect).toList(),
                 LeanFigures.plan(this),
-                LeanFigures.pull(causes),
+                LeanFigures.pull(words, causes),
                 lean.value() == 0
                         ? List.of()
                         : List.of(new Proposal.NewMeasurement("tip ballast to level", levelMass())));
@@ -107,10 +108,12 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
         var causes = new ArrayList<Lean.CauseLine>();
         moments.parts().stream()
                 .sorted(Comparator.comparingDouble((Moment cause) -> -Math.abs(cause.value())))
-                .forEach(cause -> causes.add(cause(cause, "hung and in flight", share(cause), benchVerdict(cause))));
+                .forEach(cause ->
+                        causes.add(cause(cause, words.say("hung and in flight"), share(cause), benchVerdict(cause))));
         Stream.of(moments.halves(), moments.twist())
                 .flatMap(Optional::stream)
-                .forEach(cause -> causes.add(cause(cause, "in flight only", Optional.empty(), flightVerdict(cause))));
+                .forEach(cause ->
+                        causes.add(cause(cause, words.say("in flight only"), Optional.empty(), flightVerdict(cause))));
         return causes;
     }
 
@@ -136,32 +139,47 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
         double share = cause.value() / lean.value();
         if (Math.abs(cause.value()) <= COVER * cause.spread()) {
             return Math.abs(share - 1) <= NEAR
-                    ? "fits, but its ± is as large: weigh and measure again"
-                    : "not certain: its ± is as large";
+                    ? words.say("fits, but its ± is as large: weigh and measure again")
+                    : words.say("not certain: its ± is as large");
         }
         if (lean.value() == 0 || !Double.isFinite(share)) {
-            return cause.value() > 0 ? "pulls right" : "pulls left";
+            return cause.value() > 0 ? words.say("pulls right") : words.say("pulls left");
         }
         if (share < 0) {
-            return "works the other way";
+            return words.say("works the other way");
         }
+        if (accountsFor(cause)) {
+            return words.say("explains it");
+        }
+        return share > 1
+                ? words.say("more than explains it")
+                : share >= NEAR ? words.say("explains part of it") : words.say("too small");
+    }
+
+    /** Whether a cause is large enough for the lean, alone, and surely there. */
+    boolean explains(Moment cause) {
+        return Math.abs(cause.value()) > COVER * cause.spread()
+                && lean.value() != 0
+                && cause.value() * lean.value() > 0
+                && (accountsFor(cause) || Math.abs(cause.value()) > Math.abs(lean.value()));
+    }
+
+    private boolean accountsFor(Moment cause) {
         double off = Math.abs(cause.value() - lean.value());
-        if (Math.abs(share - 1) <= NEAR || off <= COVER * Math.hypot(cause.spread(), lean.spread())) {
-            return "explains it";
-        }
-        return share > 1 ? "more than explains it" : share >= NEAR ? "explains part of it" : "too small";
+        return Math.abs(cause.value() / lean.value() - 1) <= NEAR
+                || off <= COVER * Math.hypot(cause.spread(), lean.spread());
     }
 
     private String flightVerdict(Moment cause) {
         if (Math.abs(cause.value()) <= COVER * cause.spread()) {
-            return "not certain: its ± is as large";
+            return words.say("not certain: its ± is as large");
         }
         boolean right = cause.value() > 0;
         return switch (inputs.flight()) {
-            case NOT_FLOWN -> "would roll it " + (right ? "right" : "left");
-            case LEVEL -> "was not felt";
-            case ROLLS_LEFT -> right ? "works the other way" : "fits";
-            case ROLLS_RIGHT -> right ? "fits" : "works the other way";
+            case NOT_FLOWN -> right ? words.say("would roll it right") : words.say("would roll it left");
+            case LEVEL -> words.say("was not felt");
+            case ROLLS_LEFT -> right ? words.say("works the other way") : words.say("fits");
+            case ROLLS_RIGHT -> right ? words.say("fits") : words.say("works the other way");
         };
     }
 
@@ -175,20 +193,20 @@ record LeanAnswer(Lean.Inputs inputs, LeanMoments moments, Moment lean, Moment b
                         - from.in(KILOGRAM_PER_CUBIC_METRE));
         return new Lean.SuspectAnswer(
                 line.name(),
-                lean.value() > 0 ? "right" : "left",
+                lean.value() > 0 ? words.say("right") : words.say("left"),
                 WeighingAnswer.measured(mass, spread, KILOGRAM).to(GRAM),
                 density.map(LeanAnswer::density),
                 range.map(LeanAnswer::density),
                 verdict(density, range));
     }
 
-    private static String verdict(Optional<Double> density, Optional<Double> range) {
+    private String verdict(Optional<Double> density, Optional<Double> range) {
         if (density.isEmpty() || range.isEmpty()) {
-            return "not known: give volume and densities";
+            return words.say("not known: give volume and densities");
         }
         return density.get() <= range.get()
-                ? "plausible: the material differs by as much"
-                : "not plausible alone: the material does not differ that much";
+                ? words.say("plausible: the material differs by as much")
+                : words.say("not plausible alone: the material does not differ that much");
     }
 
     private static Measured<Density> density(double value) {

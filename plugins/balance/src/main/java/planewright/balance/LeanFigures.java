@@ -1,7 +1,6 @@
 package planewright.balance;
 
 import static planewright.api.quantity.Units.GRAM_MILLIMETRE;
-import static planewright.api.quantity.Units.METRE;
 import static planewright.api.quantity.Units.MILLIMETRE;
 
 import java.util.ArrayList;
@@ -13,7 +12,6 @@ import planewright.api.quantity.Measured;
 import planewright.shared.planform.Outlines;
 import planewright.shared.planform.SurfaceGeometry;
 import planewright.shared.planform.SurfaceGeometry.View;
-import planewright.shared.quantity.QuantityText;
 
 /** Plan view with the parts that pull, the balance point and the tip ballast; and which wing each cause pulls down. */
 final class LeanFigures {
@@ -22,11 +20,11 @@ final class LeanFigures {
 
     private LeanFigures() {}
 
-    static Chart pull(List<Lean.CauseLine> causes) {
+    static Chart pull(Words words, List<Lean.CauseLine> causes) {
         return new Chart.Bars(
-                "Which wing each cause pulls down: left (−), right (+)",
-                "Cause",
-                new Chart.Axis("Rolling moment", "g.mm"),
+                words.say("Which wing each cause pulls down: left (−), right (+)"),
+                words.say("Cause"),
+                new Chart.Axis(words.say("Rolling moment"), "g.mm"),
                 causes.stream()
                         .limit(MOST_BARS)
                         .map(cause -> new Chart.Bar(
@@ -37,6 +35,7 @@ final class LeanFigures {
     }
 
     static Drawing plan(LeanAnswer answer) {
+        var words = answer.words();
         var layers = new ArrayList<Drawing.Layer>();
         answer.inputs()
                 .planform()
@@ -49,27 +48,27 @@ final class LeanFigures {
         double at = answer.levelSide() * answer.tip();
         double tipX = tipX(answer, x);
         var marks = new ArrayList<Drawing.Shape>();
-        marks.add(new Drawing.Mark(new Point(0, -MM * x), Drawing.Sign.TARGET, "centre line"));
+        marks.add(new Drawing.Mark(new Point(0, -MM * x), Drawing.Sign.TARGET, words.say("centre line")));
         answer.moments()
                 .mass()
                 .ifPresent(mass -> marks.add(new Drawing.Mark(
                         new Point(MM * answer.lean().value() / mass.value(), -MM * x),
                         Drawing.Sign.BALANCE_POINT,
-                        "balances here sideways")));
+                        words.say("balances here sideways"))));
         layers.add(new Drawing.Layer(
                 Drawing.Use.PART,
                 List.of(new Drawing.Disc(
                         new Point(MM * at, -MM * tipX),
                         0.015 * 2 * MM * answer.tip(),
-                        QuantityText.show(answer.levelMass()) + " levels it"))));
+                        words.say("{0} levels it", words.show(answer.levelMass()))))));
         layers.add(new Drawing.Layer(
                 Drawing.Use.DIMENSION,
                 List.of(new Drawing.Dimension(
                         new Point(0, -MM * tipX),
                         new Point(MM * at, -MM * tipX),
-                        QuantityText.show(Measured.of(Math.rint(MM * answer.tip()) / MM, METRE), MILLIMETRE)))));
+                        words.show(Measured.of(Math.rint(MM * answer.tip()), MILLIMETRE))))));
         layers.add(new Drawing.Layer(Drawing.Use.MARK, marks));
-        return new Drawing("From above, what levels it", layers);
+        return new Drawing(words.say("From above, what levels it"), layers);
     }
 
     /** Middle of the tip chord where the shape is known. */

@@ -2,21 +2,21 @@ package planewright.balance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import planewright.api.calculator.Finding;
 import planewright.balance.LeanMoments.Moment;
-import planewright.shared.quantity.QuantityText;
 
 /** What a builder should make of a lean. */
 final class LeanFindings {
     /** A balance point this far off the centre line, as a share of the half span, is felt: common practice, no source. */
     private static final double FELT = 0.01;
 
+    private final Words words;
     private final LeanAnswer answer;
     private final List<Lean.CauseLine> causes;
     private final List<Finding> findings = new ArrayList<>();
 
     LeanFindings(LeanAnswer answer, List<Lean.CauseLine> causes) {
+        this.words = answer.words();
         this.answer = answer;
         this.causes = causes;
     }
@@ -37,21 +37,24 @@ final class LeanFindings {
 
     private void lean() {
         var lean = answer.lean();
-        var from = answer.wasSeen() ? "By " + lean.name() : "By its parts alone, as nothing was seen on the bench,";
+        var from = answer.wasSeen()
+                ? words.say("By {0}", lean.name())
+                : words.say("By its parts alone, as nothing was seen on the bench,");
         if (Math.abs(lean.value()) <= LeanAnswer.COVER * lean.spread() || lean.value() == 0) {
-            findings.add(Finding.fine(from + " it is level as far as can be told: what is left is within the ±."));
+            findings.add(Finding.fine(
+                    words.say("{0} it is level as far as can be told: what is left is within the ±.", from)));
             return;
         }
         var heavy = side(lean);
-        var text = from + " the " + heavy + " wing is heavy, like "
-                + QuantityText.show(answer.levelMass()) + " at the tip. As much on the "
-                + (answer.levelSide() > 0 ? "right" : "left") + " tip, "
-                + mm(answer.tip()) + " out, levels it.";
+        var text = words.say(
+                "{0} the {1} wing is heavy, like {2} at the tip. As much on the other tip, {3} out, levels it.",
+                from, heavy, words.show(answer.levelMass()), mm(answer.tip()));
         boolean felt = answer.moments()
                 .mass()
                 .map(mass -> Math.abs(lean.value()) / mass.value() > FELT * answer.tip())
                 .orElse(false);
-        findings.add(felt ? Finding.lookAgain(text + " That much is felt in flight.") : Finding.fine(text));
+        findings.add(
+                felt ? Finding.lookAgain(words.say("{0} That much is felt in flight.", text)) : Finding.fine(text));
     }
 
     /** Whether what was seen in several ways says the same. */
@@ -61,22 +64,32 @@ final class LeanFindings {
             double doubt = Math.hypot(other.spread(), answer.lean().spread());
             if (off > LeanAnswer.COVER * doubt
                     && off > 0.1 * Math.abs(answer.lean().value())) {
-                findings.add(Finding.lookAgain("By " + other.name() + " it would be "
-                        + QuantityText.show(LeanAnswer.moment(other)) + ", by "
-                        + answer.lean().name() + " "
-                        + QuantityText.show(LeanAnswer.moment(answer.lean())) + ": one of them was not read right."));
+                findings.add(Finding.lookAgain(words.say(
+                        "By {0} it would be {1}, by {2} {3}: one of them was not read right.",
+                        other.name(),
+                        words.show(LeanAnswer.moment(other)),
+                        answer.lean().name(),
+                        words.show(LeanAnswer.moment(answer.lean())))));
             }
         }
     }
 
     private void parts() {
+        var explaining = answer.moments().parts().stream()
+                .filter(answer::explains)
+                .map(Moment::name)
+                .toList();
         causes.stream()
-                .filter(cause -> cause.verdict().endsWith("explains it"))
+                .filter(cause -> explaining.contains(cause.cause()))
                 .findFirst()
-                .ifPresent(
-                        cause -> findings.add(Finding.fine("'" + cause.cause() + "' " + cause.verdict() + ": it pulls "
-                                + (cause.moment().value().getValue().doubleValue() > 0 ? "right" : "left") + " like "
-                                + QuantityText.show(cause.atTip()) + " at the tip.")));
+                .ifPresent(cause -> findings.add(Finding.fine(
+                        cause.moment().value().getValue().doubleValue() > 0
+                                ? words.say(
+                                        "'{0}' {1}: it pulls right like {2} at the tip.",
+                                        cause.cause(), cause.verdict(), words.show(cause.atTip()))
+                                : words.say(
+                                        "'{0}' {1}: it pulls left like {2} at the tip.",
+                                        cause.cause(), cause.verdict(), words.show(cause.atTip())))));
         if (!answer.wasSeen() || answer.moments().parts().isEmpty()) {
             return;
         }
@@ -88,28 +101,32 @@ final class LeanFindings {
                 || Math.abs(left.value()) < 0.1 * Math.abs(answer.lean().value());
         findings.add(
                 within
-                        ? Finding.fine("The weighed parts account for it: they add up to "
-                                + QuantityText.show(LeanAnswer.moment(answer.byParts())) + "."
-                                + (answer.byParts().spread()
+                        ? Finding.fine(
+                                answer.byParts().spread()
                                                 > Math.abs(answer.lean().value()) / 2
-                                        ? " Their ± is so large that they would account for much else as well: their"
-                                                + " stations y and masses deserve a finer measure."
-                                        : ""))
-                        : Finding.lookAgain(
-                                "The weighed parts do not account for it: "
-                                        + QuantityText.show(LeanAnswer.moment(
-                                                new Moment(left.name(), Math.abs(left.value()), left.spread())))
-                                        + " to the " + side(left)
-                                        + " is left. Look at glue, paint, covering, and at where leads and servos really sit."));
+                                        ? words.say(
+                                                "The weighed parts account for it: they add up to {0}. Their ± is so large that "
+                                                        + "they would account for much else as well: their stations y and masses deserve a "
+                                                        + "finer measure.",
+                                                words.show(LeanAnswer.moment(answer.byParts())))
+                                        : words.say(
+                                                "The weighed parts account for it: they add up to {0}.",
+                                                words.show(LeanAnswer.moment(answer.byParts()))))
+                        : Finding.lookAgain(words.say(
+                                "The weighed parts do not account for it: {0} to the {1} is left. Look at glue, "
+                                        + "paint, covering, and at where leads and servos really sit.",
+                                words.show(LeanAnswer.moment(
+                                        new Moment(left.name(), Math.abs(left.value()), left.spread()))),
+                                side(left))));
     }
 
     private void suspects() {
         for (var line : inputs().suspects()) {
             if (line.volume().isEmpty() || line.densityFrom().isEmpty()) {
-                findings.add(
-                        Finding.fine(
-                                "Of '" + line.name()
-                                        + "' only the difference in mass is told; volume and densities would say whether it is plausible."));
+                findings.add(Finding.fine(words.say(
+                        "Of '{0}' only the difference in mass is told; volume and densities would say "
+                                + "whether it is plausible.",
+                        line.name())));
             }
         }
     }
@@ -126,60 +143,74 @@ final class LeanFindings {
                 findings.add(
                         leans && answer.wasSeen()
                                 ? Finding.lookAgain(
-                                        "It leans on the bench and flies level: twist or an unequal half holds it up"
-                                                + " at that speed. It will drop the heavy wing when slow; level it on the bench first.")
-                                : Finding.fine("It flies level, so nothing needs doing."));
+                                        words.say(
+                                                "It leans on the bench and flies level: twist or an unequal half holds it up at "
+                                                        + "that speed. It will drop the heavy wing when slow; level it on the bench first."))
+                                : Finding.fine(words.say("It flies level, so nothing needs doing.")));
             case ROLLS_LEFT, ROLLS_RIGHT ->
                 findings.add(
                         same
-                                ? Finding.fine(
-                                        "It rolls to the side that is heavy on the bench: mass fits. Level it, then fly"
-                                                + " again before anything is bent.")
-                                : Finding.lookAgain("It rolls " + (right ? "right" : "left")
-                                        + (answer.wasSeen() ? ", and the bench" : ", and the ledger")
-                                        + " does not show that wing heavy: look at twist, spans, hinge lines and"
-                                        + " trims, not at ballast."));
+                                ? Finding.fine(words.say(
+                                        "It rolls to the side that is heavy on the bench: mass fits. Level it, then fly "
+                                                + "again before anything is bent."))
+                                : Finding.lookAgain(notHeavy(right)));
         }
         if (inputs().flight() == Lean.InFlight.ROLLS_LEFT || right) {
             when();
         }
     }
 
+    private String notHeavy(boolean right) {
+        var look = words.say("look at twist, spans, hinge lines and trims, not at ballast.");
+        var side = words.say(right ? "right" : "left");
+        return answer.wasSeen()
+                ? words.say("It rolls to the {0}, and the bench does not show that wing heavy: {1}", side, look)
+                : words.say("It rolls to the {0}, and the ledger does not show that wing heavy: {1}", side, look);
+    }
+
     private void when() {
         switch (inputs().when()) {
             case NOT_KNOWN ->
-                findings.add(Finding.lookAgain("Fly it slow and fast, with and without power: mass and unequal"
-                        + " halves roll it alike at all speeds, twist grows with the square of the speed, torque goes with the"
-                        + " power."));
-            case AT_ALL_SPEEDS -> findings.add(Finding.fine("Alike at all speeds: mass or unequal halves, not twist."));
-            case MORE_WHEN_FAST -> findings.add(Finding.fine("More when fast: twist or a control surface, not mass."));
+                findings.add(Finding.lookAgain(
+                        words.say("Fly it slow and fast, with and without power: mass and unequal halves roll it "
+                                + "alike at all speeds, twist grows with the square of the speed, torque goes with "
+                                + "the power.")));
+            case AT_ALL_SPEEDS ->
+                findings.add(Finding.fine(words.say("Alike at all speeds: mass or unequal halves, not twist.")));
+            case MORE_WHEN_FAST ->
+                findings.add(Finding.fine(words.say("More when fast: twist or a control surface, not mass.")));
             case ONLY_UNDER_POWER ->
                 findings.add(Finding.fine(
-                        "Only under power: torque and slipstream of the propeller; side thrust or trim, not ballast."));
+                        words.say("Only under power: torque and slipstream of the propeller; side thrust or trim, "
+                                + "not ballast.")));
         }
     }
 
     private void twist() {
         answer.moments()
                 .twist()
-                .ifPresent(twist -> findings.add(Finding.fine(String.format(
-                        Locale.ROOT,
-                        "The difference of twist pulls %s like %.1f g at the tip at that speed, and would end in about %.0f° of roll a"
-                                + " second; both are estimates to a fifth.",
-                        twist.value() > 0 ? "right" : "left",
-                        1000 * Math.abs(twist.value()) / answer.tip(),
-                        Math.abs(Math.toDegrees(answer.moments().rollRate().orElseThrow()))))));
+                .ifPresent(twist -> findings.add(Finding.fine(words.say(
+                        "The difference of twist pulls to the {0} like {1} at the tip at that speed, and would end in about {2} of"
+                                + " roll a second; both are estimates to a fifth.",
+                        side(twist),
+                        words.grams(Math.abs(twist.value()) / answer.tip()),
+                        words.number(
+                                        Math.abs(Math.toDegrees(
+                                                answer.moments().rollRate().orElseThrow())),
+                                        0)
+                                + "°"))));
         if (answer.moments().twistDifference().isPresent()
                 && answer.moments().twist().isEmpty()) {
-            findings.add(Finding.lookAgain("What the twist does needs the shape of the wing and the speed flown."));
+            findings.add(Finding.lookAgain(
+                    words.say("What the twist does needs the shape of the wing and the speed flown.")));
         }
     }
 
-    private static String side(Moment moment) {
-        return moment.value() > 0 ? "right" : "left";
+    private String side(Moment moment) {
+        return moment.value() > 0 ? words.say("right") : words.say("left");
     }
 
-    private static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.0f mm", 1000 * metres);
+    private String mm(double metres) {
+        return words.mm(metres, 0);
     }
 }

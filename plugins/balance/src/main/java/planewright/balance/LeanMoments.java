@@ -44,6 +44,7 @@ final class LeanMoments {
     /** A smaller wing is none, m². */
     private static final double LEAST_AREA = 1e-6;
 
+    private final Words words;
     private final Lean.Inputs inputs;
 
     /**
@@ -55,7 +56,8 @@ final class LeanMoments {
      */
     record Moment(String name, double value, double spread) {}
 
-    LeanMoments(Lean.Inputs inputs) {
+    LeanMoments(Words words, Lean.Inputs inputs) {
+        this.words = words;
         this.inputs = inputs;
     }
 
@@ -66,11 +68,11 @@ final class LeanMoments {
         var by = inputs.levelledBy().or(() -> ballast.flatMap(Lean.PartLine::mass));
         var at = inputs.levelledAt().or(() -> ballast.map(Lean.PartLine::y));
         if (by.isPresent() && at.isPresent() && at.get().in(METRE) != 0) {
-            seen.add(product("the ballast that levels it", -1, by.get(), KILOGRAM, at.get(), METRE));
+            seen.add(product(words.say("the ballast that levels it"), -1, by.get(), KILOGRAM, at.get(), METRE));
         }
         if (inputs.tipReading().isPresent() && inputs.tipReadingAt().isPresent()) {
             seen.add(product(
-                    "the scale under the tip",
+                    words.say("the scale under the tip"),
                     1,
                     inputs.tipReading().get(),
                     KILOGRAM,
@@ -85,7 +87,7 @@ final class LeanMoments {
                     of -> of[0] * of[1] * Math.tan(of[2]),
                     new double[] {mass.value(), height.in(METRE), hung.in(RADIAN)},
                     new double[] {mass.spread(), Refusals.spread(height, METRE), Refusals.spread(hung, RADIAN)});
-            seen.add(new Moment("the lean while hung", moment.value(), moment.spread()));
+            seen.add(new Moment(words.say("the lean while hung"), moment.value(), moment.spread()));
         }
         return seen;
     }
@@ -135,12 +137,13 @@ final class LeanMoments {
     }
 
     /** {@code left wing panel} and {@code right wing panel} make {@code wing panel, left and right}. */
-    private static String pair(String name) {
+    private String pair(String name) {
         var stripped = name.strip();
         var lower = stripped.toLowerCase(Locale.ROOT);
         for (var side : List.of("left ", "right ")) {
             if (lower.startsWith(side)) {
-                return stripped.substring(side.length()).strip() + ", left and right";
+                return words.say(
+                        "{0}, left and right", stripped.substring(side.length()).strip());
             }
         }
         return stripped;
@@ -198,7 +201,7 @@ final class LeanMoments {
                 },
                 values,
                 spreads);
-        return Optional.of(new Moment("unequal wing halves", moment.value(), moment.spread()));
+        return Optional.of(new Moment(words.say("unequal wing halves"), moment.value(), moment.spread()));
     }
 
     /** Where a half's centroid lies, as a share of its span; half way where the shape is not known. */
@@ -239,7 +242,9 @@ final class LeanMoments {
                     Refusals.spread(speed, METRE_PER_SECOND), twist.get().spread()
                 });
         return Optional.of(new Moment(
-                "unequal tip twist", moment.value(), Math.hypot(moment.spread(), STRIPS * Math.abs(moment.value()))));
+                words.say("unequal tip twist"),
+                moment.value(),
+                Math.hypot(moment.spread(), STRIPS * Math.abs(moment.value()))));
     }
 
     /** Roll rate that the difference of twist would end in, rad/s, right wing down positive. */

@@ -247,6 +247,6 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
 
     @Override
     public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
-        return LedgerAnswer.of(inputs).results();
+        return LedgerAnswer.of(new Words(run.language()), inputs).results();
     }
 }

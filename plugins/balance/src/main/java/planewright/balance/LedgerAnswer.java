@@ -24,7 +24,7 @@ import planewright.api.quantity.Units.MomentOfMass;
 import planewright.balance.MassPoint.Vector;
 
 /** Puts the ledger's results together from the mass properties of the parts that count. */
-record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties total) {
+record LedgerAnswer(Words words, Ledger.Inputs inputs, List<Counted> parts, MassProperties total) {
     /** A line of the ledger that has both mass and station. */
     record Counted(Ledger.PartLine line, MassPoint point) {
         String name() {
@@ -32,13 +32,14 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
         }
     }
 
-    static LedgerAnswer of(Ledger.Inputs inputs) throws UnsuitableInput {
+    static LedgerAnswer of(Words words, Ledger.Inputs inputs) throws UnsuitableInput {
         var counted = inputs.parts().stream()
                 .filter(line -> line.mass().isPresent() && line.x().isPresent())
                 .map(line -> new Counted(line, point(line)))
                 .toList();
-        LedgerChecks.require(inputs, counted.isEmpty());
+        LedgerChecks.require(words, inputs, counted.isEmpty());
         return new LedgerAnswer(
+                words,
                 inputs,
                 counted,
                 MassProperties.of(counted.stream().map(Counted::point).toList()));
@@ -113,7 +114,9 @@ record LedgerAnswer(Ledger.Inputs inputs, List<Counted> parts, MassProperties to
                 part.name(),
                 length(total.moveFor(target, part.point())),
                 length(station),
-                inside(station.value()).map(inside -> inside ? "yes" : "no").orElse("not known"),
+                inside(station.value())
+                        .map(inside -> inside ? words.say("yes") : words.say("no"))
+                        .orElse(words.say("not known")),
                 ballast.value() > 0 && ballast.value() < total.mass().value()
                         ? Optional.of(measured(ballast, KILOGRAM).to(GRAM))
                         : Optional.empty());

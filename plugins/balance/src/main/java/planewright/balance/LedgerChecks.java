@@ -11,23 +11,29 @@ import planewright.api.quantity.Measured;
 final class LedgerChecks {
     private static final Measured<Length> FARTHEST = Measured.of(Refusals.FARTHEST, METRE);
 
-    private final Refusals refusals = new Refusals();
+    private final Words words;
+    private final Refusals refusals;
     private final HashSet<String> taken = new HashSet<>();
 
-    private LedgerChecks() {}
+    private LedgerChecks(Words words) {
+        this.words = words;
+        this.refusals = new Refusals(words);
+    }
 
     /**
      * @param empty whether not a single part has both mass and station
      */
-    static void require(Ledger.Inputs inputs, boolean empty) throws UnsuitableInput {
-        var checks = new LedgerChecks();
+    static void require(Words words, Ledger.Inputs inputs, boolean empty) throws UnsuitableInput {
+        var checks = new LedgerChecks(words);
         if (empty) {
             checks.refusals.add(
                     "parts",
-                    "Parts",
-                    inputs.parts().isEmpty() ? "empty" : "without a single part that has both mass and station x",
-                    "1 or more parts with mass and station",
-                    "Weigh the parts and measure where they sit");
+                    words.say("Parts"),
+                    inputs.parts().isEmpty()
+                            ? words.say("empty")
+                            : words.say("without a single part that has both mass and station x"),
+                    words.say("1 or more parts with mass and station"),
+                    words.say("Weigh the parts and measure where they sit"));
         }
         for (int i = 0; i < inputs.parts().size(); i++) {
             checks.line("parts[" + i + "].", i + 1, inputs.parts().get(i));
@@ -40,18 +46,22 @@ final class LedgerChecks {
     private void line(String path, int number, Ledger.PartLine line) {
         refusals.name(
                 path + "name",
-                "row " + number + " of Parts",
+                words.say("row {0} of Parts", number),
                 line.name(),
                 taken,
-                "Tell them apart, such as '" + line.name() + " 1' and '" + line.name() + " 2'");
+                words.say("Tell them apart, such as '{0} 1' and '{1} 2'", line.name(), line.name()));
         var name = "'" + line.name() + "'";
-        line.mass().ifPresent(mass -> refusals.spread(path + "mass", "mass of " + name, mass, mass));
-        line.x().ifPresent(x -> refusals.spread(path + "x", "x of " + name, x, FARTHEST));
-        refusals.spread(path + "y", "y of " + name, line.y(), FARTHEST);
-        refusals.spread(path + "z", "z of " + name, line.z(), FARTHEST);
-        line.length().ifPresent(length -> refusals.spread(path + "length", "length of " + name, length, length));
-        line.width().ifPresent(width -> refusals.spread(path + "width", "width of " + name, width, width));
-        line.height().ifPresent(height -> refusals.spread(path + "height", "height of " + name, height, height));
+        line.mass().ifPresent(mass -> refusals.spread(path + "mass", words.say("mass of {0}", name), mass, mass));
+        line.x().ifPresent(x -> refusals.spread(path + "x", words.say("x of {0}", name), x, FARTHEST));
+        refusals.spread(path + "y", words.say("y of {0}", name), line.y(), FARTHEST);
+        refusals.spread(path + "z", words.say("z of {0}", name), line.z(), FARTHEST);
+        line.length()
+                .ifPresent(
+                        length -> refusals.spread(path + "length", words.say("length of {0}", name), length, length));
+        line.width().ifPresent(width -> refusals.spread(path + "width", words.say("width of {0}", name), width, width));
+        line.height()
+                .ifPresent(
+                        height -> refusals.spread(path + "height", words.say("height of {0}", name), height, height));
     }
 
     private void mayMove(Ledger.Inputs inputs) {
@@ -64,9 +74,9 @@ final class LedgerChecks {
                                 && line.x().isPresent()))
                 .ifPresent(name -> refusals.add(
                         "mayMove",
-                        "Part that may move",
+                        words.say("Part that may move"),
                         "'" + name + "'",
-                        "the name of a part with mass and station",
-                        "Write it as in the list of parts, or leave it empty"));
+                        words.say("the name of a part with mass and station"),
+                        words.say("Write it as in the list of parts, or leave it empty")));
     }
 }

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
@@ -24,25 +23,35 @@ final class LedgerFigures {
     private LedgerFigures() {}
 
     static Drawing plan(LedgerAnswer answer) {
-        return drawing(answer, "From above", answer.inputs().planform().map(Outlines::plan), false);
+        return drawing(
+                answer,
+                answer.words().say("From above"),
+                answer.inputs().planform().map(Outlines::plan),
+                false);
     }
 
     static Drawing side(LedgerAnswer answer) {
-        return drawing(answer, "From the side", answer.inputs().planform().map(Outlines::side), true);
+        return drawing(
+                answer,
+                answer.words().say("From the side"),
+                answer.inputs().planform().map(Outlines::side),
+                true);
     }
 
     static Chart massByGroup(LedgerAnswer answer) {
         var groups = new LinkedHashMap<String, double[]>();
         for (var part : answer.parts()) {
-            var group = part.line().group().isBlank() ? "other" : part.line().group();
+            var group = part.line().group().isBlank()
+                    ? answer.words().say("other")
+                    : part.line().group();
             var sums = groups.computeIfAbsent(group, name -> new double[2]);
             sums[0] += MM * part.point().mass();
             sums[1] = Math.hypot(sums[1], MM * part.point().massSpread());
         }
         return new Chart.Bars(
-                "Mass by group",
-                "Group",
-                new Chart.Axis("Mass", "g"),
+                answer.words().say("Mass by group"),
+                answer.words().say("Group"),
+                new Chart.Axis(answer.words().say("Mass"), "g"),
                 groups.entrySet().stream()
                         .map(group -> new Chart.Bar(group.getKey(), group.getValue()[0], group.getValue()[1]))
                         .sorted(Comparator.comparingDouble(bar -> -bar.value()))
@@ -52,9 +61,9 @@ final class LedgerFigures {
     static Chart pull(LedgerAnswer answer) {
         double x = answer.total().balance().x().value();
         return new Chart.Bars(
-                "Who pulls the nose down (−) and the tail down (+)",
-                "Part",
-                new Chart.Axis("Moment about the balance point", "g.mm"),
+                answer.words().say("Who pulls the nose down (−) and the tail down (+)"),
+                answer.words().say("Part"),
+                new Chart.Axis(answer.words().say("Moment about the balance point"), "g.mm"),
                 answer.parts().stream()
                         .map(part -> new Chart.Bar(
                                 part.name(),
@@ -135,13 +144,16 @@ final class LedgerFigures {
     private static Drawing.Dimension dimension(LedgerAnswer answer, boolean side) {
         var balance = answer.total().balance().at();
         var from = side ? new Point(0, MM * balance.z()) : new Point(MM * balance.y(), 0);
-        return new Drawing.Dimension(from, at(balance, side), String.format(Locale.ROOT, "%.1f mm", MM * balance.x()));
+        return new Drawing.Dimension(from, at(balance, side), answer.words().mm(balance.x()));
     }
 
     private static List<Drawing.Shape> marks(LedgerAnswer answer, boolean side) {
         var marks = new ArrayList<Drawing.Shape>();
         var datum = answer.inputs().datum();
-        marks.add(new Drawing.Mark(new Point(0, 0), Drawing.Sign.DATUM, datum.isBlank() ? "datum" : "datum: " + datum));
+        marks.add(new Drawing.Mark(
+                new Point(0, 0),
+                Drawing.Sign.DATUM,
+                datum.isBlank() ? answer.words().say("datum") : answer.words().say("datum: {0}", datum)));
         answer.target()
                 .ifPresent(target -> marks.add(new Drawing.Mark(
                         at(
@@ -151,9 +163,11 @@ final class LedgerFigures {
                                         answer.total().balance().z().value()),
                                 side),
                         Drawing.Sign.TARGET,
-                        "target")));
-        marks.add(
-                new Drawing.Mark(at(answer.total().balance().at(), side), Drawing.Sign.BALANCE_POINT, "balances here"));
+                        answer.words().say("target"))));
+        marks.add(new Drawing.Mark(
+                at(answer.total().balance().at(), side),
+                Drawing.Sign.BALANCE_POINT,
+                answer.words().say("balances here")));
         return marks;
     }
 

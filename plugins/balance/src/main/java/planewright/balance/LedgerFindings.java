@@ -1,12 +1,8 @@
 package planewright.balance;
 
-import static planewright.balance.Words.grams;
-import static planewright.balance.Words.mm;
-
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import planewright.api.calculator.Finding;
 import planewright.api.quantity.Units;
@@ -19,11 +15,13 @@ final class LedgerFindings {
     /** As many tolerances behind the target it is no longer safe to try in flight: common practice, no source. */
     private static final double FAR = 5;
 
+    private final Words words;
     private final LedgerAnswer answer;
     private final MassProperties total;
     private final List<Finding> findings = new ArrayList<>();
 
     LedgerFindings(LedgerAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
         this.total = answer.total();
     }
@@ -33,7 +31,7 @@ final class LedgerFindings {
                 .ifPresentOrElse(
                         this::target,
                         () -> findings.add(Finding.lookAgain(
-                                "No target is given, so nothing says whether this balance is right.")));
+                                words.say("No target is given, so nothing says whether this balance is right."))));
         outside();
         uncounted();
         doubt();
@@ -45,16 +43,21 @@ final class LedgerFindings {
         double off = total.balance().x().value() - target;
         double tolerance = answer.inputs().tolerance().in(Units.METRE);
         var where = Words.isNone(off)
-                ? "The balance point is at the target"
-                : "The balance point is " + mm(Math.abs(off)) + (off > 0 ? " behind" : " ahead of") + " the target";
+                ? words.say("The balance point is at the target")
+                : off > 0
+                        ? words.say("The balance point is {0} behind the target", words.mm(Math.abs(off)))
+                        : words.say("The balance point is {0} ahead of the target", words.mm(Math.abs(off)));
         if (Math.abs(off) <= tolerance) {
-            findings.add(Finding.fine(where + ", within the tolerance of " + mm(tolerance) + "."));
+            findings.add(Finding.fine(words.say("{0}, within the tolerance of {1}.", where, words.mm(tolerance))));
         } else if (off > FAR * tolerance) {
-            findings.add(Finding.stop(where + ", so it is far too tail-heavy. Do not fly it like this: it may not be"
-                    + " controllable. " + remedy(target)));
+            findings.add(Finding.stop(words.say(
+                    "{0}, so it is far too tail-heavy. Do not fly it like this: it may not be " + "controllable. {1}",
+                    where, remedy(target))));
         } else {
             findings.add(Finding.lookAgain(
-                    where + ", so it is " + (off > 0 ? "tail" : "nose") + "-heavy. " + remedy(target)));
+                    off > 0
+                            ? words.say("{0}, so it is tail-heavy. {1}", where, remedy(target))
+                            : words.say("{0}, so it is nose-heavy. {1}", where, remedy(target))));
         }
     }
 
@@ -62,44 +65,54 @@ final class LedgerFindings {
     private String remedy(double target) {
         return answer.whatIf(target).stream()
                 .filter(line -> answer.mayMove(line.part()))
-                .filter(line -> !line.inside().equals("no"))
+                .filter(line -> answer.inside(line.station().in(Units.METRE)).orElse(true))
                 .findFirst()
                 .map(line -> {
                     double move = line.move().in(Units.METRE);
-                    return "Moving '" + line.part() + "' " + mm(Math.abs(move)) + (move > 0 ? " aft" : " forward")
-                            + " would bring it there.";
+                    return move > 0
+                            ? words.say(
+                                    "Moving '{0}' {1} aft would bring it there.", line.part(), words.mm(Math.abs(move)))
+                            : words.say(
+                                    "Moving '{0}' {1} forward would bring it there.",
+                                    line.part(), words.mm(Math.abs(move)));
                 })
                 .orElseGet(() -> answer.inputs()
                         .mayMove()
                         .filter(name -> !name.isBlank())
-                        .map(name -> "Moving '" + name.strip() + "' alone would take it out of the aircraft;"
-                                + " ballast or other moves are needed.")
-                        .orElse("No part alone can be moved far enough; ballast or several moves are needed."));
+                        .map(name -> words.say(
+                                "Moving '{0}' alone would take it out of the aircraft; ballast or other moves are "
+                                        + "needed.",
+                                name.strip()))
+                        .orElse(words.say(
+                                "No part alone can be moved far enough; ballast or several moves are needed.")));
     }
 
     private void outside() {
         if (!answer.inside(total.balance().x().value()).orElse(true)) {
-            findings.add(
-                    Finding.stop(
-                            "The balance point is " + mm(total.balance().x().value())
-                                    + " aft of the datum, which is outside the aircraft: a station, a unit or the datum must be wrong."));
+            findings.add(Finding.stop(words.say(
+                    "The balance point is {0} aft of the datum, which is outside the aircraft: a "
+                            + "station, a unit or the datum must be wrong.",
+                    words.mm(total.balance().x().value()))));
         }
     }
 
     private void uncounted() {
         var left = answer.inputs().parts().stream()
                 .filter(line -> line.mass().isEmpty() || line.x().isEmpty())
-                .map(line -> "'" + line.name() + "' (no " + (line.mass().isEmpty() ? "mass" : "station") + ")")
+                .map(line -> line.mass().isEmpty()
+                        ? words.say("'{0}' (no mass)", line.name())
+                        : words.say("'{0}' (no station)", line.name()))
                 .collect(Collectors.joining(", "));
         if (!left.isEmpty()) {
-            findings.add(Finding.lookAgain("Not counted: " + left + "."));
+            findings.add(Finding.lookAgain(words.say("Not counted: {0}.", left)));
         }
         long exact = answer.parts().stream()
                 .filter(part -> part.line().mass().orElseThrow().plusMinus().isEmpty())
                 .count();
         if (exact > 0) {
-            findings.add(Finding.lookAgain(exact + " of " + answer.parts().size()
-                    + " masses carry no ± and count as exact, so the ± of the balance point is too small."));
+            findings.add(Finding.lookAgain(words.say(
+                    "{0} of {1} masses carry no ± and count as exact, so the ± of the balance point " + "is too small.",
+                    exact, answer.parts().size())));
         }
     }
 
@@ -110,12 +123,9 @@ final class LedgerFindings {
             var worst = answer.parts().stream()
                     .max(Comparator.comparingDouble(part -> total.varianceShare(part.point())))
                     .orElseThrow();
-            findings.add(Finding.lookAgain(String.format(
-                    Locale.ROOT,
-                    "The balance point is only known to ± %s. Weigh or measure '%s' again: it brings %.0f %% of the doubt.",
-                    mm(spread),
-                    worst.name(),
-                    100 * total.varianceShare(worst.point()))));
+            findings.add(Finding.lookAgain(words.say(
+                    "The balance point is only known to ± {0}. Weigh or measure '{1}' again: it brings {2} of the doubt.",
+                    words.mm(spread), worst.name(), words.percent(total.varianceShare(worst.point()), 0))));
         }
     }
 
@@ -124,22 +134,29 @@ final class LedgerFindings {
         double tolerance = answer.inputs().tolerance().in(Units.METRE);
         boolean asked = answer.inputs().targetY().isPresent();
         if (asked && Math.abs(off) <= tolerance) {
-            findings.add(
-                    Finding.fine("Sideways it is " + mm(Math.abs(off)) + " off the target, within the tolerance."));
+            findings.add(Finding.fine(
+                    words.say("Sideways it is {0} off the target, within the tolerance.", words.mm(Math.abs(off)))));
             return;
         }
         double half = LedgerFigures.halfSpan(answer);
         boolean felt = Math.abs(off) > 2 * total.balance().y().spread() && Math.abs(off) > LEAN * half;
         if (asked || half > 0 && felt) {
-            findings.add(Finding.lookAgain("It leans to the " + (off > 0 ? "right" : "left")
-                    + level(off, half + Math.signum(off) * answer.targetY())));
+            findings.add(Finding.lookAgain(
+                    off > 0
+                            ? words.say(
+                                    "It leans to the right{0}", level(off, half + Math.signum(off) * answer.targetY()))
+                            : words.say(
+                                    "It leans to the left{0}",
+                                    level(off, half + Math.signum(off) * answer.targetY()))));
         }
     }
 
     /** What would level it at an arm from the target, m; a target beyond the tip has none. */
     private String level(double off, double arm) {
         return arm > 0
-                ? ": " + grams(total.mass().value() * Math.abs(off) / arm) + " at the other tip would level it."
-                : ": it balances " + mm(Math.abs(off)) + " beside the target.";
+                ? words.say(
+                        ": {0} at the other tip would level it.",
+                        words.grams(total.mass().value() * Math.abs(off) / arm))
+                : words.say(": it balances {0} beside the target.", words.mm(Math.abs(off)));
     }
 }

@@ -1,6 +1,5 @@
 package planewright.balance;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -35,7 +34,13 @@ final class PieceTable {
             new Piece("1 euro", 7.5),
             new Piece("2 euro", 8.5));
 
-    static final List<Piece> STEEL_WASHERS = washers();
+    static final List<Piece> STEEL_WASHERS = List.of(
+            new Piece("M3 washer", washer(3.2, 7, 0.5)),
+            new Piece("M4 washer", washer(4.3, 9, 0.8)),
+            new Piece("M5 washer", washer(5.3, 10, 1.0)),
+            new Piece("M6 washer", washer(6.4, 12, 1.6)),
+            new Piece("M8 washer", washer(8.4, 16, 1.6)),
+            new Piece("M10 washer", washer(10.5, 20, 2.0)));
 
     /**
      * A piece.
@@ -50,21 +55,5 @@ final class PieceTable {
     /** Mass of a flat ring of steel, g; diameters and height in mm. */
     static double washer(double hole, double outside, double height) {
         return STEEL * Math.PI / 4 * (outside * outside - hole * hole) * height;
-    }
-
-    private static List<Piece> washers() {
-        double[][] sizes = {
-            {3, 3.2, 7, 0.5},
-            {4, 4.3, 9, 0.8},
-            {5, 5.3, 10, 1.0},
-            {6, 6.4, 12, 1.6},
-            {8, 8.4, 16, 1.6},
-            {10, 10.5, 20, 2.0}
-        };
-        var washers = new ArrayList<Piece>();
-        for (var size : sizes) {
-            washers.add(new Piece("M" + (int) size[0] + " washer", washer(size[1], size[2], size[3])));
-        }
-        return List.copyOf(washers);
     }
 }

@@ -12,7 +12,6 @@ import planewright.api.calculator.UnsuitableInput;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.shared.planform.Outlines;
-import planewright.shared.quantity.QuantityText;
 
 /** Collects what cannot be computed with, beyond the bounds that stand with the inputs themselves. */
 final class Refusals {
@@ -22,7 +21,12 @@ final class Refusals {
     /** A smaller ± than a nanogram or a picometre is none: no scale and no rule resolves it. In kg or m. */
     static final double LEAST_SPREAD = 1e-12;
 
+    private final Words words;
     private final List<InputProblem> problems = new ArrayList<>();
+
+    Refusals(Words words) {
+        this.words = words;
+    }
 
     /** The standard uncertainty in a unit of the SI; 0 where none is known or it is too small to mean anything. */
     static <Q extends Quantity<Q>> double spread(Measured<Q> value, Unit<Q> unit) {
@@ -40,19 +44,24 @@ final class Refusals {
         if (value.plusMinus().isPresent() && value.spreadIn(unit) > limit.in(unit)) {
             add(
                     input,
-                    "± of " + name,
+                    words.say("± of {0}", name),
                     bare(value.plusMinus().orElseThrow()),
-                    "up to " + bare(limit.value()),
-                    "Weigh or measure it again");
+                    words.say("up to {0}", bare(limit.value())),
+                    words.say("Weigh or measure it again"));
         }
     }
 
     /** Refuses a name that is blank or that stands there already. */
     void name(String input, String row, String name, HashSet<String> taken, String wayOut) {
         if (name.isBlank()) {
-            add(input, "name of " + row, "empty", "a name", "Say what it is");
+            add(
+                    input,
+                    words.say("name of {0}", row),
+                    words.say("empty"),
+                    words.say("a name"),
+                    words.say("Say what it is"));
         } else if (!taken.add(name.strip().toLowerCase(Locale.ROOT))) {
-            add(input, "'" + name + "'", "there twice", "each name once", wayOut);
+            add(input, "'" + name + "'", words.say("there twice"), words.say("each name once"), wayOut);
         }
     }
 
@@ -62,10 +71,10 @@ final class Refusals {
                 .filter(reach -> !(reach <= FARTHEST))
                 .ifPresent(reach -> add(
                         "planform",
-                        "Shape",
-                        "farther than 100 m from the datum",
-                        "all of it within 100 m",
-                        "Look at its units and at sweep angles near 90°"));
+                        words.say("Shape"),
+                        words.say("farther than 100 m from the datum"),
+                        words.say("all of it within 100 m"),
+                        words.say("Look at its units and at sweep angles near 90°")));
     }
 
     void throwIfAny() throws UnsuitableInput {
@@ -74,7 +83,7 @@ final class Refusals {
         }
     }
 
-    private static <Q extends Quantity<Q>> String bare(Quantity<Q> quantity) {
-        return QuantityText.show(new Measured<>(quantity, Optional.empty()));
+    private <Q extends Quantity<Q>> String bare(Quantity<Q> quantity) {
+        return words.show(new Measured<>(quantity, Optional.empty()));
     }
 }

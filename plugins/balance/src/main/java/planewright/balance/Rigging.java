@@ -56,7 +56,20 @@ final class Rigging {
      * @param trims whether it pitches and is not a flap
      * @param responds the axis about which it is meant to turn the aircraft
      */
-    record Control(String name, Turn turn, boolean trims, Axis responds) {}
+    record Control(String name, Turn turn, boolean trims, Axis responds) {
+        private static final String BOTH_ALIKE = ", both alike";
+        private static final String OPPOSITE = ", opposite";
+
+        /** The name in the builder's language. */
+        String told(Words words) {
+            if (name.endsWith(BOTH_ALIKE)) {
+                return words.say("{0}, both alike", name.substring(0, name.length() - BOTH_ALIKE.length()));
+            }
+            return name.endsWith(OPPOSITE)
+                    ? words.say("{0}, opposite", name.substring(0, name.length() - OPPOSITE.length()))
+                    : name;
+        }
+    }
 
     /** What a control surface is for. */
     enum Axis {
@@ -152,12 +165,12 @@ final class Rigging {
             case RUDDER -> List.of(new Control(line.name(), opposite, false, Axis.YAW));
             case ELEVON ->
                 List.of(
-                        new Control(line.name() + ", both alike", alike, true, Axis.PITCH),
-                        new Control(line.name() + ", opposite", opposite, false, Axis.ROLL));
+                        new Control(line.name() + Control.BOTH_ALIKE, alike, true, Axis.PITCH),
+                        new Control(line.name() + Control.OPPOSITE, opposite, false, Axis.ROLL));
             case RUDDERVATOR ->
                 List.of(
-                        new Control(line.name() + ", both alike", alike, true, Axis.PITCH),
-                        new Control(line.name() + ", opposite", opposite, false, Axis.YAW));
+                        new Control(line.name() + Control.BOTH_ALIKE, alike, true, Axis.PITCH),
+                        new Control(line.name() + Control.OPPOSITE, opposite, false, Axis.YAW));
         };
     }
 

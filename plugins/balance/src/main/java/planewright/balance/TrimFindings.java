@@ -4,7 +4,6 @@ import static planewright.api.quantity.Units.METRE_PER_SECOND;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import planewright.api.calculator.Finding;
 import planewright.api.journal.Planform.Surface;
 import planewright.shared.planform.Outlines;
@@ -31,12 +30,14 @@ final class TrimFindings {
     /** A surface of less than this share of the wing is no canard. */
     private static final double SMALL = 0.02;
 
+    private final Words words;
     private final BalanceRangeAnswer answer;
     private final LevelFlight level;
     private final List<Surface> surfaces;
     private final List<Finding> findings = new ArrayList<>();
 
     TrimFindings(BalanceRangeAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
         this.level = answer.level();
         this.surfaces = answer.inputs().planform().surfaces();
@@ -50,111 +51,118 @@ final class TrimFindings {
 
     private void speed(double lift) {
         double speed = level.speed().orElseThrow();
-        var at = String.format(Locale.ROOT, "At %.1f m/s it needs a lift coefficient of %.2f", speed, lift);
+        var at = words.say(
+                "At {0} m/s it needs a lift coefficient of {1}", words.number(speed, 1), words.number(lift, 2));
         var stall = level.stallSpeed().map(slowest -> slowest.in(METRE_PER_SECOND));
         if (stall.isPresent() && speed < stall.get()) {
-            findings.add(Finding.stop(at + String.format(Locale.ROOT, ", but it stalls below %.1f m/s.", stall.get())));
+            findings.add(
+                    Finding.stop(words.say("{0}, but it stalls below {1} m/s.", at, words.number(stall.get(), 1))));
             return;
         }
         if (stall.isEmpty() || level.state().isEmpty()) {
-            findings.add(
-                    Finding.lookAgain(at + ", at angles of wing or control surface beyond what is told here. Look at"
-                            + " speed, settings and where it balances."));
+            findings.add(Finding.lookAgain(words.say(
+                    "{0}, at angles of wing or control surface beyond what is told here. Look at "
+                            + "speed, settings and where it balances.",
+                    at)));
             return;
         }
         double slowest = stall.get();
-        var margin = String.format(Locale.ROOT, ", %.0f %% above its stall speed", 100 * (speed / slowest - 1));
+        var margin = words.say("{0}, {1} above its stall speed", at, words.percent(speed / slowest - 1, 0));
         findings.add(
                 speed < SAFE * slowest
-                        ? Finding.lookAgain(at + margin + ": little room for a gust or a turn.")
-                        : Finding.fine(at + margin + "."));
+                        ? Finding.lookAgain(words.say("{0}: little room for a gust or a turn.", margin))
+                        : Finding.fine(words.say("{0}.", margin)));
         level.trimAngle().ifPresentOrElse(this::trim, this::untrimmed);
     }
 
     private void trim(double angle) {
         var name = answer.rigging().trimming().orElseThrow().name();
-        var text = String.format(
-                Locale.ROOT,
-                "It flies level with %.1f° %s of '%s'",
-                Math.abs(Math.toDegrees(angle)),
-                angle > 0 ? "down" : "up",
+        var text = words.say(
+                angle > 0 ? "It flies level with {0} down of '{1}'" : "It flies level with {0} up of '{1}'",
+                words.degrees(Math.abs(angle)),
                 name);
         findings.add(
                 Math.abs(angle) > MOST_TRIM
-                        ? Finding.lookAgain(
-                                text + ": that leaves little to steer with. Look at where it balances, and at"
-                                        + " how wing and tail are set.")
-                        : Finding.fine(text + "."));
+                        ? Finding.lookAgain(words.say(
+                                "{0}: that leaves little to steer with. Look at where it balances, and at how "
+                                        + "wing and tail are set.",
+                                text))
+                        : Finding.fine(words.say("{0}.", text)));
     }
 
     private void untrimmed() {
         double left = level.momentLeft();
         if (Math.abs(left) < NO_MOMENT) {
-            findings.add(Finding.fine("It is in trim with its controls neutral."));
+            findings.add(Finding.fine(words.say("It is in trim with its controls neutral.")));
             return;
         }
-        var turns = left > 0 ? "up" : "down";
+        var turns = left > 0 ? words.say("up") : words.say("down");
         findings.add(Finding.lookAgain(
                 answer.rigging().trimming().isPresent()
-                        ? "'" + answer.rigging().trimming().orElseThrow().name()
-                                + "' hardly pitches it: the nose is turned " + turns + " and nothing holds it."
-                        : "With its controls neutral the nose is turned " + turns
-                                + ". Give an elevator or elevon to see the angle that trims it."));
+                        ? words.say(
+                                "'{0}' hardly pitches it: the nose is turned {1} and nothing holds it.",
+                                answer.rigging().trimming().orElseThrow().name(), turns)
+                        : words.say(
+                                "With its controls neutral the nose is turned {0}. Give an elevator or elevon to "
+                                        + "see the angle that trims it.",
+                                turns)));
     }
 
     private void stall() {
         var stall = answer.stall();
         var first = surfaces.get(stall.surface());
-        var text = String.format(
-                Locale.ROOT,
-                "Slowed down, '%s' stalls first, %s (lift coefficient of the whole %.2f%s)",
+        var text = words.say(
+                answer.rigging().section(stall.surface()).given()
+                        ? "Slowed down, '{0}' stalls first, {1} (lift coefficient of the whole {2})"
+                        : "Slowed down, '{0}' stalls first, {1} (lift coefficient of the whole {2}, its section taken to bear"
+                                + " 1.0 ± 0.15)",
                 first.name(),
                 where(stall.along()),
-                stall.lift(),
-                answer.rigging().section(stall.surface()).given() ? "" : ", its section taken to bear 1.0 ± 0.15");
+                words.number(stall.lift(), 2));
         var wings = SurfaceGeometry.wings(answer.inputs().planform());
         var canard = canard(wings);
         if (!wings.contains(first)) {
             findings.add(
                     canard.contains(first)
-                            ? Finding.fine(text + ": ahead of the wing, so the nose drops by itself.")
-                            : Finding.lookAgain(text + ": behind the wing, so the nose may rise into a deeper stall."));
+                            ? Finding.fine(words.say("{0}: ahead of the wing, so the nose drops by itself.", text))
+                            : Finding.lookAgain(words.say(
+                                    "{0}: behind the wing, so the nose may rise into a deeper stall.", text)));
         } else if (!canard.isEmpty()) {
             ahead(text, canard.get(0));
         } else if (stall.tipReserve() < 0) {
-            findings.add(Finding.lookAgain(
-                    text + ": the tip, so it may drop a wing. Washout moves it inwards; keep speed" + " in turns."));
+            findings.add(Finding.lookAgain(words.say(
+                    "{0}: the tip, so it may drop a wing. Washout moves it inwards; keep speed in turns.", text)));
         } else if (stall.tipReserve() < LEAST_RESERVE) {
-            findings.add(Finding.lookAgain(text
-                    + String.format(
-                            Locale.ROOT,
-                            ", but the tip bears only %.0f %% more. Keep speed in turns.",
-                            100 * stall.tipReserve())));
+            findings.add(Finding.lookAgain(words.say(
+                    "{0}, but the tip bears only {1} more. Keep speed in turns.",
+                    text, words.percent(stall.tipReserve(), 0))));
         } else {
-            findings.add(Finding.fine(text
-                    + String.format(
-                            Locale.ROOT, ", inside the tip, which bears %.0f %% more.", 100 * stall.tipReserve())));
+            findings.add(Finding.fine(words.say(
+                    "{0}, inside the tip, which bears {1} more.", text, words.percent(stall.tipReserve(), 0))));
         }
     }
 
     /** That the wing stalls before a surface ahead of it; told with a doubt where nobody said how that is set. */
     private void ahead(String text, Surface canard) {
-        var before = text + ", before '" + canard.name() + "' does: the nose would rise into a deeper stall.";
+        var before = words.say("{0}, before '{1}' does: the nose would rise into a deeper stall.", text, canard.name());
         boolean known = answer.trimmed().linear().canBeTrimmed()
                 || answer.rigging().section(surfaces.indexOf(canard)).given();
         findings.add(
                 known
-                        ? Finding.stop(
-                                before + " The surface ahead must stall first: set it at more incidence, give it a"
-                                        + " section that bears less, or balance further forward.")
-                        : Finding.lookAgain(before + " That is with all surfaces set as drawn: give how '"
-                                + canard.name() + "' is set, or its elevator, to see it in trim."));
+                        ? Finding.stop(words.say(
+                                "{0} The surface ahead must stall first: set it at more incidence, give it a "
+                                        + "section that bears less, or balance further forward.",
+                                before))
+                        : Finding.lookAgain(words.say(
+                                "{0} That is with all surfaces set as drawn: give how '{1}' is set, or its "
+                                        + "elevator, to see it in trim.",
+                                before, canard.name())));
     }
 
-    private static String where(double along) {
+    private String where(double along) {
         return along < ROOT
-                ? "at its root"
-                : String.format(Locale.ROOT, "at %.0f %% of the way to its tip", 100 * along);
+                ? words.say("at its root")
+                : words.say("at {0} of the way to its tip", words.percent(along, 0));
     }
 
     /** Smaller surfaces whose lift acts ahead of the wing. */

@@ -177,6 +177,6 @@ public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Resu
 
     @Override
     public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
-        return WeighingAnswer.of(inputs).results();
+        return WeighingAnswer.of(new Words(run.language()), inputs).results();
     }
 }

@@ -30,30 +30,32 @@ import planewright.balance.Weighings.Support;
 /**
  * Puts the results of a weighing together.
  *
+ * @param words in which it is told
  * @param inputs what was given
  * @param rounds the supports of each round, by its word
  * @param outcomes what each round says
  * @param lateral whether in every round supports stand beside each other, so that y can be told
  */
 record WeighingAnswer(
+        Words words,
         Weighing.Inputs inputs,
         Map<String, List<Weighing.SupportLine>> rounds,
         Map<String, Weighings.Outcome> outcomes,
         boolean lateral) {
 
-    static WeighingAnswer of(Weighing.Inputs inputs) throws UnsuitableInput {
+    static WeighingAnswer of(Words words, Weighing.Inputs inputs) throws UnsuitableInput {
         var rounds = new LinkedHashMap<String, List<Weighing.SupportLine>>();
         inputs.supports()
                 .forEach(line -> rounds.computeIfAbsent(line.round().strip(), round -> new ArrayList<>())
                         .add(line));
-        WeighingChecks.require(inputs, rounds);
+        WeighingChecks.require(words, inputs, rounds);
         var outcomes = new LinkedHashMap<String, Weighings.Outcome>();
         rounds.forEach((round, lines) -> outcomes.put(
                 round,
                 Weighings.weigh(lines.stream().map(WeighingAnswer::support).toList())));
         boolean lateral =
                 rounds.values().stream().allMatch(lines -> WeighingChecks.apart(lines, Weighing.SupportLine::y));
-        return new WeighingAnswer(inputs, rounds, outcomes, lateral);
+        return new WeighingAnswer(words, inputs, rounds, outcomes, lateral);
     }
 
     Weighing.Results results() {
@@ -133,7 +135,7 @@ record WeighingAnswer(
     private List<Weighing.RoundLine> roundLines() {
         return outcomes.entrySet().stream()
                 .map(round -> new Weighing.RoundLine(
-                        round.getKey().isEmpty() ? "without a word" : round.getKey(),
+                        round.getKey().isEmpty() ? words.say("without a word") : round.getKey(),
                         measured(
                                         round.getValue().mass().value(),
                                         round.getValue().mass().spread(),

@@ -12,7 +12,6 @@ import java.util.function.Function;
 import javax.measure.quantity.Length;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
-import planewright.shared.quantity.QuantityText;
 
 /** Which weighings cannot be computed with. */
 final class WeighingChecks {
@@ -24,14 +23,20 @@ final class WeighingChecks {
 
     private static final Measured<Length> FARTHEST = Measured.of(Refusals.FARTHEST, METRE);
 
-    private final Refusals refusals = new Refusals();
+    private final Words words;
+    private final Refusals refusals;
 
-    private WeighingChecks() {}
+    private WeighingChecks(Words words) {
+        this.words = words;
+        this.refusals = new Refusals(words);
+    }
 
-    static void require(Weighing.Inputs inputs, Map<String, List<Weighing.SupportLine>> rounds) throws UnsuitableInput {
-        var checks = new WeighingChecks();
+    static void require(Words words, Weighing.Inputs inputs, Map<String, List<Weighing.SupportLine>> rounds)
+            throws UnsuitableInput {
+        var checks = new WeighingChecks(words);
         if (rounds.isEmpty()) {
-            checks.supports("empty", "2 or more", "Put a scale under each wheel or block");
+            checks.supports(
+                    words.say("empty"), words.say("2 or more"), words.say("Put a scale under each wheel or block"));
         }
         var taken = new HashSet<String>();
         for (int i = 0; i < inputs.supports().size(); i++) {
@@ -53,50 +58,58 @@ final class WeighingChecks {
     private void line(String path, int number, Weighing.SupportLine line, HashSet<String> taken) {
         var name = "'" + line.name() + "'";
         if (line.name().isBlank()) {
-            refusals.name(path + "name", "row " + number + " of Supports", line.name(), taken, "");
+            refusals.name(path + "name", words.say("row {0} of Supports", number), line.name(), taken, "");
         } else if (!taken.add((line.round().strip() + "\n" + line.name().strip()).toLowerCase(Locale.ROOT))) {
             refusals.add(
                     path + "name",
                     name,
-                    "there twice" + in(line.round().strip()),
-                    "each support once in a round",
-                    "Name the supports apart, or give a repeated weighing another word in 'Round'");
+                    in(words.say("there twice"), line.round().strip()),
+                    words.say("each support once in a round"),
+                    words.say("Name the supports apart, or give a repeated weighing another word in 'Round'"));
         }
         if (line.tare().in(KILOGRAM) > line.reading().in(KILOGRAM)) {
             refusals.add(
                     path + "tare",
-                    "tare of " + name,
-                    QuantityText.show(line.tare()),
-                    "up to its reading of " + QuantityText.show(line.reading()),
-                    "Read both again");
+                    words.say("tare of {0}", name),
+                    words.show(line.tare()),
+                    words.say("up to its reading of {0}", words.show(line.reading())),
+                    words.say("Read both again"));
         }
         var greatest = Measured.of(1000, KILOGRAM);
-        refusals.spread(path + "reading", "reading of " + name, line.reading(), greatest);
-        refusals.spread(path + "tare", "tare of " + name, line.tare(), greatest);
-        refusals.spread(path + "x", "x of " + name, line.x(), FARTHEST);
-        refusals.spread(path + "y", "y of " + name, line.y(), FARTHEST);
+        refusals.spread(path + "reading", words.say("reading of {0}", name), line.reading(), greatest);
+        refusals.spread(path + "tare", words.say("tare of {0}", name), line.tare(), greatest);
+        refusals.spread(path + "x", words.say("x of {0}", name), line.x(), FARTHEST);
+        refusals.spread(path + "y", words.say("y of {0}", name), line.y(), FARTHEST);
     }
 
     private void round(String round, List<Weighing.SupportLine> lines) {
         if (lines.size() < 2) {
-            supports(lines.size() + in(round), "2 or more in each round", "One scale alone tells only the mass");
+            supports(
+                    in(Integer.toString(lines.size()), round),
+                    words.say("2 or more in each round"),
+                    words.say("One scale alone tells only the mass"));
         } else if (!apart(lines, Weighing.SupportLine::x)) {
-            supports("all at one station" + in(round), "supports at different x", "One must stand ahead of the others");
+            supports(
+                    in(words.say("all at one station"), round),
+                    words.say("supports at different x"),
+                    words.say("One must stand ahead of the others"));
         } else if (total(lines) < LEAST_MASS) {
-            supports("without any load" + in(round), "readings above the tare", "Read the scales again");
+            supports(
+                    in(words.say("without any load"), round),
+                    words.say("readings above the tare"),
+                    words.say("Read the scales again"));
         } else if (doubt(lines) > total(lines)) {
             supports(
-                    "lighter in sum, "
-                            + QuantityText.show(
-                                    Measured.of(total(lines), KILOGRAM).to(GRAM)) + in(round)
-                            + ", than the ± of the readings",
-                    "readings that stand out of their ±",
-                    "Take a finer scale, or a smaller ±");
+                    words.say(
+                            "lighter in sum, {0}, than the ± of the readings",
+                            in(words.show(Measured.of(total(lines), KILOGRAM).to(GRAM)), round)),
+                    words.say("readings that stand out of their ±"),
+                    words.say("Take a finer scale, or a smaller ±"));
         }
     }
 
     private void supports(String value, String accepted, String wayOut) {
-        refusals.add("supports", "Supports", value, accepted, wayOut);
+        refusals.add("supports", words.say("Supports"), value, accepted, wayOut);
     }
 
     private static double total(List<Weighing.SupportLine> lines) {
@@ -112,7 +125,7 @@ final class WeighingChecks {
                 .reduce(0, Math::hypot);
     }
 
-    private static String in(String round) {
-        return round.isEmpty() ? "" : " in round '" + round + "'";
+    private String in(String said, String round) {
+        return round.isEmpty() ? said : words.say("{0} in round '{1}'", said, round);
     }
 }

@@ -14,22 +14,23 @@ import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
 import planewright.api.quantity.Measured;
 import planewright.shared.planform.Outlines;
-import planewright.shared.quantity.QuantityText;
 
 /** Drawings and chart of a weighing. */
 final class WeighingFigures {
     private static final double MM = 1000;
 
+    private final Words words;
     private final WeighingAnswer answer;
 
     WeighingFigures(WeighingAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
     }
 
     Drawing plan() {
         double across = answer.lateral() ? answer.y().value() : 0;
         return drawing(
-                "From above",
+                words.say("From above"),
                 answer.inputs().planform().map(Outlines::plan),
                 (x, y) -> new Point(MM * y, -MM * x),
                 across);
@@ -44,14 +45,14 @@ final class WeighingFigures {
                 .mapToDouble(Point::y)
                 .min()
                 .orElse(0);
-        return drawing("From the side, height not weighed", outline, (x, y) -> new Point(MM * x, ground), 0);
+        return drawing(words.say("From the side, height not weighed"), outline, (x, y) -> new Point(MM * x, ground), 0);
     }
 
     Chart chart() {
         return new Chart.Bars(
-                "Net load on each support",
-                "Support",
-                new Chart.Axis("Load", "g"),
+                words.say("Net load on each support"),
+                words.say("Support"),
+                new Chart.Axis(words.say("Load"), "g"),
                 answer.loads().stream()
                         .map(load -> new Chart.Bar(
                                 load.round().isEmpty() ? load.name() : load.name() + ", " + load.round(),
@@ -70,24 +71,23 @@ final class WeighingFigures {
                 List.of(new Drawing.Dimension(
                         at.apply(0.0, across),
                         at.apply(x, across),
-                        QuantityText.show(Measured.of(Math.rint(x * 1e4) / 10, MILLIMETRE))))));
+                        words.show(Measured.of(Math.rint(x * 1e4) / 10, MILLIMETRE))))));
         var marks = new LinkedHashSet<Drawing.Shape>();
         answer.inputs().supports().forEach(line -> marks.add(support(line, at)));
-        marks.add(new Drawing.Mark(at.apply(0.0, 0.0), Drawing.Sign.DATUM, "datum"));
+        marks.add(new Drawing.Mark(at.apply(0.0, 0.0), Drawing.Sign.DATUM, words.say("datum")));
         answer.inputs()
                 .targetX()
-                .ifPresent(target ->
-                        marks.add(new Drawing.Mark(at.apply(target.in(METRE), 0.0), Drawing.Sign.TARGET, "target")));
-        marks.add(new Drawing.Mark(at.apply(x, across), Drawing.Sign.BALANCE_POINT, "balances here"));
+                .ifPresent(target -> marks.add(
+                        new Drawing.Mark(at.apply(target.in(METRE), 0.0), Drawing.Sign.TARGET, words.say("target"))));
+        marks.add(new Drawing.Mark(at.apply(x, across), Drawing.Sign.BALANCE_POINT, words.say("balances here")));
         layers.add(new Drawing.Layer(Drawing.Use.MARK, List.copyOf(marks)));
         return new Drawing(title, layers);
     }
 
     /** With its load, unless several rounds put different loads on it. */
     private Drawing.Mark support(Weighing.SupportLine line, BiFunction<Double, Double, Point> at) {
-        var label = answer.rounds().size() > 1
-                ? line.name()
-                : line.name() + ", " + QuantityText.show(WeighingAnswer.net(line));
+        var label =
+                answer.rounds().size() > 1 ? line.name() : line.name() + ", " + words.show(WeighingAnswer.net(line));
         return new Drawing.Mark(at.apply(line.x().in(METRE), line.y().in(METRE)), Drawing.Sign.SUPPORT, label);
     }
 }

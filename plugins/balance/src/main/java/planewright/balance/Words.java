@@ -1,20 +1,52 @@
 package planewright.balance;
 
-import java.util.Locale;
+import planewright.api.calculator.Language;
+import planewright.api.quantity.Measured;
+import planewright.shared.quantity.QuantityText;
 
-/** Numbers within a sentence. */
-final class Words {
+/**
+ * Sentences, and numbers within them, as the builder reads them.
+ *
+ * @param language the builder's
+ */
+record Words(Language language) {
     /** Smaller differences show as 0.0 g or 0.0 mm; in kg or m. */
     private static final double LEAST_SHOWN = 0.05e-3;
 
-    private Words() {}
-
-    static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.1f mm", 1000 * metres);
+    String say(String english, Object... values) {
+        return language.say(english, values);
     }
 
-    static String grams(double kilograms) {
-        return String.format(Locale.ROOT, "%.1f g", 1000 * kilograms);
+    String number(double value, int decimals) {
+        return language.number(value, decimals);
+    }
+
+    String mm(double metres) {
+        return mm(metres, 1);
+    }
+
+    String mm(double metres, int decimals) {
+        return number(1000 * metres, decimals) + " mm";
+    }
+
+    String grams(double kilograms) {
+        return grams(kilograms, 1);
+    }
+
+    String grams(double kilograms, int decimals) {
+        return number(1000 * kilograms, decimals) + " g";
+    }
+
+    String degrees(double radians) {
+        return number(Math.toDegrees(radians), 1) + "°";
+    }
+
+    String percent(double share, int decimals) {
+        return number(100 * share, decimals) + " %";
+    }
+
+    String show(Measured<?> value) {
+        return QuantityText.show(value, language.locale());
     }
 
     /** Whether a difference, in kg or m, would be told as 0. */

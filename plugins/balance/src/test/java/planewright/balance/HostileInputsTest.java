@@ -10,6 +10,7 @@ import java.util.Random;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.contract.CalculatorContract;
 import planewright.api.journal.Planform;
@@ -52,7 +53,9 @@ class HostileInputsTest {
                     shape());
             try {
                 answered += Math.min(
-                        1, CalculatorContract.numbers(LedgerAnswer.of(inputs).results()));
+                        1,
+                        CalculatorContract.numbers(LedgerAnswer.of(new Words(Language.ENGLISH), inputs)
+                                .results()));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }
@@ -80,6 +83,7 @@ class HostileInputsTest {
                 answered += Math.min(
                         1,
                         CalculatorContract.numbers(WeighingAnswer.of(
+                                        new Words(Language.ENGLISH),
                                         new Weighing.Inputs(supports, maybe(mass()), maybe(length()), shape()))
                                 .results()));
             } catch (UnsuitableInput refused) {
@@ -95,14 +99,16 @@ class HostileInputsTest {
                 List.of(new Planform.Surface(
                         "wing", 0, 0, 0, true, List.of(new Planform.Panel(0.2, 0.2, 0.5, Math.PI / 2, 0, 0)))),
                 List.of());
-        assertThatThrownBy(() -> LedgerAnswer.of(new Ledger.Inputs(
-                        List.of(Lines.part("pack", 1, 1)),
-                        Optional.empty(),
-                        Optional.empty(),
-                        Measured.of(2, Units.MILLIMETRE),
-                        Optional.empty(),
-                        "",
-                        Optional.of(endless))))
+        assertThatThrownBy(() -> LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Ledger.Inputs(
+                                List.of(Lines.part("pack", 1, 1)),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Measured.of(2, Units.MILLIMETRE),
+                                Optional.empty(),
+                                "",
+                                Optional.of(endless))))
                 .isInstanceOf(UnsuitableInput.class)
                 .hasMessageContaining("Shape is farther than 100 m from the datum");
     }

@@ -12,6 +12,7 @@ import java.util.stream.IntStream;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Proposal;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -65,9 +66,11 @@ class LedgerSpreadTest {
     /** Where nobody knows a ±, none is told; 62, 186 and 426 g add up to 674 g. */
     @Test
     void tellsNoSpreadWhereNoneIsKnown() throws Exception {
-        var results = LedgerAnswer.of(Lines.inputs(
-                        Optional.of(Measured.of(60, Units.MILLIMETRE)),
-                        List.of(exact("motor", 62, 40), exact("pack", 186, -20), exact("wing", 426, 100))))
+        var results = LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        Lines.inputs(
+                                Optional.of(Measured.of(60, Units.MILLIMETRE)),
+                                List.of(exact("motor", 62, 40), exact("pack", 186, -20), exact("wing", 426, 100))))
                 .results();
         assertThat(results.mass().in(Units.GRAM)).isCloseTo(674, within(1e-9));
         var told = new ArrayList<Measured<?>>(List.of(
@@ -89,7 +92,9 @@ class LedgerSpreadTest {
     void doesNotSayAheadOrBehindOfWhatWouldShowAsNothing() throws Exception {
         var parts = List.of(exact("pack", 186, 100.04));
         var target = Optional.of(Measured.of(100, Units.MILLIMETRE));
-        assertThat(LedgerAnswer.of(Lines.inputs(target, parts)).results().findings())
+        assertThat(LedgerAnswer.of(new Words(Language.ENGLISH), Lines.inputs(target, parts))
+                        .results()
+                        .findings())
                 .extracting(Finding::text)
                 .contains("The balance point is at the target, within the tolerance of 2.0 mm.");
     }

@@ -14,6 +14,7 @@ import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.figure.Drawing;
 import planewright.api.journal.Planform;
@@ -97,8 +98,9 @@ class LedgerTest {
     @Test
     void movingAPartAsToldReachesTheTarget() throws Exception {
         var target = Measured.of(100, Units.MILLIMETRE);
-        var whatIf =
-                LedgerAnswer.of(inputs(Optional.of(target), WING)).results().whatIf();
+        var whatIf = LedgerAnswer.of(new Words(Language.ENGLISH), inputs(Optional.of(target), WING))
+                .results()
+                .whatIf();
         assertThat(whatIf).hasSize(WING.size());
         for (var line : whatIf) {
             var moved = WING.stream()
@@ -128,7 +130,8 @@ class LedgerTest {
 
     @Test
     void saysWhetherItIsNoseHeavyAndWhatWouldHelp() throws Exception {
-        var findings = LedgerAnswer.of(inputs(Optional.of(Measured.of(120, Units.MILLIMETRE)), WING))
+        var findings = LedgerAnswer.of(
+                        new Words(Language.ENGLISH), inputs(Optional.of(Measured.of(120, Units.MILLIMETRE)), WING))
                 .results()
                 .findings();
         assertThat(findings.get(0).grade()).isEqualTo(Finding.Grade.LOOK_AGAIN);
@@ -140,7 +143,9 @@ class LedgerTest {
         var lopsided = List.of(
                 part("left panel", Measured.of(200, 1, Units.GRAM), Measured.of(140, Units.MILLIMETRE), -260),
                 part("right panel", Measured.of(240, 1, Units.GRAM), Measured.of(140, Units.MILLIMETRE), 260));
-        assertThat(LedgerAnswer.of(inputs(Optional.empty(), lopsided)).results().findings())
+        assertThat(LedgerAnswer.of(new Words(Language.ENGLISH), inputs(Optional.empty(), lopsided))
+                        .results()
+                        .findings())
                 .extracting(Finding::text)
                 .anyMatch(text -> text.equals("It leans to the right: 40.0 g at the other tip would level it."));
     }
@@ -151,7 +156,8 @@ class LedgerTest {
         var doubtful = List.of(
                 part("left panel", Measured.of(200, 20, Units.GRAM), Measured.of(140, Units.MILLIMETRE), -260),
                 part("right panel", Measured.of(220, 20, Units.GRAM), Measured.of(140, Units.MILLIMETRE), 260));
-        var results = LedgerAnswer.of(inputs(Optional.empty(), doubtful)).results();
+        var results = LedgerAnswer.of(new Words(Language.ENGLISH), inputs(Optional.empty(), doubtful))
+                .results();
         assertThat(results.balanceY().in(Units.MILLIMETRE)).isCloseTo(20 * 260 / 420.0, within(1e-9));
         assertThat(results.balanceY().spreadIn(Units.MILLIMETRE)).isCloseTo(17.5, within(0.05));
         assertThat(results.findings()).extracting(Finding::text).noneMatch(text -> text.startsWith("It leans"));
@@ -168,7 +174,9 @@ class LedgerTest {
     }
 
     private static Finding.Grade grade(double targetMillimetres) throws Exception {
-        return LedgerAnswer.of(inputs(Optional.of(Measured.of(targetMillimetres, Units.MILLIMETRE)), WING))
+        return LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        inputs(Optional.of(Measured.of(targetMillimetres, Units.MILLIMETRE)), WING))
                 .results()
                 .findings()
                 .get(0)
@@ -188,14 +196,16 @@ class LedgerTest {
 
     private static String remedy(Optional<Measured<Length>> target, String mayMove, Optional<Planform> shape)
             throws UnsuitableInput {
-        return LedgerAnswer.of(new Ledger.Inputs(
-                        WING,
-                        target,
-                        Optional.empty(),
-                        Measured.of(2, Units.MILLIMETRE),
-                        Optional.of(mayMove),
-                        "",
-                        shape))
+        return LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Ledger.Inputs(
+                                WING,
+                                target,
+                                Optional.empty(),
+                                Measured.of(2, Units.MILLIMETRE),
+                                Optional.of(mayMove),
+                                "",
+                                shape))
                 .results()
                 .findings()
                 .get(0)
@@ -205,14 +215,16 @@ class LedgerTest {
     @Test
     void saysWhenTheBalancePointIsOutsideTheAircraft() throws Exception {
         var behind = List.of(part("pack", Measured.of(186, 1, Units.GRAM), Measured.of(900, Units.MILLIMETRE), 0));
-        var findings = LedgerAnswer.of(new Ledger.Inputs(
-                        behind,
-                        Optional.empty(),
-                        Optional.empty(),
-                        Measured.of(2, Units.MILLIMETRE),
-                        Optional.empty(),
-                        "",
-                        Optional.of(SHORT)))
+        var findings = LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Ledger.Inputs(
+                                behind,
+                                Optional.empty(),
+                                Optional.empty(),
+                                Measured.of(2, Units.MILLIMETRE),
+                                Optional.empty(),
+                                "",
+                                Optional.of(SHORT)))
                 .results()
                 .findings();
         assertThat(findings)
@@ -232,14 +244,16 @@ class LedgerTest {
     }
 
     private static String sideways(double targetY) throws UnsuitableInput {
-        return LedgerAnswer.of(new Ledger.Inputs(
-                        WING,
-                        Optional.empty(),
-                        Optional.of(Measured.of(targetY, Units.MILLIMETRE)),
-                        Measured.of(2, Units.MILLIMETRE),
-                        Optional.empty(),
-                        "",
-                        Optional.empty()))
+        return LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Ledger.Inputs(
+                                WING,
+                                Optional.empty(),
+                                Optional.of(Measured.of(targetY, Units.MILLIMETRE)),
+                                Measured.of(2, Units.MILLIMETRE),
+                                Optional.empty(),
+                                "",
+                                Optional.empty()))
                 .results()
                 .findings()
                 .toString();
@@ -277,7 +291,8 @@ class LedgerTest {
                 Optional.empty(),
                 Optional.empty());
         var parts = List.of(WING.get(0), unweighed);
-        var results = LedgerAnswer.of(inputs(Optional.empty(), parts)).results();
+        var results = LedgerAnswer.of(new Words(Language.ENGLISH), inputs(Optional.empty(), parts))
+                .results();
         assertThat(results.mass().in(Units.GRAM)).isCloseTo(212, within(1e-9));
         assertThat(results.findings()).extracting(Finding::text).contains("Not counted: 'canopy' (no mass).");
     }
@@ -291,7 +306,8 @@ class LedgerTest {
 
     @Test
     void drawsEveryPartAndTheBalancePoint() throws Exception {
-        var plan = LedgerAnswer.of(inputs(Optional.of(Measured.of(100, Units.MILLIMETRE)), WING))
+        var plan = LedgerAnswer.of(
+                        new Words(Language.ENGLISH), inputs(Optional.of(Measured.of(100, Units.MILLIMETRE)), WING))
                 .results()
                 .plan();
         var shapes =

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -34,11 +35,14 @@ final class Lines {
     }
 
     static Ledger.Results ledger(List<Ledger.PartLine> parts) throws UnsuitableInput {
-        return LedgerAnswer.of(inputs(Optional.empty(), parts)).results();
+        return LedgerAnswer.of(new Words(Language.ENGLISH), inputs(Optional.empty(), parts))
+                .results();
     }
 
     static Ledger.Results ledger(double targetInches, Ledger.PartLine... parts) throws UnsuitableInput {
-        return LedgerAnswer.of(inputs(Optional.of(Measured.of(targetInches, Units.INCH)), List.of(parts)))
+        return LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        inputs(Optional.of(Measured.of(targetInches, Units.INCH)), List.of(parts)))
                 .results();
     }
 

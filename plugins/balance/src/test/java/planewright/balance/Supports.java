@@ -3,6 +3,7 @@ package planewright.balance;
 import java.util.List;
 import java.util.Optional;
 import javax.measure.quantity.Mass;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -16,7 +17,9 @@ final class Supports {
     }
 
     static Weighing.Results weigh(List<Weighing.SupportLine> supports) throws UnsuitableInput {
-        return WeighingAnswer.of(new Weighing.Inputs(supports, Optional.empty(), Optional.empty(), Optional.empty()))
+        return WeighingAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Weighing.Inputs(supports, Optional.empty(), Optional.empty(), Optional.empty()))
                 .results();
     }
 

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
@@ -165,11 +166,13 @@ class WeighingTest {
 
     private static String against(List<Weighing.SupportLine> supports, double knownGrams, double target)
             throws UnsuitableInput {
-        return WeighingAnswer.of(new Weighing.Inputs(
-                        supports,
-                        Optional.of(Measured.of(knownGrams, Units.GRAM)),
-                        Optional.of(Measured.of(target, Units.MILLIMETRE)),
-                        Optional.empty()))
+        return WeighingAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Weighing.Inputs(
+                                supports,
+                                Optional.of(Measured.of(knownGrams, Units.GRAM)),
+                                Optional.of(Measured.of(target, Units.MILLIMETRE)),
+                                Optional.empty()))
                 .results()
                 .findings()
                 .toString();
@@ -207,11 +210,13 @@ class WeighingTest {
     }
 
     private static String findings(List<Weighing.SupportLine> supports, double knownGrams) throws UnsuitableInput {
-        return WeighingAnswer.of(new Weighing.Inputs(
-                        supports,
-                        Optional.of(Measured.of(knownGrams, 1, Units.GRAM)),
-                        Optional.empty(),
-                        Optional.empty()))
+        return WeighingAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Weighing.Inputs(
+                                supports,
+                                Optional.of(Measured.of(knownGrams, 1, Units.GRAM)),
+                                Optional.empty(),
+                                Optional.empty()))
                 .results()
                 .findings()
                 .toString();

@@ -7,6 +7,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
@@ -21,6 +22,7 @@ import planewright.shared.material.Materials;
 /**
  * The answer for one joint.
  *
+ * @param words in which it is told
  * @param inputs what was given
  * @param now the builder's clock
  * @param curing how the material cures, with what the builder has seen
@@ -32,6 +34,7 @@ import planewright.shared.material.Materials;
  * @param cured when that ends
  */
 record CureAnswer(
+        Words words,
         CureTime.Inputs inputs,
         LocalDateTime now,
         Curing curing,
@@ -45,7 +48,8 @@ record CureAnswer(
     private static final double PER_MINUTE = 60;
 
     static CureAnswer of(CureTime.Inputs inputs, Run run) throws UnsuitableInput {
-        var checks = new CureChecks();
+        var language = new Words(run.language().and(Materials.class));
+        var checks = new CureChecks(language);
         checks.inputs(inputs);
         var words = inputs.material().strip();
         var own = Experience.listed(run.journal(), words);
@@ -55,6 +59,7 @@ record CureAnswer(
         var experience = words.isEmpty()
                 ? new Experience(Optional.empty(), Optional.empty(), List.of())
                 : Experience.of(
+                        language,
                         inputs,
                         run.journal(),
                         Stream.concat(Stream.of(words), name.stream())
@@ -86,6 +91,7 @@ record CureAnswer(
         }
         var handsOff = touching.stage();
         return new CureAnswer(
+                language,
                 inputs,
                 run.now(),
                 curing,
@@ -189,13 +195,18 @@ record CureAnswer(
                 atTheStart(Curing.WORKING_TIME),
                 inputs.closedWet() ? Optional.empty() : atTheStart(Curing.FLASH_OFF),
                 new CureFindings(this).all(),
-                List.of(line("Hands off", handsOff), line("Fully cured", cured)),
+                List.of(line(words.say("Hands off"), handsOff), line(words.say("Fully cured"), cured)),
                 figures.cure(),
                 figures.shop(),
-                curing.facts().stream().map(CureAnswer::figure).toList(),
+                curing.facts().stream().map(this::figure).toList(),
                 List.of(
                         new Proposal.NewJoint(name(), curing.name(), inputs.start(), handsOffUntil(), fullyCured()),
                         new Proposal.NewTask(task(), Optional.empty())));
+    }
+
+    /** The class in the builder's language, or the builder's own word. */
+    String material() {
+        return curing.told(words);
     }
 
     private String task() {
@@ -213,23 +224,24 @@ record CureAnswer(
         return new CureTime.StageLine(name, clock(stage.quick()), clock(stage.likely()), clock(stage.slow()));
     }
 
-    private static CureTime.FigureLine figure(MaterialFact fact) {
+    private CureTime.FigureLine figure(MaterialFact fact) {
         var unit = fact.unit().equals("Cel") ? "°C" : fact.unit().equals("1") ? "" : fact.unit();
         return new CureTime.FigureLine(
-                fact.property(),
+                words.say(fact.property()),
                 number(fact.low()),
-                fact.typical().isPresent() ? number(fact.typical()) : fact.note(),
+                fact.typical().isPresent() ? number(fact.typical()) : words.say(fact.note()),
                 number(fact.high()),
                 unit,
-                fact.known(),
+                known(fact),
                 fact.source());
     }
 
-    private static String number(OptionalDouble number) {
-        return number.isPresent()
-                ? java.math.BigDecimal.valueOf(number.getAsDouble())
-                        .stripTrailingZeros()
-                        .toPlainString()
-                : "";
+    /** How it is known, for low, usual and high apart where they differ. */
+    private String known(MaterialFact fact) {
+        return Stream.of(fact.known().split("/")).map(words::say).collect(Collectors.joining("/"));
+    }
+
+    private String number(OptionalDouble number) {
+        return number.isPresent() ? words.show(Measured.of(number.getAsDouble(), Units.NUMBER)) : "";
     }
 }

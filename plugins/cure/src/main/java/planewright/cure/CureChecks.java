@@ -9,48 +9,54 @@ import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.shared.material.Materials;
-import planewright.shared.quantity.QuantityText;
 
 /** Refuses what cannot be computed with, beyond the bounds that stand with the inputs themselves. */
 final class CureChecks {
     private static final int MOST_READINGS = 500;
 
+    private final Words words;
     private final List<InputProblem> problems = new ArrayList<>();
 
+    CureChecks(Words words) {
+        this.words = words;
+    }
+
     void inputs(CureTime.Inputs inputs) throws UnsuitableInput {
-        spread("temperature", "temperature", inputs.temperature(), 20, Units.KELVIN);
+        spread("temperature", words.say("temperature"), inputs.temperature(), 20, Units.KELVIN);
         for (int i = 0; i < inputs.readings().size(); i++) {
             spread(
                     "readings[" + i + "].temperature",
-                    "temperature of reading " + (i + 1),
+                    words.say("temperature of reading {0}", (i + 1)),
                     inputs.readings().get(i).temperature(),
                     20,
                     Units.KELVIN);
         }
-        spread("humidity", "relative humidity", inputs.humidity(), 50, Units.PERCENT);
+        spread("humidity", words.say("relative humidity"), inputs.humidity(), 50, Units.PERCENT);
         inputs.thickness()
-                .ifPresent(
-                        thick -> spread("thickness", "thickness", thick, thick.in(Units.MILLIMETRE), Units.MILLIMETRE));
-        inputs.ownHandsOff().ifPresent(own -> spread("ownHandsOff", "my hands off", own, 90 * 24, Units.HOUR));
-        inputs.ownFullyCured().ifPresent(own -> spread("ownFullyCured", "my fully cured", own, 90 * 24, Units.HOUR));
+                .ifPresent(thick -> spread(
+                        "thickness", words.say("thickness"), thick, thick.in(Units.MILLIMETRE), Units.MILLIMETRE));
+        inputs.ownHandsOff()
+                .ifPresent(own -> spread("ownHandsOff", words.say("my hands off"), own, 90 * 24, Units.HOUR));
+        inputs.ownFullyCured()
+                .ifPresent(own -> spread("ownFullyCured", words.say("my fully cured"), own, 90 * 24, Units.HOUR));
         if (inputs.readings().size() > MOST_READINGS) {
             problems.add(new InputProblem(
                     "readings",
-                    "Readings",
-                    inputs.readings().size() + " rows",
-                    "up to " + MOST_READINGS,
-                    "Keep one an hour, or one night with 'the same every day'"));
+                    words.say("Readings"),
+                    words.say("{0} rows", inputs.readings().size()),
+                    words.say("up to {0}", MOST_READINGS),
+                    words.say("Keep one an hour, or one night with 'the same every day'")));
         }
         throwIfAny();
     }
 
-    void material(String words) throws UnsuitableInput {
+    void material(String typed) throws UnsuitableInput {
         problems.add(new InputProblem(
                 "material",
-                "Material",
-                words.isBlank() ? "missing" : "'" + words.strip() + "'",
+                words.say("Material"),
+                typed.isBlank() ? words.say("missing") : "'" + typed.strip() + "'",
                 String.join(", ", Materials.table().names(Materials.CURE)),
-                "Any other word needs your own times for hands off and fully cured"));
+                words.say("Any other word needs your own times for hands off and fully cured")));
         throwIfAny();
     }
 
@@ -60,16 +66,16 @@ final class CureChecks {
                 dry
                         ? new InputProblem(
                                 "humidity",
-                                "Relative humidity",
-                                QuantityText.show(inputs.humidity()),
-                                "enough for " + curing.name() + ", which cures by moisture",
-                                "Mist one face with water, or dampen the air")
+                                words.say("Relative humidity"),
+                                words.show(inputs.humidity()),
+                                words.say("enough for {0}, which cures by moisture", curing.told(words)),
+                                words.say("Mist one face with water, or dampen the air"))
                         : new InputProblem(
                                 "",
-                                "Time to cure",
-                                "more than 400 days",
-                                "a joint that cures within 400 days",
-                                "Warm the shop, or make the layer thinner"));
+                                words.say("Time to cure"),
+                                words.say("more than 400 days"),
+                                words.say("a joint that cures within 400 days"),
+                                words.say("Warm the shop, or make the layer thinner")));
         throwIfAny();
     }
 
@@ -78,10 +84,10 @@ final class CureChecks {
         if (value.spreadIn(unit) > limit) {
             problems.add(new InputProblem(
                     input,
-                    "± of " + name,
-                    QuantityText.show(Measured.of(value.spreadIn(unit), unit)),
-                    "up to " + QuantityText.show(Measured.of(limit, unit)),
-                    "Measure it again"));
+                    words.say("± of {0}", name),
+                    words.show(Measured.of(value.spreadIn(unit), unit)),
+                    words.say("up to {0}", words.show(Measured.of(limit, unit))),
+                    words.say("Measure it again")));
         }
     }
 

@@ -13,10 +13,12 @@ final class CureFigures {
     private static final double BEYOND = 1.05;
     private static final double LEAST_SHOWN = 0.1;
 
+    private final Words words;
     private final CureAnswer answer;
     private final double end;
 
     CureFigures(CureAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
         this.end = Math.min(
                 Progress.LONGEST, Math.max(LEAST_SHOWN, BEYOND * answer.cured().slow()));
@@ -27,14 +29,14 @@ final class CureFigures {
         var loading = answer.loading().courses(end, INSTANTS);
         var touching = answer.touching().courses(end, INSTANTS);
         return new Chart.OverTime(
-                "Cure over the clock",
+                words.say("Cure over the clock"),
                 answer.inputs().start(),
-                new Chart.Axis("Done", "%"),
+                new Chart.Axis(words.say("Done"), "%"),
                 List.of(
-                        line("fully cured, likely", loading[1]),
-                        line("at the quick end", loading[0]),
-                        line("at the slow end", loading[2]),
-                        line("may be touched, likely", touching[1])),
+                        line(words.say("fully cured, likely"), loading[1]),
+                        line(words.say("at the quick end"), loading[0]),
+                        line(words.say("at the slow end"), loading[2]),
+                        line(words.say("may be touched, likely"), touching[1])),
                 List.of(),
                 moments());
     }
@@ -44,10 +46,10 @@ final class CureFigures {
                 .map(at -> new Point(at[0], at[1] - Curing.ZERO_CELSIUS))
                 .toList();
         return new Chart.OverTime(
-                "Temperature of the shop",
+                words.say("Temperature of the shop"),
                 answer.inputs().start(),
-                new Chart.Axis("Temperature", "Cel"),
-                List.of(new Chart.Series("shop", points)),
+                new Chart.Axis(words.say("Temperature"), "Cel"),
+                List.of(new Chart.Series(words.say("shop"), points)),
                 usable(),
                 moments());
     }
@@ -55,16 +57,17 @@ final class CureFigures {
     private List<Chart.Level> usable() {
         return answer.curing().fact("usable temperature").stream()
                 .filter(fact -> fact.low().isPresent())
-                .map(fact -> new Chart.Level("usable from", fact.low().getAsDouble(), Optional.empty()))
+                .map(fact ->
+                        new Chart.Level(words.say("usable from"), fact.low().getAsDouble(), Optional.empty()))
                 .toList();
     }
 
     private List<Chart.Moment> moments() {
         var moments = new ArrayList<Chart.Moment>();
-        moments.add(new Chart.Moment("hands off until", answer.handsOffUntil()));
-        moments.add(new Chart.Moment("fully cured", answer.fullyCured()));
+        moments.add(new Chart.Moment(words.say("hands off until"), answer.handsOffUntil()));
+        moments.add(new Chart.Moment(words.say("fully cured"), answer.fullyCured()));
         if (answer.now().isAfter(answer.inputs().start()) && answer.now().isBefore(answer.clock(end))) {
-            moments.add(new Chart.Moment("now", answer.now()));
+            moments.add(new Chart.Moment(words.say("now"), answer.now()));
         }
         return moments;
     }

@@ -65,6 +65,11 @@ record Curing(
         return new Curing(name, Way.REACTION, handsOff, fullyCured, RULE_OF_THUMB, kelvin, List.of());
     }
 
+    /** The class in the builder's language; a word of the builder's own stays as it is. */
+    String told(Words words) {
+        return facts.isEmpty() ? name : words.say(name);
+    }
+
     /** The same with the builder's own times; where one is missing, the table's stays. */
     Curing withOwn(Optional<Range> ownHandsOff, Optional<Range> ownFullyCured, double atKelvin) {
         return new Curing(

@@ -32,11 +32,13 @@ record Experience(Optional<Range> handsOff, Optional<Range> fullyCured, List<Str
     /**
      * All times are those at the temperature of the own times in the inputs.
      *
+     * @param words in which it is told
      * @param names what the material may be called
      * @param own the material as the journal's list has it
      * @param energy its activation energy, J/mol, by which a time of the list is carried over to another temperature
      */
     static Experience of(
+            Words words,
             CureTime.Inputs inputs,
             JournalReader journal,
             List<String> names,
@@ -44,14 +46,17 @@ record Experience(Optional<Range> handsOff, Optional<Range> fullyCured, List<Str
             double energy) {
         double kelvin = inputs.ownTemperature().in(Units.KELVIN);
         var handsOff = found(
+                words,
                 inputs.ownHandsOff(),
-                own.flatMap(material -> listed(material, material.handsOff(), Curing.HANDS_OFF, energy, kelvin)),
+                own.flatMap(material -> listed(words, material, material.handsOff(), Curing.HANDS_OFF, energy, kelvin)),
                 journal,
                 names,
                 Curing.HANDS_OFF);
         var fullyCured = found(
+                words,
                 inputs.ownFullyCured(),
-                own.flatMap(material -> listed(material, material.fullyCured(), Curing.FULLY_CURED, energy, kelvin)),
+                own.flatMap(
+                        material -> listed(words, material, material.fullyCured(), Curing.FULLY_CURED, energy, kelvin)),
                 journal,
                 names,
                 Curing.FULLY_CURED);
@@ -69,48 +74,57 @@ record Experience(Optional<Range> handsOff, Optional<Range> fullyCured, List<Str
     }
 
     /** The material of the journal's list that is called so, else one of that class. */
-    static Optional<? extends OwnMaterial> listed(JournalReader journal, String words) {
+    static Optional<? extends OwnMaterial> listed(JournalReader journal, String called) {
         var materials = journal.materials();
         return materials.stream()
-                .filter(material -> JournalReader.sameName(material.name(), words))
+                .filter(material -> JournalReader.sameName(material.name(), called))
                 .findFirst()
                 .<Optional<? extends OwnMaterial>>map(Optional::of)
                 .orElseGet(() -> materials.stream()
-                        .filter(material -> JournalReader.sameName(material.material(), words))
+                        .filter(material -> JournalReader.sameName(material.material(), called))
                         .findFirst());
     }
 
     private static Optional<Found> listed(
-            OwnMaterial material, Optional<Measured<Time>> time, String stage, double energy, double kelvin) {
+            Words words,
+            OwnMaterial material,
+            Optional<Measured<Time>> time,
+            String stage,
+            double energy,
+            double kelvin) {
         double at = material.at().map(known -> known.in(Units.KELVIN)).orElse(kelvin);
         return time.filter(Experience::isTime)
                 .map(known -> new Found(
                         range(known).times(Arrhenius.rate(energy, at, kelvin)),
-                        "'" + material.name() + "' " + stage + " in your materials"));
+                        words.say("'{0}' {1} in your materials", material.name(), words.say(stage))));
     }
 
     private static Optional<Found> found(
+            Words words,
             Optional<Measured<Time>> typed,
             Optional<Found> listed,
             JournalReader journal,
             List<String> names,
             String stage) {
-        return typed.map(own -> new Found(range(own), "your own figure for " + stage))
+        return typed.map(own -> new Found(range(own), words.say("your own figure for {0}", words.say(stage))))
                 .or(() -> listed)
                 .or(() -> names.stream()
-                        .flatMap(name -> inJournal(journal, name + " " + stage).stream())
+                        .flatMap(name -> inJournal(words, journal, name + " " + stage).stream())
                         .findFirst());
     }
 
-    private static Optional<Found> inJournal(JournalReader journal, String name) {
+    private static Optional<Found> inJournal(Words words, JournalReader journal, String name) {
         return journal.builds().stream()
                 .flatMap(build -> journal.latestMeasurement(build.id(), name).stream())
                 .filter(dated -> isTime(dated.what().value()))
                 .max(Comparator.comparing(dated -> dated.entry().at()))
                 .map(dated -> new Found(
                         range(dated.what().value().asType(Time.class)),
-                        "'" + dated.what().name() + "' measured "
-                                + DAY.format(dated.entry().at())));
+                        words.say(
+                                "'{0}' measured {1}",
+                                dated.what().name(),
+                                DAY.localizedBy(words.language().locale())
+                                        .format(dated.entry().at()))));
     }
 
     private static boolean isTime(Measured<?> value) {

@@ -31,12 +31,14 @@ final class InletAnswer {
     private static final int RADIUS = 4;
     private static final int FOAM = 5;
 
+    private final Words words;
     private final SubmergedInlet.Inputs inputs;
     private final double[] values;
     private final double[] spreads;
     private final InletShape shape;
 
-    InletAnswer(SubmergedInlet.Inputs inputs) {
+    InletAnswer(Words words, SubmergedInlet.Inputs inputs) {
+        this.words = words;
         this.inputs = inputs;
         this.values = values(inputs);
         this.spreads = spreads(inputs);
@@ -45,6 +47,10 @@ final class InletAnswer {
 
     static InletShape shape(SubmergedInlet.Inputs inputs) {
         return shape(inputs, values(inputs));
+    }
+
+    Words words() {
+        return words;
     }
 
     InletShape shape() {
@@ -94,12 +100,10 @@ final class InletAnswer {
                 .ifPresent(outline -> proposals.add(new Proposal.NewOutline(
                         String.format(Locale.ROOT, "submerged inlet, %.0f mm wide", width.in(MILLIMETRE)),
                         outline,
-                        List.of(String.format(
-                                Locale.ROOT,
-                                "To lay on the skin, narrow end forward. Ramp %.1f° from the skin at the narrow end to"
-                                        + " %.1f mm below it at the wide one.",
-                                Math.toDegrees(shape.ramp()),
-                                1000 * shape.floorDepth())))));
+                        List.of(words.say(
+                                "To lay on the skin, narrow end forward. Ramp {0} from the skin at the narrow end to {1} below it"
+                                        + " at the wide one.",
+                                words.degrees(shape.ramp()), words.mm(shape.floorDepth()))))));
         return proposals;
     }
 

@@ -9,7 +9,6 @@ import javax.measure.quantity.Length;
 import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
-import planewright.shared.quantity.QuantityText;
 
 /** Which inlets cannot be drawn, beyond the bounds that stand with the inputs themselves. */
 final class InletChecks {
@@ -22,15 +21,17 @@ final class InletChecks {
     /** A ramp longer than this many radii of the skin runs round a corner: chosen, no source. */
     private static final double LONGEST_IN_RADII = 1;
 
+    private final Words words;
     private final SubmergedInlet.Inputs inputs;
     private final List<InputProblem> problems = new ArrayList<>();
 
-    private InletChecks(SubmergedInlet.Inputs inputs) {
+    private InletChecks(Words words, SubmergedInlet.Inputs inputs) {
+        this.words = words;
         this.inputs = inputs;
     }
 
-    static void require(SubmergedInlet.Inputs inputs) throws UnsuitableInput {
-        var checks = new InletChecks(inputs);
+    static void require(Words words, SubmergedInlet.Inputs inputs) throws UnsuitableInput {
+        var checks = new InletChecks(words, inputs);
         checks.size();
         checks.spreads();
         if (checks.problems.isEmpty()) {
@@ -45,22 +46,22 @@ final class InletChecks {
         if (inputs.width().isPresent() == inputs.area().isPresent()) {
             problems.add(new InputProblem(
                     "width",
-                    "Width or area",
-                    inputs.width().isPresent() ? "given twice" : "missing",
-                    "one of the two, such as a width of 40 mm or an area of 400 mm²",
-                    "The other follows from it and from width over depth"));
+                    words.say("Width or area"),
+                    inputs.width().isPresent() ? words.say("given twice") : words.say("missing"),
+                    words.say("one of the two, such as a width of 40 mm or an area of 400 mm²"),
+                    words.say("The other follows from it and from width over depth")));
         }
     }
 
     private void spreads() {
-        inputs.width().ifPresent(width -> spread("width", "width", width));
-        inputs.area().ifPresent(area -> spread("area", "area", area));
-        spread("ratio", "width over depth", inputs.ratio());
-        spread("ramp", "ramp angle", inputs.ramp());
-        spread("skinThickness", "skin thickness", inputs.skinThickness());
-        inputs.radiusAcross().ifPresent(radius -> spread("radiusAcross", "skin radius across", radius));
-        inputs.radiusAlong().ifPresent(radius -> spread("radiusAlong", "skin radius along", radius));
-        inputs.foamThickness().ifPresent(foam -> spread("foamThickness", "foam thickness", foam));
+        inputs.width().ifPresent(width -> spread("width", words.say("width"), width));
+        inputs.area().ifPresent(area -> spread("area", words.say("area"), area));
+        spread("ratio", words.say("width over depth"), inputs.ratio());
+        spread("ramp", words.say("ramp angle"), inputs.ramp());
+        spread("skinThickness", words.say("skin thickness"), inputs.skinThickness());
+        inputs.radiusAcross().ifPresent(radius -> spread("radiusAcross", words.say("skin radius across"), radius));
+        inputs.radiusAlong().ifPresent(radius -> spread("radiusAlong", words.say("skin radius along"), radius));
+        inputs.foamThickness().ifPresent(foam -> spread("foamThickness", words.say("foam thickness"), foam));
     }
 
     private <Q extends Quantity<Q>> void spread(String input, String name, Measured<Q> value) {
@@ -69,29 +70,31 @@ final class InletChecks {
         if (value.spreadIn(unit) > limit) {
             problems.add(new InputProblem(
                     input,
-                    "± of " + name,
-                    QuantityText.show(Measured.of(value.spreadIn(unit), unit)),
-                    "up to " + QuantityText.show(Measured.of(limit, unit)) + ", a fifth of it",
-                    "Measure it again"));
+                    words.say("± of {0}", name),
+                    words.show(Measured.of(value.spreadIn(unit), unit)),
+                    words.say("up to {0}, a fifth of it", words.show(Measured.of(limit, unit))),
+                    words.say("Measure it again")));
         }
     }
 
     private void round() {
         var shape = InletAnswer.shape(inputs);
         inputs.radiusAcross()
-                .ifPresent(radius -> within("Width", shape.width(), WIDEST_IN_RADII * radius.in(METRE), radius));
+                .ifPresent(radius -> within(
+                        words.say("Width of the inlet"), shape.width(), WIDEST_IN_RADII * radius.in(METRE), radius));
         inputs.radiusAlong()
-                .ifPresent(radius -> within("Length", shape.length(), LONGEST_IN_RADII * radius.in(METRE), radius));
+                .ifPresent(radius -> within(
+                        words.say("Length of the inlet"), shape.length(), LONGEST_IN_RADII * radius.in(METRE), radius));
     }
 
     private void within(String name, double size, double most, Measured<Length> radius) {
         if (size > most) {
             problems.add(new InputProblem(
                     inputs.width().isPresent() ? "width" : "area",
-                    name + " of the inlet",
-                    Words.mm(size),
-                    "up to " + Words.mm(most) + " on a skin of radius " + QuantityText.show(radius),
-                    "Make it smaller, or use two of them"));
+                    name,
+                    words.mm(size),
+                    words.say("up to {0} on a skin of radius {1}", words.mm(most), words.show(radius)),
+                    words.say("Make it smaller, or use two of them")));
         }
     }
 }

@@ -2,7 +2,6 @@ package planewright.ducts;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
@@ -34,6 +33,7 @@ final class InletFigures {
     /** Stations closer together than this carry a depth at every second. */
     private static final double ROOM_FOR_DEPTH = 14;
 
+    private final Words words;
     private final InletAnswer answer;
     private final InletShape shape;
     private final double length;
@@ -42,6 +42,7 @@ final class InletFigures {
     private final double paperHalf;
 
     InletFigures(InletAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
         this.shape = answer.shape();
         this.length = MM * shape.length();
@@ -53,7 +54,7 @@ final class InletFigures {
     Drawing planAndSection() {
         var section = new Section();
         return new Drawing(
-                "Plan and section",
+                words.say("Plan and section"),
                 List.of(
                         new Layer(Use.OUTLINE, section.body()),
                         new Layer(Use.MARK, planMarks()),
@@ -125,9 +126,10 @@ final class InletFigures {
                 notes.add(new Drawing.Note(new Point(x, paperHalf + 4), number(MM * shape.floorBelow(x / MM))));
             }
         }
-        notes.add(new Drawing.Note(new Point(-BEYOND, paperHalf + 4), "depth, mm"));
+        notes.add(new Drawing.Note(new Point(-BEYOND, paperHalf + 4), words.say("depth, mm")));
         notes.add(new Drawing.Note(
-                new Point(0, -paperHalf - 2 * ASIDE), "full line: cut   dashed: here the ramp begins, score it"));
+                new Point(0, -paperHalf - 2 * ASIDE),
+                words.say("full line: cut   dashed: here the ramp begins, score it")));
         notes.addAll(section.notes());
         return notes;
     }
@@ -148,7 +150,7 @@ final class InletFigures {
         double atWall = floor - inner - drop(half);
         double below = -Math.max(floor, MM * answer.foam().orElse(0.0)) - ASIDE;
         return new Drawing(
-                "Entrance from ahead",
+                words.say("Entrance from ahead"),
                 List.of(
                         new Layer(Use.OUTLINE, outlines),
                         new Layer(Use.PART, List.of(new Path(opening, true))),
@@ -180,12 +182,12 @@ final class InletFigures {
         return new Path(List.of(new Point(fromX, fromY), new Point(toX, toY)), false);
     }
 
-    private static String mm(double millimetres) {
-        return number(millimetres) + " mm";
+    private String mm(double millimetres) {
+        return words.mm(millimetres / MM);
     }
 
-    private static String number(double millimetres) {
-        return String.format(Locale.ROOT, "%.1f", millimetres);
+    private String number(double millimetres) {
+        return words.number(millimetres);
     }
 
     /** The section along the centre line, below the plan; where the skin bulges it is level half way along the ramp. */
@@ -264,7 +266,7 @@ final class InletFigures {
 
         List<Shape> notes() {
             return List.of(
-                    new Drawing.Note(at(length * 0.42, floorBelow(length * 0.42) / 2), Words.degrees(shape.ramp())));
+                    new Drawing.Note(at(length * 0.42, floorBelow(length * 0.42) / 2), words.degrees(shape.ramp())));
         }
     }
 }

@@ -27,11 +27,13 @@ final class InletFindings {
     /** Lower entrances fill with the slow air along the skin and with dirt, m: common practice, no source. */
     private static final double LOWEST = 0.004;
 
+    private final Words words;
     private final InletAnswer answer;
     private final InletShape shape;
     private final List<Finding> findings = new ArrayList<>();
 
     InletFindings(InletAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
         this.shape = answer.shape();
     }
@@ -54,17 +56,17 @@ final class InletFindings {
         double keep = answer.inputs().keep().in(METRE);
         double left = foam - shape.floorDepth();
         if (left < 0) {
-            findings.add(Finding.stop("The foam is too thin: the floor goes " + Words.mm(shape.floorDepth())
-                    + " below the skin and comes out " + Words.mm(shape.length() - emerges(foam))
-                    + " ahead of the lip. "
-                    + wayOut(foam - keep) + " Or let it come out into the bay on purpose: then line the floor with thin"
-                    + " sheet before you cut."));
+            findings.add(Finding.stop(words.say(
+                    "The foam is too thin: the floor goes {0} below the skin and comes out {1} ahead "
+                            + "of the lip. {2} Or let it come out into the bay on purpose: then line the floor "
+                            + "with thin sheet before you cut.",
+                    words.mm(shape.floorDepth()), words.mm(shape.length() - emerges(foam)), wayOut(foam - keep))));
         } else if (left < keep) {
-            findings.add(
-                    Finding.lookAgain("Only " + Words.mm(left) + " of foam stay under the floor, and you want to keep "
-                            + Words.mm(keep) + ". " + wayOut(foam - keep)));
+            findings.add(Finding.lookAgain(words.say(
+                    "Only {0} of foam stay under the floor, and you want to keep {1}. {2}",
+                    words.mm(left), words.mm(keep), wayOut(foam - keep))));
         } else {
-            findings.add(Finding.fine(Words.mm(left) + " of foam stay under the floor."));
+            findings.add(Finding.fine(words.say("{0} of foam stay under the floor.", words.mm(left))));
         }
     }
 
@@ -76,13 +78,20 @@ final class InletFindings {
     private String wayOut(double within) {
         double entrance = entranceWithin(within);
         if (entrance < LOWEST) {
-            return "No inlet worth cutting fits into it.";
+            return words.say("No inlet worth cutting fits into it.");
         }
         double count = Math.ceil(Math.pow(shape.depth() / entrance, 2) - ROUNDING);
         double width = shape.area() / entrance;
-        return "Up to " + Words.mm(entrance) + " of entrance depth fits: for the same area "
-                + (width > WIDEST * entrance ? "" : "make it " + Words.mm(width) + " wide, or ") + "cut " + (int) count
-                + " inlets of " + Words.squareMillimetres(shape.area() / count) + " each.";
+        return width > WIDEST * entrance
+                ? words.say(
+                        "Up to {0} of entrance depth fits: for the same area cut {1} inlets of {2} each.",
+                        words.mm(entrance), (int) count, words.squareMillimetres(shape.area() / count))
+                : words.say(
+                        "Up to {0} of entrance depth fits: for the same area make it {1} wide, or cut {2} inlets of {3} each.",
+                        words.mm(entrance),
+                        words.mm(width),
+                        (int) count,
+                        words.squareMillimetres(shape.area() / count));
     }
 
     /** The entrance whose floor lies that deep, with the same lip and about the same fall of the skin. */
@@ -95,15 +104,17 @@ final class InletFindings {
 
     private void ramp() {
         if (shape.ramp() > STEEPEST + ROUNDING) {
-            findings.add(Finding.lookAgain("A ramp of " + Words.degrees(shape.ramp())
-                    + " is steep: air that does not follow the floor brings little pressure. 5° to 7° works best; at 7° it"
-                    + " gets " + Words.mm(lengthAt(STEEPEST)) + " long."));
+            findings.add(Finding.lookAgain(words.say(
+                    "A ramp of {0} is steep: air that does not follow the floor brings little "
+                            + "pressure. 5° to 7° works best; at 7° it gets {1} long.",
+                    words.degrees(shape.ramp()), words.mm(lengthAt(STEEPEST)))));
         } else if (shape.ramp() < SHALLOWEST - ROUNDING) {
-            findings.add(Finding.lookAgain("A ramp of " + Words.degrees(shape.ramp())
-                    + " makes it longer than it need be: at 5° it gets " + Words.mm(lengthAt(SHALLOWEST))
-                    + " long, and a long floor collects slow air."));
+            findings.add(Finding.lookAgain(words.say(
+                    "A ramp of {0} makes it longer than it need be: at 5° it gets {1} long, and a "
+                            + "long floor collects slow air.",
+                    words.degrees(shape.ramp()), words.mm(lengthAt(SHALLOWEST)))));
         } else {
-            findings.add(Finding.fine("The ramp is within the 5° to 7° that work best."));
+            findings.add(Finding.fine(words.say("The ramp is within the 5° to 7° that work best.")));
         }
     }
 
@@ -115,31 +126,34 @@ final class InletFindings {
         if (shape.ratio() < NARROWEST - ROUNDING || shape.ratio() > WIDEST + ROUNDING) {
             double nearest = shape.ratio() < NARROWEST ? NARROWEST : WIDEST;
             double width = Math.sqrt(shape.area() * nearest);
-            findings.add(Finding.lookAgain("It is " + Words.number(shape.ratio())
-                    + " times as wide as deep; 3 to 5 works best. For the same area make it " + Words.mm(width)
-                    + " wide and "
-                    + Words.mm(width / nearest) + " deep."));
+            findings.add(Finding.lookAgain(words.say(
+                    "It is {0} times as wide as deep; 3 to 5 works best. For the same area make it "
+                            + "{1} wide and {2} deep.",
+                    words.number(shape.ratio()), words.mm(width), words.mm(width / nearest))));
         } else {
-            findings.add(Finding.fine("Width and depth go together: 3 to 5 times as wide as deep works best."));
+            findings.add(
+                    Finding.fine(words.say("Width and depth go together: 3 to 5 times as wide as deep works best.")));
         }
     }
 
     private void small() {
         if (shape.depth() < LOWEST) {
-            findings.add(Finding.lookAgain("An entrance only " + Words.mm(shape.depth())
-                    + " deep lies mostly in the slow air along the skin, and dirt closes it. Put it well forward, or make one"
-                    + " larger inlet of several small ones."));
+            findings.add(Finding.lookAgain(words.say(
+                    "An entrance only {0} deep lies mostly in the slow air along the skin, and dirt "
+                            + "closes it. Put it well forward, or make one larger inlet of several small ones.",
+                    words.mm(shape.depth()))));
         }
     }
 
     private void across() {
         double drop = shape.drop(shape.width() / 2);
         if (drop > ROUND * shape.depth()) {
-            findings.add(Finding.lookAgain("The skin falls away " + Words.mm(drop)
-                    + " from the middle of the entrance to its walls. With a floor that is flat across it is cut "
-                    + Words.mm(shape.meanDrop())
-                    + " deeper in the middle, so that the entrance keeps its area; the paper is"
-                    + " as wide as the skin is round. Cut to the depths at the wall as well."));
+            findings.add(Finding.lookAgain(words.say(
+                    "The skin falls away {0} from the middle of the entrance to its walls. With a "
+                            + "floor that is flat across it is cut {1} deeper in the middle, so that the "
+                            + "entrance keeps its area; the paper is as wide as the skin is round. Cut to the "
+                            + "depths at the wall as well.",
+                    words.mm(drop), words.mm(shape.meanDrop()))));
         }
     }
 
@@ -151,17 +165,17 @@ final class InletFindings {
         double bulge = shape.length() * shape.length() * curvature / 8;
         double steeper = shape.length() * curvature / 2;
         if (bulge > BY_HAND) {
-            findings.add(Finding.lookAgain(
-                    "The skin bulges " + Words.mm(bulge) + " over the length of the ramp. Bend the floor"
-                            + " with it, by the depths below the skin: a straight floor would be that much too deep half way and begin "
-                            + Words.degrees(steeper)
-                            + " steeper. Over a bulge the air is fast and its pressure low: a flatter place"
-                            + " feeds better (NACA ACR 5I20)."));
+            findings.add(Finding.lookAgain(words.say(
+                    "The skin bulges {0} over the length of the ramp. Bend the floor with it, by the "
+                            + "depths below the skin: a straight floor would be that much too deep half way and "
+                            + "begin {1} steeper. Over a bulge the air is fast and its pressure low: a flatter "
+                            + "place feeds better (NACA ACR 5I20).",
+                    words.mm(bulge), words.degrees(steeper))));
         }
         if (shape.curvatureAcross() > 0) {
-            findings.add(
-                    Finding.lookAgain("The skin is round both ways, so no paper lies flat on it: cut the paper in along"
-                            + " the station lines, and go by the measures."));
+            findings.add(Finding.lookAgain(
+                    words.say("The skin is round both ways, so no paper lies flat on it: cut the paper in along "
+                            + "the station lines, and go by the measures.")));
         }
     }
 }

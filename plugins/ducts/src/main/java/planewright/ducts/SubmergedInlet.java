@@ -213,7 +213,8 @@ public final class SubmergedInlet implements Calculator<SubmergedInlet.Inputs, S
 
     @Override
     public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
-        InletChecks.require(inputs);
-        return new InletAnswer(inputs).results();
+        var words = new Words(run.language());
+        InletChecks.require(words, inputs);
+        return new InletAnswer(words, inputs).results();
     }
 }

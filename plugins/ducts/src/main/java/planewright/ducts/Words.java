@@ -1,24 +1,36 @@
 package planewright.ducts;
 
-import java.util.Locale;
+import planewright.api.calculator.Language;
+import planewright.api.quantity.Measured;
+import planewright.shared.quantity.QuantityText;
 
-/** Numbers within a sentence. */
-final class Words {
-    private Words() {}
-
-    static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.1f mm", 1000 * metres);
+/**
+ * Sentences, and numbers within them, as the builder reads them.
+ *
+ * @param language the builder's
+ */
+record Words(Language language) {
+    String say(String english, Object... values) {
+        return language.say(english, values);
     }
 
-    static String squareMillimetres(double squareMetres) {
-        return String.format(Locale.ROOT, "%.0f mm²", 1e6 * squareMetres);
+    String mm(double metres) {
+        return number(1000 * metres) + " mm";
     }
 
-    static String degrees(double radians) {
-        return String.format(Locale.ROOT, "%.1f°", Math.toDegrees(radians));
+    String squareMillimetres(double squareMetres) {
+        return language.number(1e6 * squareMetres, 0) + " mm²";
     }
 
-    static String number(double number) {
-        return String.format(Locale.ROOT, "%.1f", number);
+    String degrees(double radians) {
+        return number(Math.toDegrees(radians)) + "°";
+    }
+
+    String number(double number) {
+        return language.number(number, 1);
+    }
+
+    String show(Measured<?> value) {
+        return QuantityText.show(value, language.locale());
     }
 }

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.contract.CalculatorContract;
+import planewright.api.contract.StillRun;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -44,7 +45,7 @@ class HostileInputsTest {
                     maybe(FOAMS, Units.MILLIMETRE, 2),
                     one(FOAMS, Units.MILLIMETRE));
             try {
-                inlet(new SubmergedInlet().compute(inputs, null));
+                inlet(new SubmergedInlet().compute(inputs, StillRun.onAnEmptyJournal()));
                 answered++;
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems())

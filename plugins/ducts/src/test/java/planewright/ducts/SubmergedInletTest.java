@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import planewright.api.calculator.Finding.Grade;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.figure.Drawing;
@@ -82,7 +83,7 @@ class SubmergedInletTest {
         assertThat(asked.told(Grade.LOOK_AGAIN))
                 .singleElement()
                 .asString()
-                .contains("bulges " + Words.mm(length * length / 8000 / 1000));
+                .contains("bulges " + new Words(Language.ENGLISH).mm(length * length / 8000 / 1000));
         var ramp = paths(asked.answer().drawing(), Use.CUT).get(1).points();
         var apex = ramp.get(0);
         var end = ramp.get(ramp.size() - 1);

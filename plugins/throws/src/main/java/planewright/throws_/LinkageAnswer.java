@@ -26,11 +26,12 @@ import planewright.api.quantity.Measured;
 /**
  * The answer for one linkage.
  *
+ * @param words in which it is told
  * @param inputs what was given
  * @param setting the linkage with its travel
  * @param pairs holes compared, best first; empty where no throw is wanted
  */
-record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pair> pairs) {
+record LinkageAnswer(Words words, ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pair> pairs) {
     /** The usual pulse, centred and for an end point of 100 %, µs: see the sources of {@link ServoLinkage}. */
     private static final double PULSE_CENTRED = 1500;
 
@@ -41,11 +42,11 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
 
     private static final int MOST_PAIRS = 12;
 
-    static LinkageAnswer of(ServoLinkage.Inputs inputs) throws UnsuitableInput {
+    static LinkageAnswer of(Words words, ServoLinkage.Inputs inputs) throws UnsuitableInput {
         var geometry = Measures.geometry(inputs);
-        LinkageChecks.require(inputs, geometry);
+        LinkageChecks.require(words, inputs, geometry);
         var setting = Measures.setting(inputs, Linkage.of(geometry).orElseThrow());
-        return new LinkageAnswer(inputs, setting, pairs(inputs, setting));
+        return new LinkageAnswer(words, inputs, setting, pairs(inputs, setting));
     }
 
     private static List<Holes.Pair> pairs(ServoLinkage.Inputs inputs, Setting setting) {
@@ -183,12 +184,13 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
         var lines = new ArrayList<ServoLinkage.LimitLine>();
         for (double turn : setting.linkage().limits()) {
             if (Math.abs(turn) < Math.PI) {
-                lines.add(limit("pushrod and horn", "it locks", turn));
+                lines.add(limit(words.say("pushrod and horn"), words.say("it locks"), turn));
             }
         }
         setting.linkage()
                 .overCentre()
-                .forEach(turn -> lines.add(limit("arm and pushrod", "the surface turns back", turn)));
+                .forEach(turn ->
+                        lines.add(limit(words.say("arm and pushrod"), words.say("the surface turns back"), turn)));
         lines.sort(Comparator.comparingDouble(line -> line.arm().in(DEGREE)));
         return lines;
     }
@@ -231,11 +233,11 @@ record LinkageAnswer(ServoLinkage.Inputs inputs, Setting setting, List<Holes.Pai
                 .map(command -> tenths(Math.abs(command) * endPoint(command), PERCENT));
     }
 
-    private static String verdict(Holes.Pair pair) {
+    private String verdict(Holes.Pair pair) {
         if (!pair.sound()) {
-            return "locks or turns back";
+            return words.say("locks or turns back");
         }
-        return pair.reaches() ? "gives it" : Words.percent(1 - pair.least()) + " short";
+        return pair.reaches() ? words.say("gives it") : words.say("{0} short", words.percent(1 - pair.least()));
     }
 
     private List<Proposal> proposals() {

@@ -11,7 +11,6 @@ import javax.measure.Unit;
 import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
-import planewright.shared.quantity.QuantityText;
 
 /** Refuses what cannot be built, beyond the bounds that stand with the inputs themselves. */
 final class LinkageChecks {
@@ -26,17 +25,19 @@ final class LinkageChecks {
     /** The shortest pushrod, m. */
     private static final double SHORTEST = 1e-3;
 
+    private final Words words;
     private final ServoLinkage.Inputs inputs;
     private final Geometry geometry;
     private final List<InputProblem> problems = new ArrayList<>();
 
-    private LinkageChecks(ServoLinkage.Inputs inputs, Geometry geometry) {
+    private LinkageChecks(Words words, ServoLinkage.Inputs inputs, Geometry geometry) {
+        this.words = words;
         this.inputs = inputs;
         this.geometry = geometry;
     }
 
-    static void require(ServoLinkage.Inputs inputs, Geometry geometry) throws UnsuitableInput {
-        var checks = new LinkageChecks(inputs, geometry);
+    static void require(Words words, ServoLinkage.Inputs inputs, Geometry geometry) throws UnsuitableInput {
+        var checks = new LinkageChecks(words, inputs, geometry);
         checks.spreads();
         checks.holes();
         checks.reach();
@@ -46,15 +47,16 @@ final class LinkageChecks {
     }
 
     private void spreads() {
-        spread("armLength", "Servo arm", inputs.armLength(), 10, MILLIMETRE);
-        spread("clocking", "Arm leans", inputs.clocking(), 20, DEGREE);
-        spread("travel", "Travel", inputs.travel(), 20, DEGREE);
-        spread("hornLength", "Horn", inputs.hornLength(), 10, MILLIMETRE);
-        spread("hornOffset", "Horn hole aft of hinge", inputs.hornOffset(), 10, MILLIMETRE);
-        spread("hingeDistance", "Shaft to hinge", inputs.hingeDistance(), 20, MILLIMETRE);
-        spread("hingeRise", "Hinge over shaft", inputs.hingeRise(), 10, MILLIMETRE);
-        inputs.pushrodLength().ifPresent(length -> spread("pushrodLength", "Pushrod", length, 20, MILLIMETRE));
-        inputs.chord().ifPresent(chord -> spread("chord", "Measuring point", chord, 20, MILLIMETRE));
+        spread("armLength", words.say("Servo arm"), inputs.armLength(), 10, MILLIMETRE);
+        spread("clocking", words.say("Arm leans"), inputs.clocking(), 20, DEGREE);
+        spread("travel", words.say("Travel"), inputs.travel(), 20, DEGREE);
+        spread("hornLength", words.say("Horn"), inputs.hornLength(), 10, MILLIMETRE);
+        spread("hornOffset", words.say("Horn hole aft of hinge"), inputs.hornOffset(), 10, MILLIMETRE);
+        spread("hingeDistance", words.say("Shaft to hinge"), inputs.hingeDistance(), 20, MILLIMETRE);
+        spread("hingeRise", words.say("Hinge over shaft"), inputs.hingeRise(), 10, MILLIMETRE);
+        inputs.pushrodLength()
+                .ifPresent(length -> spread("pushrodLength", words.say("Pushrod"), length, 20, MILLIMETRE));
+        inputs.chord().ifPresent(chord -> spread("chord", words.say("Measuring point"), chord, 20, MILLIMETRE));
     }
 
     private <Q extends Quantity<Q>> void spread(
@@ -62,32 +64,37 @@ final class LinkageChecks {
         if (value.spreadIn(unit) > limit) {
             add(
                     input,
-                    "± of " + name,
-                    QuantityText.show(Measured.of(value.spreadIn(unit), unit)),
-                    "up to " + QuantityText.show(Measured.of(limit, unit)),
-                    "Measure it again");
+                    words.say("± of {0}", name),
+                    words.show(Measured.of(value.spreadIn(unit), unit)),
+                    words.say("up to {0}", words.show(Measured.of(limit, unit))),
+                    words.say("Measure it again"));
         }
     }
 
     private void holes() {
-        holes("armHoles", "Holes in the arm", inputs.armHoles());
-        holes("hornHoles", "Holes in the horn", inputs.hornHoles());
+        holes("armHoles", words.say("Holes in the arm"), inputs.armHoles());
+        holes("hornHoles", words.say("Holes in the horn"), inputs.hornHoles());
         for (int i = 0; i < inputs.armHoles().size(); i++) {
             arm(
                     "armHoles[" + i + "].distance",
-                    "Hole " + (i + 1) + " in the arm",
+                    words.say("Hole {0} in the arm", (i + 1)),
                     inputs.armHoles().get(i).distance());
         }
     }
 
     private void holes(String input, String name, List<ServoLinkage.HoleLine> holes) {
         if (holes.size() > MOST_HOLES) {
-            add(input, name, holes.size() + " rows", "up to " + MOST_HOLES, "Leave out holes that nobody would use");
+            add(
+                    input,
+                    name,
+                    words.say("{0} rows", holes.size()),
+                    words.say("up to {0}", MOST_HOLES),
+                    words.say("Leave out holes that nobody would use"));
         }
     }
 
     private void reach() {
-        arm("armLength", "Servo arm", inputs.armLength());
+        arm("armLength", words.say("Servo arm"), inputs.armLength());
     }
 
     private void arm(String input, String name, Measured<javax.measure.quantity.Length> arm) {
@@ -95,9 +102,9 @@ final class LinkageChecks {
             add(
                     input,
                     name,
-                    QuantityText.show(arm),
-                    "shorter than the " + Words.mm(geometry.ground()) + " from shaft to hinge line",
-                    "The arm would strike the surface: measure both again");
+                    words.show(arm),
+                    words.say("shorter than the {0} from shaft to hinge line", words.mm(geometry.ground())),
+                    words.say("The arm would strike the surface: measure both again"));
         }
     }
 
@@ -109,27 +116,30 @@ final class LinkageChecks {
         if (neutral < SHORTEST) {
             add(
                     "hingeDistance",
-                    "Shaft to hinge",
-                    QuantityText.show(inputs.hingeDistance()),
-                    "a distance that leaves room for a pushrod",
-                    "The holes of arm and horn lie on each other: measure again, or take another hole");
+                    words.say("Shaft to hinge"),
+                    words.show(inputs.hingeDistance()),
+                    words.say("a distance that leaves room for a pushrod"),
+                    words.say("The holes of arm and horn lie on each other: measure again, or take another hole"));
         } else if (geometry.pushrod().isPresent()
                 && !(geometry.pushrod().getAsDouble() > shortest
                         && geometry.pushrod().getAsDouble() < longest)) {
             add(
                     "pushrodLength",
-                    "Pushrod",
-                    QuantityText.show(inputs.pushrodLength().orElseThrow()),
-                    "between " + Words.mm(shortest) + " and " + Words.mm(longest)
-                            + ", which reach with the servo centred",
-                    "For a neutral surface it is " + Words.mm(neutral));
+                    words.say("Pushrod"),
+                    words.show(inputs.pushrodLength().orElseThrow()),
+                    words.say(
+                            "between {0} and {1}, which reach with the servo centred",
+                            words.mm(shortest), words.mm(longest)),
+                    words.say("For a neutral surface it is {0}", words.mm(neutral)));
         } else if (Linkage.of(geometry).isEmpty()) {
             add(
                     geometry.pushrod().isPresent() ? "pushrodLength" : "hornOffset",
-                    "Pushrod and horn with the servo centred",
-                    "in line",
-                    "an angle of " + Words.degrees(Linkage.LEAST_ANGLE) + " or more between them, best near 90°",
-                    "In line the pushrod cannot move the surface: take another horn hole, length or arm lean");
+                    words.say("Pushrod and horn with the servo centred"),
+                    words.say("in line"),
+                    words.say(
+                            "an angle of {0} or more between them, best near 90°", words.degrees(Linkage.LEAST_ANGLE)),
+                    words.say("In line the pushrod cannot move the surface: take another horn hole, length or "
+                            + "arm lean"));
         }
     }
 

@@ -26,11 +26,13 @@ final class LinkageFigures {
     /** Words stand a little beyond the trailing edge. */
     private static final double BEYOND = 1.06;
 
+    private final Words words;
     private final LinkageAnswer answer;
     private final Setting setting;
     private final Linkage linkage;
 
     LinkageFigures(LinkageAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
         this.setting = answer.setting();
         this.linkage = setting.linkage();
@@ -42,19 +44,19 @@ final class LinkageFigures {
         double evenly = Math.toDegrees(slope / 2e-6);
         double centre = Math.toDegrees(setting.deflection(0));
         return new Chart.Lines(
-                "Surface against stick",
-                new Chart.Axis("Stick, towards the surface positive", "%"),
-                new Chart.Axis("Surface, up positive", "deg"),
+                words.say("Surface against stick"),
+                new Chart.Axis(words.say("Stick, towards the surface positive"), "%"),
+                new Chart.Axis(words.say("Surface, up positive"), "deg"),
                 List.of(
                         new Chart.Series(
-                                "surface",
+                                words.say("surface"),
                                 commands()
                                         .map(command -> new Point(
                                                 100 * command,
                                                 Math.toDegrees(setting.deflection(setting.turn(command)))))
                                         .toList()),
                         new Chart.Series(
-                                "as at centre",
+                                words.say("as at centre"),
                                 commands()
                                         .map(command ->
                                                 new Point(100 * command, centre + evenly * setting.turn(command)))
@@ -66,10 +68,11 @@ final class LinkageFigures {
         return Stream.of(
                         answer.inputs()
                                 .wantedUp()
-                                .map(up -> new Chart.Level("wanted up", up.in(DEGREE), Optional.empty())),
+                                .map(up -> new Chart.Level(words.say("wanted up"), up.in(DEGREE), Optional.empty())),
                         answer.inputs()
                                 .wantedDown()
-                                .map(down -> new Chart.Level("wanted down", -down.in(DEGREE), Optional.empty())))
+                                .map(down ->
+                                        new Chart.Level(words.say("wanted down"), -down.in(DEGREE), Optional.empty())))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -78,11 +81,11 @@ final class LinkageFigures {
     Chart leverage() {
         double most = Math.min(LinkageAnswer.MOST_LEVERAGE, 4 * leverage(0));
         return new Chart.Lines(
-                "Leverage against stick",
-                new Chart.Axis("Stick, towards the surface positive", "%"),
-                new Chart.Axis("Torque, hinge over servo", "1"),
+                words.say("Leverage against stick"),
+                new Chart.Axis(words.say("Stick, towards the surface positive"), "%"),
+                new Chart.Axis(words.say("Torque, hinge over servo"), "1"),
                 List.of(new Chart.Series(
-                        "leverage",
+                        words.say("leverage"),
                         commands()
                                 .filter(command -> leverage(command) <= most)
                                 .map(command -> new Point(100 * command, leverage(command)))
@@ -104,7 +107,7 @@ final class LinkageFigures {
         double high = setting.highest();
         double low = setting.lowest();
         return new Drawing(
-                "Linkage at true size",
+                words.say("Linkage at true size"),
                 List.of(
                         new Drawing.Layer(Drawing.Use.OUTLINE, List.of(surface())),
                         new Drawing.Layer(
@@ -118,8 +121,9 @@ final class LinkageFigures {
                                 List.of(new Drawing.Dimension(
                                         drawn(linkage.armHole(0)),
                                         drawn(linkage.hornHole(0)),
-                                        "pushrod " + Words.mm(linkage.pushrod())))),
-                        new Drawing.Layer(Drawing.Use.NOTE, List.of(note(high, "up"), note(low, "down")))));
+                                        words.say("pushrod {0}", words.mm(linkage.pushrod()))))),
+                        new Drawing.Layer(
+                                Drawing.Use.NOTE, List.of(note(high, words.say("up")), note(low, words.say("down"))))));
     }
 
     /** Arm, pushrod and horn as three straight lines from shaft to hinge. */
@@ -132,10 +136,10 @@ final class LinkageFigures {
 
     private List<Drawing.Shape> neutral() {
         var shapes = new ArrayList<>(links(0));
-        shapes.add(new Drawing.Disc(drawn(new Point(0, 0)), 2, "servo"));
+        shapes.add(new Drawing.Disc(drawn(new Point(0, 0)), 2, words.say("servo")));
         shapes.add(new Drawing.Disc(drawn(linkage.armHole(0)), 0.8, ""));
         shapes.add(new Drawing.Disc(drawn(linkage.hornHole(0)), 0.8, ""));
-        shapes.add(new Drawing.Disc(drawn(hinge()), 1.2, "hinge"));
+        shapes.add(new Drawing.Disc(drawn(hinge()), 1.2, words.say("hinge")));
         return List.copyOf(shapes);
     }
 
@@ -158,7 +162,7 @@ final class LinkageFigures {
     private Drawing.Note note(double turn, String word) {
         return new Drawing.Note(
                 drawn(linkage.onSurface(BEYOND * chord(), 0, turn)),
-                word + " " + Words.degrees(setting.deflection(turn)));
+                word + " " + words.degrees(setting.deflection(turn)));
     }
 
     private Point hinge() {

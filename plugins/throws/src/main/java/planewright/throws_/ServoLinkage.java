@@ -353,6 +353,6 @@ public final class ServoLinkage implements Calculator<ServoLinkage.Inputs, Servo
 
     @Override
     public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
-        return LinkageAnswer.of(inputs).results();
+        return LinkageAnswer.of(new Words(run.language()), inputs).results();
     }
 }

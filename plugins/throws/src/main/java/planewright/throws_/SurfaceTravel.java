@@ -184,6 +184,6 @@ public final class SurfaceTravel implements Calculator<SurfaceTravel.Inputs, Sur
 
     @Override
     public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
-        return TravelAnswer.of(inputs).results();
+        return TravelAnswer.of(new Words(run.language()), inputs).results();
     }
 }

@@ -17,19 +17,21 @@ import planewright.shared.uncertainty.Propagation;
 /**
  * The answer for a model's throws.
  *
+ * @param words in which it is told
  * @param inputs what was given
  * @param ruler how its millimetres are measured
  * @param travels each throw
  * @param expo what the stick is made to do
  */
-record TravelAnswer(SurfaceTravel.Inputs inputs, Ruler ruler, List<Travel> travels, Expo expo) {
-    static TravelAnswer of(SurfaceTravel.Inputs inputs) throws UnsuitableInput {
+record TravelAnswer(Words words, SurfaceTravel.Inputs inputs, Ruler ruler, List<Travel> travels, Expo expo) {
+    static TravelAnswer of(Words words, SurfaceTravel.Inputs inputs) throws UnsuitableInput {
         var ruler = ruler(inputs.way());
-        TravelChecks.require(inputs, ruler);
+        TravelChecks.require(words, inputs, ruler);
         var travels = inputs.surfaces().stream()
                 .map(line -> Travel.of(line, inputs.chord(), ruler))
                 .toList();
-        return new TravelAnswer(inputs, ruler, travels, new Expo(inputs.expo().in(NUMBER)));
+        return new TravelAnswer(
+                words, inputs, ruler, travels, new Expo(inputs.expo().in(NUMBER)));
     }
 
     private static Ruler ruler(SurfaceTravel.Way way) {
@@ -67,7 +69,8 @@ record TravelAnswer(SurfaceTravel.Inputs inputs, Ruler ruler, List<Travel> trave
     }
 
     private Stream<SurfaceTravel.TravelLine> lines(Travel travel) {
-        return Stream.of(line(travel, "high", inputs.highRate()), line(travel, "low", inputs.lowRate()));
+        return Stream.of(
+                line(travel, words.say("high"), inputs.highRate()), line(travel, words.say("low"), inputs.lowRate()));
     }
 
     private static SurfaceTravel.TravelLine line(Travel travel, String rate, Measured<Dimensionless> share) {

@@ -16,23 +16,24 @@ import javax.measure.quantity.Length;
 import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
-import planewright.shared.quantity.QuantityText;
 
 /** Refuses throws that cannot be, beyond the bounds that stand with the inputs themselves. */
 final class TravelChecks {
     private static final int MOST_THROWS = 60;
 
+    private final Words words;
     private final SurfaceTravel.Inputs inputs;
     private final Ruler ruler;
     private final List<InputProblem> problems = new ArrayList<>();
 
-    private TravelChecks(SurfaceTravel.Inputs inputs, Ruler ruler) {
+    private TravelChecks(Words words, SurfaceTravel.Inputs inputs, Ruler ruler) {
+        this.words = words;
         this.inputs = inputs;
         this.ruler = ruler;
     }
 
-    static void require(SurfaceTravel.Inputs inputs, Ruler ruler) throws UnsuitableInput {
-        var checks = new TravelChecks(inputs, ruler);
+    static void require(Words words, SurfaceTravel.Inputs inputs, Ruler ruler) throws UnsuitableInput {
+        var checks = new TravelChecks(words, inputs, ruler);
         checks.rows();
         checks.spreads();
         if (!checks.problems.isEmpty()) {
@@ -45,10 +46,10 @@ final class TravelChecks {
         if (rows == 0 || rows > MOST_THROWS) {
             add(
                     "surfaces",
-                    "Throws",
-                    rows == 0 ? "none" : rows + " rows",
-                    "from 1 to " + MOST_THROWS + " rows",
-                    "Write each throw with its degrees or its millimetres");
+                    words.say("Throws"),
+                    rows == 0 ? words.say("none") : words.say("{0} rows", rows),
+                    words.say("from 1 to {0} rows", MOST_THROWS),
+                    words.say("Write each throw with its degrees or its millimetres"));
         }
         var taken = new HashSet<String>();
         for (int i = 0; i < rows; i++) {
@@ -58,16 +59,26 @@ final class TravelChecks {
 
     private void row(String path, int number, SurfaceTravel.ThrowLine line, HashSet<String> taken) {
         if (line.name().isBlank()) {
-            add(path + "name", "Throw of row " + number, "empty", "a name", "Say which surface it is and which way");
+            add(
+                    path + "name",
+                    words.say("Throw of row {0}", number),
+                    words.say("empty"),
+                    words.say("a name"),
+                    words.say("Say which surface it is and which way"));
         } else if (!taken.add(line.name().strip().toLowerCase(Locale.ROOT))) {
-            add(path + "name", "'" + line.name().strip() + "'", "there twice", "each throw once", "");
+            add(
+                    path + "name",
+                    "'" + line.name().strip() + "'",
+                    words.say("there twice"),
+                    words.say("each throw once"),
+                    "");
         }
         if (line.angle().isPresent() == line.distance().isPresent()) {
             add(
                     path + (line.angle().isPresent() ? "distance" : "angle"),
-                    "Throw of '" + line.name().strip() + "'",
-                    line.angle().isPresent() ? "given in both units" : "missing",
-                    "degrees or millimetres, one of them",
+                    words.say("Throw of '{0}'", line.name().strip()),
+                    line.angle().isPresent() ? words.say("given in both units") : words.say("missing"),
+                    words.say("degrees or millimetres, one of them"),
                     "");
             return;
         }
@@ -82,10 +93,10 @@ final class TravelChecks {
         if (distance.in(METRE) > most) {
             add(
                     path + "distance",
-                    "Millimetres of '" + name + "'",
-                    QuantityText.show(distance),
-                    "up to " + Words.mm(most) + ", which is 90° at a chord of " + QuantityText.show(chord),
-                    "Measure throw and chord again, at the same point");
+                    words.say("Millimetres of '{0}'", name),
+                    words.show(distance),
+                    words.say("up to {0}, which is 90° at a chord of {1}", words.mm(most), words.show(chord)),
+                    words.say("Measure throw and chord again, at the same point"));
         }
     }
 
@@ -93,15 +104,18 @@ final class TravelChecks {
         for (int i = 0; i < inputs.surfaces().size(); i++) {
             var path = "surfaces[" + i + "].";
             var line = inputs.surfaces().get(i);
-            var of = " of '" + line.name().strip() + "'";
-            line.angle().ifPresent(angle -> spread(path + "angle", "degrees" + of, angle, 20, DEGREE));
-            line.distance().ifPresent(length -> spread(path + "distance", "millimetres" + of, length, 50, MILLIMETRE));
-            chord(path + "chord", "chord" + of, line.chord());
+            var name = line.name().strip();
+            line.angle()
+                    .ifPresent(angle -> spread(path + "angle", words.say("degrees of '{0}'", name), angle, 20, DEGREE));
+            line.distance()
+                    .ifPresent(length ->
+                            spread(path + "distance", words.say("millimetres of '{0}'", name), length, 50, MILLIMETRE));
+            chord(path + "chord", words.say("chord of '{0}'", name), line.chord());
         }
-        chord("chord", "measuring point", inputs.chord());
-        spread("highRate", "high rate", inputs.highRate(), 50, PERCENT);
-        spread("lowRate", "low rate", inputs.lowRate(), 50, PERCENT);
-        spread("expo", "expo", inputs.expo(), 50, PERCENT);
+        chord("chord", words.say("measuring point"), inputs.chord());
+        spread("highRate", words.say("high rate"), inputs.highRate(), 50, PERCENT);
+        spread("lowRate", words.say("low rate"), inputs.lowRate(), 50, PERCENT);
+        spread("expo", words.say("expo"), inputs.expo(), 50, PERCENT);
     }
 
     private void chord(String input, String name, Optional<Measured<Length>> chord) {
@@ -113,10 +127,10 @@ final class TravelChecks {
         if (value.spreadIn(unit) > limit) {
             add(
                     input,
-                    "± of " + name,
-                    QuantityText.show(Measured.of(value.spreadIn(unit), unit)),
-                    "up to " + QuantityText.show(Measured.of(limit, unit)),
-                    "Measure it again");
+                    words.say("± of {0}", name),
+                    words.show(Measured.of(value.spreadIn(unit), unit)),
+                    words.say("up to {0}", words.show(Measured.of(limit, unit))),
+                    words.say("Measure it again"));
         }
     }
 

@@ -10,7 +10,6 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Point;
-import planewright.shared.quantity.QuantityText;
 
 /** Charts of throws. */
 final class TravelFigures {
@@ -19,9 +18,11 @@ final class TravelFigures {
     /** The chart of rulers reaches at least so far, in degrees. */
     private static final double LEAST_SHOWN = 30;
 
+    private final Words words;
     private final TravelAnswer answer;
 
     TravelFigures(TravelAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
     }
 
@@ -29,16 +30,19 @@ final class TravelFigures {
         double high = answer.inputs().highRate().in(NUMBER);
         double low = answer.inputs().lowRate().in(NUMBER);
         return new Chart.Lines(
-                "Throw against stick",
-                new Chart.Axis("Stick", "%"),
-                new Chart.Axis("Throw", "%"),
+                words.say("Throw against stick"),
+                new Chart.Axis(words.say("Stick"), "%"),
+                new Chart.Axis(words.say("Throw"), "%"),
                 List.of(
                         line(
-                                "high rate",
+                                words.say("high rate"),
                                 100,
                                 stick -> 100 * high * answer.expo().at(stick / 100)),
-                        line("low rate", 100, stick -> 100 * low * answer.expo().at(stick / 100)),
-                        line("high rate without expo", 100, stick -> high * stick)),
+                        line(
+                                words.say("low rate"),
+                                100,
+                                stick -> 100 * low * answer.expo().at(stick / 100)),
+                        line(words.say("high rate without expo"), 100, stick -> high * stick)),
                 List.of());
     }
 
@@ -54,13 +58,13 @@ final class TravelFigures {
                 .flatMap(travel -> travel.chord().stream())
                 .findFirst()
                 .map(chord -> new Chart.Lines(
-                        "Millimetres against degrees at " + QuantityText.show(chord, MILLIMETRE),
-                        new Chart.Axis("Surface", "deg"),
-                        new Chart.Axis("At the measuring point", "mm"),
+                        words.say("Millimetres against degrees at {0}", words.show(chord.to(MILLIMETRE))),
+                        new Chart.Axis(words.say("Surface"), "deg"),
+                        new Chart.Axis(words.say("At the measuring point"), "mm"),
                         List.of(
-                                ruler("straight line", Ruler.STRAIGHT, chord.in(MILLIMETRE), farthest),
-                                ruler("square to neutral", Ruler.SQUARE, chord.in(MILLIMETRE), farthest),
-                                ruler("along the arc", Ruler.ARC, chord.in(MILLIMETRE), farthest)),
+                                ruler(words.say("straight line"), Ruler.STRAIGHT, chord.in(MILLIMETRE), farthest),
+                                ruler(words.say("square to neutral"), Ruler.SQUARE, chord.in(MILLIMETRE), farthest),
+                                ruler(words.say("along the arc"), Ruler.ARC, chord.in(MILLIMETRE), farthest)),
                         List.of()));
     }
 

@@ -23,10 +23,12 @@ final class TravelFindings {
     /** So much expo leaves little stick at the ends: common practice, no source. */
     private static final double MUCH = 0.6;
 
+    private final Words words;
     private final TravelAnswer answer;
     private final List<Finding> findings = new ArrayList<>();
 
     TravelFindings(TravelAnswer answer) {
+        this.words = answer.words();
         this.answer = answer;
     }
 
@@ -42,11 +44,13 @@ final class TravelFindings {
     private void unknown() {
         for (var travel : answer.travels()) {
             if (travel.chord().isEmpty()) {
-                var without = travel.line().angle().isPresent() ? "millimetres" : "degrees";
-                findings.add(
-                        Finding.lookAgain(
-                                "'" + travel.name() + "' has no " + without
-                                        + " without its chord: measure from the hinge line to the trailing edge, where the ruler stands."));
+                findings.add(Finding.lookAgain(words.say(
+                        travel.line().angle().isPresent()
+                                ? "'{0}' has no millimetres without its chord: measure from the hinge line to the"
+                                        + " trailing edge, where the ruler stands."
+                                : "'{0}' has no degrees without its chord: measure from the hinge line to the"
+                                        + " trailing edge, where the ruler stands.",
+                        travel.name())));
             }
         }
     }
@@ -61,14 +65,16 @@ final class TravelFindings {
             var arc = travel.distance(full, Ruler.ARC).map(length -> length.in(METRE));
             if (arc.isPresent() && arc.get() - square.orElseThrow() > most) {
                 most = arc.get() - square.orElseThrow();
-                text = "'" + travel.name() + "' is " + Words.mm(square.orElseThrow()) + " square to neutral and "
-                        + Words.mm(arc.get()) + " along the arc";
+                text = words.say(
+                        "'{0}' is {1} square to neutral and {2} along the arc",
+                        travel.name(), words.mm(square.orElseThrow()), words.mm(arc.get()));
             }
         }
         if (most > SEEN) {
-            findings.add(Finding.lookAgain(text + ": say with a throw how it was measured."));
+            findings.add(Finding.lookAgain(words.say("{0}: say with a throw how it was measured.", text)));
         } else if (!text.isEmpty()) {
-            findings.add(Finding.fine("How the millimetres are measured makes less difference than a ruler shows."));
+            findings.add(Finding.fine(
+                    words.say("How the millimetres are measured makes less difference than a ruler shows.")));
         }
     }
 
@@ -76,9 +82,9 @@ final class TravelFindings {
         for (var travel : answer.travels()) {
             travel.angle(answer.inputs().highRate())
                     .filter(angle -> angle.in(DEGREE) > FAR)
-                    .ifPresent(angle -> findings.add(
-                            Finding.lookAgain("'" + travel.name() + "' goes " + Words.degrees(angle.in(RADIAN))
-                                    + ": so far a surface mostly brakes; is the chord right?")));
+                    .ifPresent(angle -> findings.add(Finding.lookAgain(words.say(
+                            "'{0}' goes {1}: so far a surface mostly brakes; is the chord right?",
+                            travel.name(), words.degrees(angle.in(RADIAN))))));
         }
     }
 
@@ -103,21 +109,25 @@ final class TravelFindings {
                 && down.angle().isPresent()
                 && up.angle().get().in(DEGREE) > 0) {
             double share = 1 - down.angle().get().in(DEGREE) / up.angle().get().in(DEGREE);
-            findings.add(Finding.fine("'" + up.name() + "' and down: a differential of " + Words.percent(share) + "."));
+            findings.add(
+                    Finding.fine(words.say("'{0}' and down: a differential of {1}.", up.name(), words.percent(share))));
         }
     }
 
     private void rates() {
         if (answer.inputs().lowRate().in(PERCENT) >= answer.inputs().highRate().in(PERCENT)) {
-            findings.add(Finding.lookAgain("Low rate is no lower than high rate."));
+            findings.add(Finding.lookAgain(words.say("Low rate is no lower than high rate.")));
         }
         double expo = answer.inputs().expo().in(NUMBER);
         if (expo > MUCH) {
-            findings.add(Finding.lookAgain("With " + Words.percent(expo)
-                    + " of expo next to nothing happens about neutral and much at the ends: less throw is calmer."));
+            findings.add(Finding.lookAgain(words.say(
+                    "With {0} of expo next to nothing happens about neutral and much at the ends: "
+                            + "less throw is calmer.",
+                    words.percent(expo))));
         } else if (expo < 0) {
-            findings.add(Finding.lookAgain("Negative expo makes it nervous about neutral; some transmitters call softer"
-                    + " negative: look which way yours goes."));
+            findings.add(Finding.lookAgain(
+                    words.say("Negative expo makes it nervous about neutral; some transmitters call softer "
+                            + "negative: look which way yours goes.")));
         }
     }
 }

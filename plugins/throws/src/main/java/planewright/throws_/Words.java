@@ -1,25 +1,38 @@
 package planewright.throws_;
 
-import java.util.Locale;
+import planewright.api.calculator.Language;
+import planewright.api.quantity.Measured;
+import planewright.shared.quantity.QuantityText;
 
-/** Numbers within a sentence. */
-final class Words {
-    private Words() {}
-
-    static String degrees(double radians) {
-        return String.format(Locale.ROOT, "%.1f°", Math.abs(Math.toDegrees(radians)));
+/**
+ * Sentences, and numbers within them, as the builder reads them.
+ *
+ * @param language the builder's
+ */
+record Words(Language language) {
+    String say(String english, Object... values) {
+        return language.say(english, values);
     }
 
-    static String mm(double metres) {
-        return String.format(Locale.ROOT, "%.1f mm", 1000 * metres);
+    /** Without its sign. */
+    String degrees(double radians) {
+        return language.number(Math.abs(Math.toDegrees(radians)), 1) + "°";
     }
 
-    static String percent(double share) {
-        return String.format(Locale.ROOT, "%.0f %%", 100 * share);
+    String mm(double metres) {
+        return language.number(1000 * metres, 1) + " mm";
+    }
+
+    String percent(double share) {
+        return language.number(100 * share, 0) + " %";
     }
 
     /** An end point, rounded down so that it keeps clear of what it should. */
-    static String endPoint(double percent) {
-        return String.format(Locale.ROOT, "%.0f %%", Math.floor(percent));
+    String endPoint(double percent) {
+        return language.number(Math.floor(percent), 0) + " %";
+    }
+
+    String show(Measured<?> value) {
+        return QuantityText.show(value, language.locale());
     }
 }

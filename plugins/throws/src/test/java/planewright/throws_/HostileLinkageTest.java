@@ -12,6 +12,7 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.contract.CalculatorContract;
 import planewright.api.quantity.Measured;
@@ -37,7 +38,9 @@ class HostileLinkageTest {
         for (int i = 0; i < TRIES; i++) {
             try {
                 answered += Math.min(
-                        1, CalculatorContract.numbers(LinkageAnswer.of(inputs()).results()));
+                        1,
+                        CalculatorContract.numbers(LinkageAnswer.of(new Words(Language.ENGLISH), inputs())
+                                .results()));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }

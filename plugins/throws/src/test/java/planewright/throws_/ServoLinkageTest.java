@@ -9,6 +9,7 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Finding.Grade;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
@@ -151,10 +152,12 @@ class ServoLinkageTest {
         double squares = 0;
         int throwsOfDice = 4000;
         for (int i = 0; i < throwsOfDice; i++) {
-            double up = LinkageAnswer.of(Shops.linkage()
-                            .arm(12 + 0.2 * random.nextGaussian())
-                            .horn(16 + 0.3 * random.nextGaussian())
-                            .inputs())
+            double up = LinkageAnswer.of(
+                            new Words(Language.ENGLISH),
+                            Shops.linkage()
+                                    .arm(12 + 0.2 * random.nextGaussian())
+                                    .horn(16 + 0.3 * random.nextGaussian())
+                                    .inputs())
                     .up()
                     .in(Units.DEGREE);
             sum += up;

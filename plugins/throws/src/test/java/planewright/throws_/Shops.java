@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import javax.measure.quantity.Angle;
 import javax.measure.quantity.Length;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -108,7 +109,7 @@ final class Shops {
     }
 
     ServoLinkage.Results answer() throws UnsuitableInput {
-        return LinkageAnswer.of(inputs()).results();
+        return LinkageAnswer.of(new Words(Language.ENGLISH), inputs()).results();
     }
 
     ServoLinkage.Inputs inputs() {

@@ -15,6 +15,7 @@ import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.contract.CalculatorContract;
@@ -91,16 +92,18 @@ class SurfaceTravelTest {
 
     @Test
     void throwWithoutChordIsToldAndTheOthersAreAnswered() throws Exception {
-        var answer = TravelAnswer.of(new SurfaceTravel.Inputs(
-                        List.of(
-                                row("aileron throw up", Optional.of(20.0), Optional.empty(), Optional.empty()),
-                                row("aileron throw down", Optional.empty(), Optional.of(9.0), Optional.empty()),
-                                row("rudder throw", Optional.empty(), Optional.of(9.0), Optional.of(40.0))),
-                        Optional.empty(),
-                        Way.STRAIGHT_LINE,
-                        percent(100),
-                        percent(60),
-                        percent(0)))
+        var answer = TravelAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new SurfaceTravel.Inputs(
+                                List.of(
+                                        row("aileron throw up", Optional.of(20.0), Optional.empty(), Optional.empty()),
+                                        row("aileron throw down", Optional.empty(), Optional.of(9.0), Optional.empty()),
+                                        row("rudder throw", Optional.empty(), Optional.of(9.0), Optional.of(40.0))),
+                                Optional.empty(),
+                                Way.STRAIGHT_LINE,
+                                percent(100),
+                                percent(60),
+                                percent(0)))
                 .results();
         assertThat(texts(answer))
                 .anyMatch(text -> text.startsWith("'aileron throw up' has no millimetres without its chord"))
@@ -114,15 +117,21 @@ class SurfaceTravelTest {
 
     @Test
     void differentialOfUpAndDownIsTold() throws Exception {
-        var answer = TravelAnswer.of(new SurfaceTravel.Inputs(
-                        List.of(
-                                row("aileron throw up", Optional.of(20.0), Optional.empty(), Optional.empty()),
-                                row("Aileron throw down", Optional.of(12.0), Optional.empty(), Optional.empty())),
-                        Optional.empty(),
-                        Way.STRAIGHT_LINE,
-                        percent(100),
-                        percent(60),
-                        percent(0)))
+        var answer = TravelAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new SurfaceTravel.Inputs(
+                                List.of(
+                                        row("aileron throw up", Optional.of(20.0), Optional.empty(), Optional.empty()),
+                                        row(
+                                                "Aileron throw down",
+                                                Optional.of(12.0),
+                                                Optional.empty(),
+                                                Optional.empty())),
+                                Optional.empty(),
+                                Way.STRAIGHT_LINE,
+                                percent(100),
+                                percent(60),
+                                percent(0)))
                 .results();
         assertThat(texts(answer)).contains("'aileron throw up' and down: a differential of 40 %.");
         assertThat(answer.rulerChart()).isEmpty();
@@ -199,7 +208,9 @@ class SurfaceTravelTest {
                     dice(random, Units.PERCENT, -50, 0, 30, 100));
             try {
                 answered += Math.min(
-                        1, CalculatorContract.numbers(TravelAnswer.of(inputs).results()));
+                        1,
+                        CalculatorContract.numbers(TravelAnswer.of(new Words(Language.ENGLISH), inputs)
+                                .results()));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }
@@ -219,6 +230,7 @@ class SurfaceTravelTest {
             throws UnsuitableInput {
         var at60 = Optional.of(Measured.of(60, Units.MILLIMETRE));
         return TravelAnswer.of(
+                        new Words(Language.ENGLISH),
                         new SurfaceTravel.Inputs(List.of(rows), at60, way, percent(100), percent(50), percent(expo)))
                 .results();
     }

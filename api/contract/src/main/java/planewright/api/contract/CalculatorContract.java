@@ -19,6 +19,7 @@ import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicNode;
 import planewright.api.calculator.About;
 import planewright.api.calculator.Calculator;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Run;
 import planewright.api.calculator.Run.Cancelled;
 import planewright.api.calculator.UnsuitableInput;
@@ -36,7 +37,7 @@ import planewright.api.calculator.UnsuitableInput;
  * <p>For each calculator: it says what it is; inputs and results are described in full, with units, bounds and initial
  * values that can be read; the inputs given are answered, with finite numbers throughout, and the same again in another
  * language and time zone; inputs that are empty, tiny, huge, negative, very long or at their bounds, one by one and several
- * at a time, are answered so too or refused by name; a computation that is stopped stops; no class of the plugin uses
+ * at a time, are answered so too or refused by name; a table of words beside it ({@link Language}) has every text and no other; a computation that is stopped stops; no class of the plugin uses
  * windows, files, the network or the system's clock.
  */
 public final class CalculatorContract {
@@ -85,6 +86,7 @@ public final class CalculatorContract {
                         dynamicTest("answers alike in every language and time zone", contract::answersAlike),
                         dynamicTest("answers or refuses hostile inputs", contract::standsHostileInputs),
                         dynamicTest("stops where it is stopped", contract::stops),
+                        dynamicTest("is translated in full where it is translated", contract::isTranslated),
                         dynamicTest(
                                 "uses no windows, files, network or clock",
                                 () -> ForbiddenUses.check(calculator.getClass()))));
@@ -135,16 +137,28 @@ public final class CalculatorContract {
     }
 
     private void standsHostileInputs() throws Exception {
+        var translations = new Translations(calculator.getClass());
+        int turn = 0;
         for (var record : given) {
             for (var variant : HostileInputs.of(record, about.quick())) {
-                stands(variant);
+                stands(variant, translations.language(turn++));
             }
         }
+        translations.requireSaid();
     }
 
-    private void stands(HostileInputs.Variant variant) throws Exception {
+    private void isTranslated() throws Exception {
+        var translations = new Translations(calculator.getClass());
+        translations.check(inputs, results);
+        for (var record : given) {
+            compute(record, new StillRun(translations.language(0)));
+        }
+        translations.requireSaid();
+    }
+
+    private void stands(HostileInputs.Variant variant, Language language) throws Exception {
         try {
-            Answers.check(about.id() + " where " + variant.what(), compute(variant.inputs(), new StillRun()));
+            Answers.check(about.id() + " where " + variant.what(), compute(variant.inputs(), new StillRun(language)));
         } catch (UnsuitableInput refused) {
             Answers.check(about.id() + " where " + variant.what(), refused, inputs);
         } catch (RuntimeException | StackOverflowError failed) {

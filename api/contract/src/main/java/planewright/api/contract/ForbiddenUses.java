@@ -60,7 +60,8 @@ final class ForbiddenUses {
         Checks.require(used.isEmpty(), String.join("; ", used));
     }
 
-    private static Path folder(Class<?> calculator) {
+    /** Where the classes lie that were compiled with one. */
+    static Path folder(Class<?> calculator) {
         try {
             return Path.of(calculator
                     .getProtectionDomain()
@@ -91,7 +92,7 @@ final class ForbiddenUses {
     }
 
     /** All texts of the constant pool, and each call as {@code type.name(parameters)result}. */
-    private static List<String> names(DataInputStream in) throws IOException {
+    static List<String> names(DataInputStream in) throws IOException {
         in.readInt();
         in.readInt();
         int size = in.readUnsignedShort();

@@ -2,6 +2,7 @@ package planewright.api.contract;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Run;
 import planewright.api.journal.Build;
 import planewright.api.journal.Entry;
@@ -11,7 +12,15 @@ import planewright.api.journal.JournalReader;
 public class StillRun implements Run {
     private static final LocalDateTime EVENING = LocalDateTime.of(2025, 3, 14, 20, 15);
 
-    StillRun() {}
+    private final Language language;
+
+    StillRun() {
+        this(Language.ENGLISH);
+    }
+
+    StillRun(Language language) {
+        this.language = language;
+    }
 
     /** One that is never stopped, for a plugin's own tests. */
     public static Run onAnEmptyJournal() {
@@ -37,6 +46,11 @@ public class StillRun implements Run {
                 return List.of();
             }
         };
+    }
+
+    @Override
+    public Language language() {
+        return language;
     }
 
     @Override

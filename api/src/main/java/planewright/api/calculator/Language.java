@@ -1,0 +1,142 @@
+package planewright.api.calculator;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.apiguardian.api.API;
+
+/**
+ * The language of whoever reads an answer. A calculator is written in English and says its sentences through this: {@code
+ * language.say("It balances {0} behind the target.", distance)}. A table beside the class has them in another language, {@code
+ * words_de.tsv} in German: UTF-8, a line for each sentence and each text of the annotations, the English, a tabulator, the
+ * translation with the same values in it. What the table lacks is said in English.
+ */
+@API(status = API.Status.MAINTAINED, since = "0.3.0")
+public final class Language {
+    /** As calculators are written. */
+    public static final Language ENGLISH = new Language(Locale.ENGLISH, english -> Optional.empty(), english -> {});
+
+    private final Locale locale;
+    private final Function<String, Optional<String>> table;
+    private final Consumer<String> missing;
+
+    private Language(Locale locale, Function<String, Optional<String>> table, Consumer<String> missing) {
+        this.locale = locale;
+        this.table = table;
+        this.missing = missing;
+    }
+
+    /**
+     * The language of a place with the words of the table beside a class.
+     *
+     * @param locale language, and the country that says how numbers and days are written
+     * @param beside whose package holds the table; where it has none, all stays English
+     * @return the language
+     */
+    public static Language of(Locale locale, Class<?> beside) {
+        return of(locale, beside, english -> {});
+    }
+
+    /**
+     * As {@link #of(Locale, Class)}, for tests of a table.
+     *
+     * @param locale language and country
+     * @param beside whose package holds the table
+     * @param missing hears of each text that is said and stands in no table
+     * @return the language
+     */
+    public static Language of(Locale locale, Class<?> beside, Consumer<String> missing) {
+        return new Language(locale, lookUp(words(locale, beside)), missing);
+    }
+
+    /**
+     * The texts of the table beside a class, by their English.
+     *
+     * @param locale its language
+     * @param beside whose package holds it
+     * @return empty where there is none
+     */
+    public static Map<String, String> words(Locale locale, Class<?> beside) {
+        var words = new HashMap<String, String>();
+        try (var in = beside.getResourceAsStream("words_" + locale.getLanguage() + ".tsv")) {
+            if (in != null) {
+                new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                        .lines()
+                        .map(line -> line.split("\t", -1))
+                        .filter(cells -> cells.length == 2)
+                        .forEach(cells -> words.put(cells[0], cells[1]));
+            }
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+        return Map.copyOf(words);
+    }
+
+    /**
+     * The same language, which also knows the words beside another class.
+     *
+     * @param beside whose package holds the other table; this language's own words go before it
+     * @return the language
+     */
+    public Language and(Class<?> beside) {
+        var more = lookUp(words(locale, beside));
+        return new Language(locale, english -> table.apply(english).or(() -> more.apply(english)), missing);
+    }
+
+    /** {@return how numbers and days are written} */
+    public Locale locale() {
+        return locale;
+    }
+
+    /**
+     * A sentence in this language.
+     *
+     * @param english as it stands in the calculator, places of values as {@code {0}}, {@code {1}}, …
+     * @param values what goes there, as it is to be read; numbers with decimals through {@link #number}
+     * @return the translation, else the English, with the values in their places
+     */
+    public String say(String english, Object... values) {
+        var said = table.apply(english).orElseGet(() -> {
+            missing.accept(english);
+            return english;
+        });
+        return values.length == 0 ? said : filled(said, values);
+    }
+
+    /**
+     * A number within a sentence.
+     *
+     * @param value the number
+     * @param decimals digits after the decimal sign
+     * @return with the decimal sign of the language
+     */
+    public String number(double value, int decimals) {
+        return String.format(locale, "%." + decimals + "f", value);
+    }
+
+    private static Function<String, Optional<String>> lookUp(Map<String, String> words) {
+        return english -> Optional.ofNullable(words.get(english));
+    }
+
+    /** Braces in a value are no places. */
+    private static String filled(String pattern, Object... values) {
+        var text = new StringBuilder();
+        int from = 0;
+        while (from < pattern.length()) {
+            int open = pattern.indexOf('{', from);
+            int close = open < 0 ? -1 : pattern.indexOf('}', open);
+            if (close < 0) {
+                break;
+            }
+            text.append(pattern, from, open).append(values[Integer.parseInt(pattern.substring(open + 1, close))]);
+            from = close + 1;
+        }
+        return text.append(pattern.substring(from)).toString();
+    }
+}
