@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
@@ -19,7 +20,9 @@ import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
 import planewright.app.Settings;
 import planewright.app.store.JournalFolder;
+import planewright.app.ui.common.AppIcon;
 import planewright.app.ui.common.FocusInView;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
@@ -65,7 +68,8 @@ public final class MainWindow {
                         .all().stream().filter(JournalFolder::isJournal).findFirst())
                 .or(settings::journal);
         EventQueue.invokeLater(() -> {
-            Look.install(memory.isDark());
+            Look.install(memory.style());
+            CompletableFuture.runAsync(Icons::prepare);
             Typing.watch();
             FocusInView.watch();
             new MainWindow(settings, memory, clock).open(wanted);
@@ -78,6 +82,8 @@ public final class MainWindow {
             journal.ifPresentOrElse(this::openJournal, () -> choose(""));
         });
         frame.setName("planewright");
+        CompletableFuture.supplyAsync(AppIcon::images)
+                .thenAcceptAsync(images -> AppIcon.putOn(frame, images), EventQueue::invokeLater);
         var screen = GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
         frame.setSize(Math.min(WIDTH, screen.width), Math.min(HEIGHT, screen.height));
         frame.setMinimumSize(new Dimension(Math.min(LEAST_WIDTH, screen.width), Math.min(LEAST_HEIGHT, screen.height)));

@@ -1,5 +1,6 @@
 package planewright.app.ui;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.Font;
@@ -24,6 +25,7 @@ import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.FirstWide;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
@@ -71,7 +73,7 @@ final class WindowContent extends JPanel {
     private final JPanel middle = new JPanel(cards);
     private final JTextField search = new JTextField();
     private final JLabel status = new JLabel(" ");
-    private final JButton look;
+    private final transient ViewMenu view;
     private final JButton notices;
     private String shown = BUILD;
     private final JButton benchButton;
@@ -98,7 +100,7 @@ final class WindowContent extends JPanel {
             status.setText(words);
             status.setToolTipText(words);
         });
-        look = Buttons.plain("look", "", this::changeLook);
+        view = new ViewMenu(room);
         notices = Buttons.plain("show-notices", "", () -> toggle(NOTICES));
         program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
         shelf = new ShelfPage(room, () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
@@ -121,8 +123,8 @@ final class WindowContent extends JPanel {
         room.onBuildWanted(wanted -> show(BUILD));
         room.onEntryWanted(entry -> show(BUILD));
         room.onCalculatorWanted(calculator -> show(BUILD));
+        room.onChange(this::placeBench);
         keys();
-        nameLook();
     }
 
     /** What is being written and not yet saved, in words; empty for nothing. */
@@ -151,6 +153,7 @@ final class WindowContent extends JPanel {
     /** Takes in what other programs have done to the journal's files. */
     void lookAround() {
         room.lookAround();
+        view.followSystem();
     }
 
     /** Says something in the status strip. */
@@ -184,26 +187,35 @@ final class WindowContent extends JPanel {
         Buttons.onEdit(search, this::find);
         search.addActionListener(event -> findNow());
         bar.add(search);
-        bar.add(Buttons.hint(Buttons.plain("undo", Texts.UNDO.text(), room::undo), Texts.UNDO_HINT.text(), "ctrl Z"));
-        bar.add(Buttons.hint(Buttons.plain("redo", Texts.REDO.text(), room::redo), Texts.REDO_HINT.text(), "ctrl Y"));
-        bar.add(benchButton);
+        bar.add(Buttons.asSign(
+                Icons.UNDO,
+                Buttons.hint(Buttons.plain("undo", Texts.UNDO.text(), room::undo), Texts.UNDO_HINT.text(), "ctrl Z")));
+        bar.add(Buttons.asSign(
+                Icons.REDO,
+                Buttons.hint(Buttons.plain("redo", Texts.REDO.text(), room::redo), Texts.REDO_HINT.text(), "ctrl Y")));
+        bar.add(Buttons.with(Icons.BENCH, benchButton));
         bar.add(Buttons.hint(
-                Buttons.plain("show-templates", Texts.TEMPLATES.text(), this::toggleTemplates),
+                Buttons.with(
+                        Icons.TEMPLATES,
+                        Buttons.plain("show-templates", Texts.TEMPLATES.text(), this::toggleTemplates)),
                 Texts.TEMPLATES_HINT.text(),
                 "ctrl T"));
-        bar.add(Buttons.plain("show-bin", Texts.BIN.text(), () -> {
-            toggle(BIN);
-            bin.refresh();
-        }));
-        bar.add(Buttons.plain("show-exchange", Texts.EXCHANGE.text(), this::toggleExchange));
+        bar.add(Buttons.with(Icons.BIN, Buttons.plain("show-bin", Texts.BIN.text(), this::toggleBin)));
+        bar.add(Buttons.with(
+                Icons.EXCHANGE, Buttons.plain("show-exchange", Texts.EXCHANGE.text(), this::toggleExchange)));
         bar.add(Buttons.hint(
-                Buttons.plain("show-journals", Texts.JOURNALS.text(), this::toggleJournals),
+                Buttons.with(
+                        Icons.JOURNALS, Buttons.plain("show-journals", Texts.JOURNALS.text(), this::toggleJournals)),
                 Texts.JOURNALS_BUTTON_HINT.text(),
                 "ctrl O"));
-        bar.add(notices);
-        bar.add(look);
-        bar.add(Buttons.hint(
-                Buttons.plain("show-help", Texts.HELP.text(), this::toggleHelp), Texts.HELP_HINT.text(), "F1"));
+        bar.add(Buttons.with(Icons.NOTICES, notices));
+        bar.add(view.button());
+        bar.add(Buttons.asSign(
+                Icons.HELP,
+                Buttons.hint(
+                        Buttons.plain("show-help", Texts.HELP.text(), this::toggleHelp),
+                        Texts.HELP_HINT.text(),
+                        "F1")));
         for (var each : bar.getComponents()) {
             if (each instanceof JButton button) {
                 button.setMargin(new Insets(2, BUTTON_EDGE, 2, BUTTON_EDGE));
@@ -226,9 +238,9 @@ final class WindowContent extends JPanel {
     }
 
     private JPanel middleAndBench() {
-        var both = new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill][]", "[grow,fill]"));
+        var both = new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill][pref!]", "[grow,fill]"));
         both.add(middle, "wmin 0");
-        both.add(bench, "w " + BENCH_WIDTH + "!");
+        both.add(bench);
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
@@ -241,6 +253,7 @@ final class WindowContent extends JPanel {
 
     /** As the builder has chosen; before any choice, where the window has room for it. */
     private void placeBench() {
+        bench.setPreferredSize(new Dimension(UIScale.scale(BENCH_WIDTH), 0));
         bench.setVisible(room.memory().get(BENCH).map(SHOWN::equals).orElse(getWidth() >= BENCH_LEAST));
         bench.getParent().revalidate();
     }
@@ -282,6 +295,11 @@ final class WindowContent extends JPanel {
             middle.add(exchange.get(), EXCHANGE);
         }
         toggle(EXCHANGE);
+    }
+
+    private void toggleBin() {
+        toggle(BIN);
+        bin.refresh();
     }
 
     private void toggleTemplates() {
@@ -333,18 +351,6 @@ final class WindowContent extends JPanel {
         notices.setText(Texts.NOTICES.text(number));
     }
 
-    private void changeLook() {
-        boolean dark = !Look.isDark();
-        Look.change(dark);
-        nameLook();
-        room.memory().setDark(dark);
-        room.remembered();
-    }
-
-    private void nameLook() {
-        look.setText(Look.isDark() ? Texts.LIGHT.text() : Texts.DARK.text());
-    }
-
     private void keys() {
         Buttons.key(this, "F1", this::toggleHelp);
         Buttons.key(this, "ctrl F", search::requestFocusInWindow);
@@ -360,6 +366,7 @@ final class WindowContent extends JPanel {
         Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo));
         Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo));
         Buttons.key(this, "ctrl P", build.log()::print);
+        view.keys(this);
         Buttons.key(this, "ESCAPE", () -> show(BUILD));
     }
 }

@@ -179,7 +179,8 @@ class EveryPageTest {
             Hands.find(PictureTile.class, "of the log", PictureTile::isShown);
             var light =
                     Hands.onEventThread(() -> window.frame().getContentPane().getBackground());
-            Hands.click("look");
+            Hands.click("view");
+            Hands.click("look-DARK");
             Hands.waitUntil(
                     "dark",
                     () -> !window.frame().getContentPane().getBackground().equals(light));
@@ -192,7 +193,8 @@ class EveryPageTest {
                 return window;
             });
             assertThat(cutOff()).isEmpty();
-            Hands.click("look");
+            Hands.click("view");
+            Hands.click("look-LIGHT");
             Hands.waitUntil(
                     "light",
                     () -> window.frame().getContentPane().getBackground().equals(light));

@@ -46,6 +46,11 @@ record BenchJoint(BuildRecord build, String entry, Joint joint) {
         return state(now) == State.HANDS_OFF ? touchable() : end().orElse(joint.start());
     }
 
+    /** Whether it may not be touched at a later time; one of which nobody wrote an end counts as held while it is new. */
+    boolean isHeldAt(LocalDateTime later, LocalDateTime now) {
+        return end().isEmpty() ? state(now) == State.NO_END : later.isBefore(touchable());
+    }
+
     /** How much of the whole wait is over, 0 to 1. */
     double share(LocalDateTime now) {
         long whole =
@@ -68,7 +73,8 @@ record BenchJoint(BuildRecord build, String entry, Joint joint) {
         return joint.handsOffUntil().or(joint::fullyCured).orElse(joint.start());
     }
 
-    private Optional<LocalDateTime> end() {
+    /** When it is through; empty where nobody has written it. */
+    Optional<LocalDateTime> end() {
         return joint.fullyCured().or(joint::handsOffUntil);
     }
 }

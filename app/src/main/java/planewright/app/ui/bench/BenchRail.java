@@ -2,12 +2,14 @@ package planewright.app.ui.bench;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Look;
@@ -16,22 +18,26 @@ import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.shared.material.Cautions;
 
-/** What is on the bench over all builds: hands off, still curing, ready; and the cautions of the materials at work. */
+/**
+ * What is on the bench over all builds: hands off, still curing, ready; what may be touched at the next session; the next steps of
+ * procedures; and the cautions of what is at work.
+ */
 public final class BenchRail extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int TICK_MILLIS = 2000;
 
     private final transient Workroom room;
-    private final transient BenchJoints joints;
+    private final transient BenchLook joints;
     private final transient Background.Latest looks;
     private final transient ReadyNotice notice;
     private final transient IntConsumer count;
+    private final EarlierJoints earlier;
     private final Column column = new Column(8, 2);
     private final JTextArea news = Words.coloured("", "fine");
     private final Timer timer = new Timer(TICK_MILLIS, event -> tick());
-    private transient List<BenchJoint> bench = List.of();
+    private transient OnBench bench = OnBench.NOTHING;
     private transient LocalDateTime looked;
-    private boolean dark = Look.isDark();
+    private transient Look.Style style = Look.style();
 
     /**
      * @param count hears how many joints still cure
@@ -40,7 +46,8 @@ public final class BenchRail extends JPanel {
         super(new MigLayout("insets 10 6 10 10, gap 8, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill]"));
         this.room = room;
         this.count = count;
-        joints = new BenchJoints(room.journal());
+        joints = new BenchLook(room.journal());
+        earlier = new EarlierJoints(room);
         looks = room.background().latest();
         notice = new ReadyNotice(this::say);
         looked = room.now();
@@ -65,8 +72,9 @@ public final class BenchRail extends JPanel {
     /** Reads what the journal says now. */
     private void look() {
         var now = room.now();
-        looks.ask(() -> atBench(now), found -> {
-            boolean same = found.equals(bench) && now.equals(looked) && dark == Look.isDark();
+        var shown = room.build().map(BuildRecord::id);
+        looks.ask(() -> atBench(now, shown), found -> {
+            boolean same = found.equals(bench) && now.equals(looked) && style.equals(Look.style());
             bench = found;
             if (!same || column.getComponentCount() == 0) {
                 show(now);
@@ -74,9 +82,9 @@ public final class BenchRail extends JPanel {
         });
     }
 
-    private List<BenchJoint> atBench(LocalDateTime now) {
+    private OnBench atBench(LocalDateTime now, Optional<String> shown) {
         Cautions.prepare();
-        return joints.at(now);
+        return joints.at(now, shown);
     }
 
     /** Once a minute everything is a minute older. */
@@ -85,7 +93,7 @@ public final class BenchRail extends JPanel {
         if (now.equals(looked)) {
             return;
         }
-        var ready = bench.stream()
+        var ready = bench.joints().stream()
                 .filter(joint -> joint.becameReady(looked, now))
                 .map(joint -> (joint.state(now) == BenchJoint.State.READY ? Texts.NOTICE_READY : Texts.NOTICE_TOUCHABLE)
                         .text(joint.joint().name(), joint.build().name()))
@@ -103,9 +111,9 @@ public final class BenchRail extends JPanel {
     }
 
     private void show(LocalDateTime now) {
-        dark = Look.isDark();
+        style = Look.style();
         column.removeAll();
-        var shown = bench.stream()
+        var shown = bench.joints().stream()
                 .filter(joint -> joint.state(now) != BenchJoint.State.PAST)
                 .toList();
         if (shown.isEmpty()) {
@@ -115,17 +123,36 @@ public final class BenchRail extends JPanel {
         var atWork = shown.stream()
                 .filter(joint -> joint.state(now) != BenchJoint.State.READY)
                 .toList();
+        session(shown, now);
+        if (!bench.steps().isEmpty()) {
+            column.add(Look.heading(Texts.NEXT_STEPS.text(), 1));
+            bench.steps().forEach(step -> column.add(new StepCard(room, step, now)));
+        }
         cautions(atWork);
+        earlier.show(bench.earlier(), now);
+        column.add(earlier);
         count.accept(atWork.size());
         column.revalidate();
         column.repaint();
     }
 
+    private void session(List<BenchJoint> shown, LocalDateTime now) {
+        if (bench.session().isPresent()) {
+            column.add(Look.heading(Texts.BENCH_SESSION.text(), 1));
+            column.add(new SessionCard(bench.session().get(), shown, now));
+        } else if (!shown.isEmpty()) {
+            column.add(Words.quiet(Texts.NO_CALENDAR.text()));
+        }
+    }
+
     private void cautions(List<BenchJoint> atWork) {
-        var usual = Cautions.usual(atWork.stream()
+        var ofJoints = atWork.stream()
                 .flatMap(joint ->
-                        Stream.of(joint.joint().material(), joint.joint().name()))
-                .toList());
+                        Stream.of(joint.joint().material(), joint.joint().name()));
+        var ofSteps = bench.steps().stream()
+                .map(NextStep::step)
+                .flatMap(step -> Stream.concat(Stream.of(step.text()), step.materials().stream()));
+        var usual = Cautions.usual(Stream.concat(ofJoints, ofSteps).toList());
         if (!usual.isEmpty()) {
             column.add(Look.heading(Texts.CAUTIONS.text(), 1));
             usual.forEach(caution -> column.add(Words.coloured(caution, "warn")));

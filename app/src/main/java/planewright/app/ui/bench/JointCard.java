@@ -32,7 +32,7 @@ final class JointCard extends Card {
         name.setMargin(new java.awt.Insets(0, 0, 0, 0));
         add(name);
         add(Look.sized(Words.quiet(where(bench)), 0.92, Font.PLAIN));
-        if (bench.state(now) != BenchJoint.State.NO_END) {
+        if (bench.end().isPresent() && bench.state(now) != BenchJoint.State.PAST) {
             add(bar(bench, now));
         }
         add(Look.sized(Words.of(words(bench, now)), 1, Font.BOLD));
@@ -63,6 +63,7 @@ final class JointCard extends Card {
             case HANDS_OFF -> Texts.HANDS_OFF.text(clock) + " " + left;
             case CURING -> Texts.BENCH_CURING.text(clock) + " " + left;
             case NO_END -> Texts.BENCH_NO_END.text(clock);
+            case PAST -> bench.end().isEmpty() ? Texts.BENCH_NO_END.text(clock) : Texts.BENCH_READY.text(clock);
             default -> Texts.BENCH_READY.text(clock);
         };
     }

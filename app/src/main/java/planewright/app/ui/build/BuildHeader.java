@@ -18,6 +18,7 @@ import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PlanView;
 import planewright.app.ui.common.Stack;
@@ -99,8 +100,8 @@ final class BuildHeader extends JPanel {
         card.add(words);
         var actions = new JPanel(new MigLayout("insets 0, gap 2, wrap 1", "[fill]"));
         actions.setOpaque(false);
-        actions.add(Buttons.plain("edit-build", Texts.EDIT.text(), () -> edit(build)));
-        actions.add(Buttons.plain("compare-build", Texts.COMPARE_BUTTON.text(), compare));
+        actions.add(Buttons.with(Icons.EDIT, Buttons.plain("edit-build", Texts.EDIT.text(), () -> edit(build))));
+        actions.add(Buttons.with(Icons.COMPARE, Buttons.plain("compare-build", Texts.COMPARE_BUTTON.text(), compare)));
         card.add(actions);
         return card;
     }

@@ -31,6 +31,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
@@ -87,8 +88,8 @@ final class ResultPanel extends JPanel {
         }
         var actions = new JPanel(new MigLayout("insets 0, wrap 2"));
         actions.setOpaque(false);
-        actions.add(Buttons.of("keep", Texts.KEEP.text(), this::keep));
-        actions.add(Buttons.of("print-result", Texts.PRINT.text(), this::print));
+        actions.add(Buttons.with(Icons.LOG, Buttons.of("keep", Texts.KEEP.text(), this::keep)));
+        actions.add(Buttons.with(Icons.PRINT, Buttons.of("print-result", Texts.PRINT.text(), this::print)));
         if (view.drawings().stream().anyMatch(CutLines::in)) {
             actions.add(told(
                     Buttons.of("print-true-size", Texts.PRINT_TRUE_SIZE.text(), this::printTrueSize),

@@ -28,6 +28,22 @@ public final class Buttons {
         return button;
     }
 
+    /** The same button with a sign before its words. */
+    public static JButton with(Icons sign, JButton button) {
+        button.setIcon(sign);
+        return button;
+    }
+
+    /** The same button with a sign in place of its words, which those who need them still get. */
+    public static JButton asSign(Icons sign, JButton button) {
+        button.getAccessibleContext().setAccessibleName(button.getText());
+        if (button.getToolTipText() == null) {
+            button.setToolTipText(button.getText());
+        }
+        button.setText(null);
+        return with(sign, button);
+    }
+
     /** Tells on the pointer what a component is for, and which key does the same. */
     public static <T extends JComponent> T hint(T component, String words, String stroke) {
         component.setToolTipText(words + " (" + keyText(stroke) + ")");

@@ -14,12 +14,17 @@ public final class ContextMenu extends JPopupMenu {
 
     private ContextMenu(List<? extends AbstractButton> buttons) {
         for (var button : buttons) {
-            var item = new JMenuItem(button.getText());
+            var item = new JMenuItem(words(button), button.getIcon());
             item.setName("menu-" + button.getName());
             item.setEnabled(button.isEnabled());
             item.addActionListener(event -> button.doClick(0));
             add(item);
         }
+    }
+
+    private static String words(AbstractButton button) {
+        var text = button.getText();
+        return text == null || text.isEmpty() ? button.getAccessibleContext().getAccessibleName() : text;
     }
 
     /** The row under the pointer is chosen before the menu opens, where it is not chosen already. */

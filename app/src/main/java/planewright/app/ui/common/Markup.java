@@ -1,10 +1,10 @@
 package planewright.app.ui.common;
 
 import java.awt.Color;
+import java.awt.Font;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JEditorPane;
-import javax.swing.UIManager;
 import javax.swing.text.html.HTMLEditorKit;
 import javax.swing.text.html.StyleSheet;
 import org.commonmark.parser.Parser;
@@ -59,7 +59,7 @@ public final class Markup {
         pane.setOpaque(false);
         pane.setBorder(null);
         pane.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
-        pane.setFont(UIManager.getFont("Label.font"));
+        Look.sized(pane, 1, Font.PLAIN);
         pane.setText("<html><body style='margin:0'>" + html + "</body></html>");
         pane.getAccessibleContext().setAccessibleName(Texts.ENTRY_TEXT.text());
         return pane;

@@ -3,18 +3,22 @@ package planewright.app.ui.common;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentSkipListMap;
+import java.util.stream.Stream;
 import planewright.app.journal.Slow;
 import planewright.app.store.UserFolders;
 
 /**
- * What the window remembers from one time to the next, as lines {@code name=value}: light or dark, the units of the
- * builder's choice. It is no loss if it cannot.
+ * What the window remembers from one time to the next, as lines {@code name=value}: light or dark, how large words are, the units of
+ * the builder's choice. It is no loss if it cannot.
  */
 public final class WindowMemory {
     private static final String LOOK = "look";
+    private static final String SYSTEM = "system-look";
+    private static final String TEXT_SIZE = "text-size";
     private static final String DARK = "dark";
     private static final String LIGHT = "light";
 
@@ -42,12 +46,42 @@ public final class WindowMemory {
         return memory;
     }
 
-    public boolean isDark() {
-        return get(LOOK).filter(DARK::equals).isPresent();
+    /** Light, dark, or as the system is; that, where nothing was chosen. */
+    public LookChoice look() {
+        return get(LOOK).flatMap(WindowMemory::choice).orElse(LookChoice.AS_SYSTEM);
     }
 
-    public void setDark(boolean dark) {
-        put(LOOK, dark ? DARK : LIGHT);
+    public void setLook(LookChoice choice) {
+        put(LOOK, choice.name().toLowerCase(Locale.ROOT));
+    }
+
+    /** How the window begins: where it is to be as the system, it is as that was last. */
+    public Look.Style style() {
+        boolean dark = look() == LookChoice.DARK
+                || look() == LookChoice.AS_SYSTEM
+                        && get(SYSTEM).filter(DARK::equals).isPresent();
+        return new Look.Style(
+                dark, get(TEXT_SIZE).flatMap(WindowMemory::percent).orElse(Look.Style.USUAL));
+    }
+
+    /** Keeps how large words are. */
+    public void setTextSize(int percent) {
+        put(TEXT_SIZE, String.valueOf(percent));
+    }
+
+    /** Keeps how the system was seen. */
+    public void setSystemDark(boolean dark) {
+        put(SYSTEM, dark ? DARK : LIGHT);
+    }
+
+    private static Optional<LookChoice> choice(String word) {
+        return Stream.of(LookChoice.values())
+                .filter(choice -> choice.name().equalsIgnoreCase(word))
+                .findFirst();
+    }
+
+    private static Optional<Integer> percent(String word) {
+        return word.matches("\\d{1,3}") ? Optional.of(Integer.valueOf(word)) : Optional.empty();
     }
 
     /** What was last put under a name. */

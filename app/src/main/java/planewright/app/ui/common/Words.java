@@ -1,5 +1,6 @@
 package planewright.app.ui.common;
 
+import java.awt.Font;
 import java.util.function.Function;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
@@ -7,7 +8,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
-import javax.swing.UIManager;
 
 /** Running words, labels beside their fields, and problems under them. */
 public final class Words {
@@ -33,8 +33,7 @@ public final class Words {
         area.setEditable(false);
         area.setFocusable(false);
         area.setOpaque(false);
-        area.setFont(UIManager.getFont("Label.font"));
-        return area;
+        return Look.sized(area, 1, Font.PLAIN);
     }
 
     /** Text that wraps and matters less. */

@@ -47,6 +47,9 @@ public final class HelpPage extends JPanel {
             new Key("ctrl Z", Texts.UNDO_HINT),
             new Key("ctrl Y", Texts.REDO_HINT),
             new Key("ctrl P", Texts.PRINT_LOG),
+            new Key("ctrl PLUS", Texts.TEXT_LARGER),
+            new Key("ctrl MINUS", Texts.TEXT_SMALLER),
+            new Key("ctrl 0", Texts.TEXT_USUAL),
             new Key("ESCAPE", Texts.HELP_KEY_ESCAPE));
 
     private static final List<Key> IN_PLACE = List.of(

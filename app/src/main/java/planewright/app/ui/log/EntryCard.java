@@ -23,6 +23,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Chip;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.MeasurementChip;
@@ -47,7 +48,7 @@ final class EntryCard extends Card {
     private final transient BuildRecord build;
     private final transient EntryRecord entry;
     private final JLabel when = Look.quiet("");
-    private final boolean dark = Look.isDark();
+    private final transient Look.Style style = Look.style();
     private final transient List<String> told;
 
     EntryCard(Workroom room, BuildRecord build, EntryRecord entry, Runnable edit) {
@@ -82,7 +83,7 @@ final class EntryCard extends Card {
     boolean stillShows(BuildRecord nowBuild, EntryRecord now) {
         return entry.equals(now)
                 && build.name().equals(nowBuild.name())
-                && dark == Look.isDark()
+                && style.equals(Look.style())
                 && told.equals(facts())
                 && entry.keptResult().isEmpty()
                 && entry.joints().isEmpty();
@@ -105,8 +106,8 @@ final class EntryCard extends Card {
         var head = new JPanel(new Beside(0, 0));
         head.setOpaque(false);
         head.add(words);
-        head.add(Buttons.plain("print-entry", Texts.PRINT.text(), this::print));
-        head.add(Buttons.plain("edit-entry", Texts.EDIT.text(), edit));
+        head.add(Buttons.asSign(Icons.PRINT, Buttons.plain("print-entry", Texts.PRINT.text(), this::print)));
+        head.add(Buttons.with(Icons.EDIT, Buttons.plain("edit-entry", Texts.EDIT.text(), edit)));
         return head;
     }
 

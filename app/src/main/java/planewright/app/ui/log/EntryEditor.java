@@ -19,6 +19,7 @@ import planewright.app.journal.EntryRecord;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.RowFields;
@@ -307,9 +308,11 @@ public final class EntryEditor extends Card {
         actions.setOpaque(false);
         actions.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
         actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), this::discard));
-        actions.add(Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this))));
+        actions.add(Buttons.with(
+                Icons.PICTURES,
+                Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this)))));
         if (saved.isPresent()) {
-            actions.add(Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete));
+            actions.add(Buttons.with(Icons.REMOVE, Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete)));
         }
     }
 

@@ -18,6 +18,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.MeasuredHistory;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
@@ -36,8 +37,10 @@ public final class MeasurementsPage extends JPanel {
     private final JTable table;
     private final JTextField filter = new JTextField();
     private final UnitBox unit;
-    private final JButton copy = Buttons.of("copy-measurements", Texts.COPY_CSV.text(), this::copy);
-    private final JButton entry = Buttons.plain("show-entry", Texts.SHOW_ENTRY.text(), this::showEntry);
+    private final JButton copy =
+            Buttons.with(Icons.COPY, Buttons.of("copy-measurements", Texts.COPY_CSV.text(), this::copy));
+    private final JButton entry =
+            Buttons.with(Icons.ENTRY, Buttons.plain("show-entry", Texts.SHOW_ENTRY.text(), this::showEntry));
     private final JTextArea nothing = Words.quiet("");
     private final JPanel chart = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
     private transient Optional<Reading> chosen = Optional.empty();

@@ -9,6 +9,7 @@ import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
@@ -34,8 +35,8 @@ public final class PartsPage extends JPanel {
         add(Words.quiet(Texts.PARTS_HINT.text()), "wmin 0, wrap");
         add(new JScrollPane(table), "wrap");
         var bar = new JPanel(new MigLayout("insets 0", "[][][grow,right]"));
-        var more = Buttons.of("add-part", Texts.ADD_PART.text(), this::addPart);
-        var fewer = Buttons.of("remove-part", Texts.REMOVE.text(), this::removePart);
+        var more = Buttons.with(Icons.ADD, Buttons.of("add-part", Texts.ADD_PART.text(), this::addPart));
+        var fewer = Buttons.with(Icons.REMOVE, Buttons.of("remove-part", Texts.REMOVE.text(), this::removePart));
         bar.add(more);
         bar.add(fewer);
         ContextMenu.on(table, more, fewer);

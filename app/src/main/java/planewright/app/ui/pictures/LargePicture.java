@@ -16,6 +16,7 @@ import javax.swing.KeyStroke;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -81,8 +82,14 @@ final class LargePicture extends JPanel {
         bar.add(tipped(Buttons.plain("large-farther", "−", () -> view.zoom(1 / 1.25)), Texts.ZOOM_OUT));
         bar.add(tipped(Buttons.plain("large-fit", Texts.FIT.text(), view::fitNow), Texts.FIT_HINT));
         bar.add(tipped(Buttons.plain("large-one", "1:1", view::oneToOne), Texts.ONE_TO_ONE_HINT));
-        bar.add(tipped(Buttons.plain("large-turn-left", "↺", () -> turn(-1)), Texts.TURN_LEFT));
-        bar.add(tipped(Buttons.plain("large-turn-right", "↻", () -> turn(1)), Texts.TURN_RIGHT));
+        bar.add(tipped(
+                Buttons.asSign(
+                        Icons.TURN_LEFT, Buttons.plain("large-turn-left", Texts.TURN_LEFT.text(), () -> turn(-1))),
+                Texts.TURN_LEFT));
+        bar.add(tipped(
+                Buttons.asSign(
+                        Icons.TURN_RIGHT, Buttons.plain("large-turn-right", Texts.TURN_RIGHT.text(), () -> turn(1))),
+                Texts.TURN_RIGHT));
         measure.setName("large-measure");
         measure.setToolTipText(Texts.MEASURE_HINT.text());
         measure.addActionListener(event -> refresh());

@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import javax.swing.JButton;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
 
@@ -40,10 +41,11 @@ final class PictureActions {
      */
     List<JButton> buttons(String prefix) {
         return List.of(
-                Buttons.plain(prefix + "-entry", Texts.SHOW_ENTRY.text(), this::showEntry),
-                Buttons.plain(prefix + "-copy", Texts.COPY.text(), out::copy),
+                Buttons.with(Icons.ENTRY, Buttons.plain(prefix + "-entry", Texts.SHOW_ENTRY.text(), this::showEntry)),
+                Buttons.with(Icons.COPY, Buttons.plain(prefix + "-copy", Texts.COPY.text(), out::copy)),
                 tipped(
-                        Buttons.plain(prefix + "-save", Texts.SAVE_COPY.text(), () -> save(false)),
+                        Buttons.with(
+                                Icons.SAVE, Buttons.plain(prefix + "-save", Texts.SAVE_COPY.text(), () -> save(false))),
                         Texts.SAVE_COPY_HINT),
                 tipped(
                         Buttons.plain(prefix + "-save-as-taken", Texts.SAVE_AS_TAKEN.text(), () -> save(true)),

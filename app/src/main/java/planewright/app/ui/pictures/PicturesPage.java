@@ -21,6 +21,7 @@ import planewright.app.journal.PictureRecord;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
@@ -45,8 +46,10 @@ public final class PicturesPage extends JPanel {
     private final JTextField filter = Words.named(new JTextField(), Texts.PICTURES_FILTER.text(), "pictures-filter");
     private final JLabel count = Look.quiet(" ");
     private final JTextArea nothing = Words.quiet("");
-    private final JButton openButton = Buttons.plain("picture-open", Texts.OPEN_PICTURE.text(), this::open);
-    private final JButton compareButton = Buttons.plain("picture-compare", Texts.COMPARE.text(), this::compare);
+    private final JButton openButton =
+            Buttons.with(Icons.FIT, Buttons.plain("picture-open", Texts.OPEN_PICTURE.text(), this::open));
+    private final JButton compareButton =
+            Buttons.with(Icons.COMPARE, Buttons.plain("picture-compare", Texts.COMPARE.text(), this::compare));
     private final JButton captionButton = Buttons.plain("picture-caption", Texts.EDIT_CAPTION.text(), () -> {
         open();
         SwingUtilities.invokeLater(this::editCaption);

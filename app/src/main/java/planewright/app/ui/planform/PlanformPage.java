@@ -22,6 +22,7 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.ContextMenu;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -148,7 +149,7 @@ public final class PlanformPage extends JPanel {
         var panel = new JPanel(new MigLayout("insets 0, gap 6, fill", "[grow,fill]", "[][80:180:,grow,fill][34!]"));
         panel.setMinimumSize(new Dimension(160, 180));
         var bar = new JPanel(new MigLayout("insets 0, gap 8"));
-        bar.add(Buttons.of("planform-fit", Texts.PLANFORM_FIT.text(), view::fit));
+        bar.add(Buttons.with(Icons.FIT, Buttons.of("planform-fit", Texts.PLANFORM_FIT.text(), view::fit)));
         Words.named(sight, Texts.PLANFORM_SIGHT.text(), "planform-sight");
         sight.setRenderer(
                 Words.choice(from -> (from == Sight.SIDE ? Texts.PLANFORM_SIDE : Texts.PLANFORM_ABOVE).text()));

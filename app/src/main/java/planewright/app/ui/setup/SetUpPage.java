@@ -23,6 +23,7 @@ import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.ShownUnits;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
@@ -47,9 +48,11 @@ public final class SetUpPage extends JPanel {
     private final JTextField quantity =
             Words.named(new JTextField(12), Texts.SET_UP_QUANTITY.text(), "set-up-quantity");
     private final UnitBox unit;
-    private final JButton entry = Buttons.plain("set-up-entry", Texts.SHOW_ENTRY.text(), this::showEntry);
-    private final JButton copy = Buttons.plain("copy-set-up", Texts.COPY.text(), this::copy);
-    private final JButton print = Buttons.of("print-set-up", Texts.PRINT_SET_UP.text(), this::print);
+    private final JButton entry =
+            Buttons.with(Icons.ENTRY, Buttons.plain("set-up-entry", Texts.SHOW_ENTRY.text(), this::showEntry));
+    private final JButton copy = Buttons.with(Icons.COPY, Buttons.plain("copy-set-up", Texts.COPY.text(), this::copy));
+    private final JButton print =
+            Buttons.with(Icons.PRINT, Buttons.of("print-set-up", Texts.PRINT_SET_UP.text(), this::print));
     private final JTextArea nothing = Words.quiet("");
     private final JTextArea problem = Words.problem();
     private final JPanel chart = new JPanel(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
@@ -91,7 +94,7 @@ public final class SetUpPage extends JPanel {
         var row = new JPanel(new MigLayout("insets 0, gap 6", "[90:240:,fill][80:160:,fill][]"));
         row.add(name);
         row.add(quantity);
-        row.add(Buttons.of("add-set-up", Texts.SET_UP_ADD.text(), this::addValue));
+        row.add(Buttons.with(Icons.ADD, Buttons.of("add-set-up", Texts.SET_UP_ADD.text(), this::addValue)));
         name.addActionListener(event -> quantity.requestFocusInWindow());
         quantity.addActionListener(event -> addValue());
         return row;

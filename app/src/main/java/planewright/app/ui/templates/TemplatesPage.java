@@ -33,6 +33,7 @@ import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.WhenShown;
@@ -91,7 +92,7 @@ public final class TemplatesPage extends JPanel {
                 "new-outline",
                 Texts.NEW_OUTLINE.text(),
                 () -> Files.chooseFile(this, "svg").ifPresent(this::newOutline)));
-        bar.add(Buttons.of("new-procedure", Texts.NEW_PROCEDURE.text(), this::newProcedure));
+        bar.add(Buttons.with(Icons.ADD, Buttons.of("new-procedure", Texts.NEW_PROCEDURE.text(), this::newProcedure)));
         bar.add(ofBuild);
         return bar;
     }
@@ -182,7 +183,7 @@ public final class TemplatesPage extends JPanel {
         var actions = new JPanel(new MigLayout("insets 0, gap 2, wrap 1", "[fill]"));
         actions.setOpaque(false);
         actions.add(Buttons.of("start-with", Texts.START_WITH.text(), () -> start.accept(template.id())));
-        actions.add(Buttons.plain("edit-template", Texts.EDIT.text(), () -> edit(template)));
+        actions.add(Buttons.with(Icons.EDIT, Buttons.plain("edit-template", Texts.EDIT.text(), () -> edit(template))));
         room.build()
                 .filter(build ->
                         template.flewOn().stream().noneMatch(day -> day.build().equals(build.id())))

@@ -42,7 +42,7 @@ class ContrastTest {
     @ParameterizedTest
     @ValueSource(booleans = {false, true})
     void wordsAndLinesStandOut(boolean dark) {
-        Look.install(dark);
+        Look.install(new Look.Style(dark, Look.Style.USUAL));
         var grounds = List.of("Panel.background", "Planewright.card", "TextField.background", "Table.background");
         var words = List.of(
                 "Label.foreground",

@@ -1,0 +1,91 @@
+package planewright.acceptance.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.nio.file.Files;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.KeyStroke;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.Test;
+
+/** How large words are, and light or dark: at once in the whole window, and again the next time. */
+class ViewTest extends InNewJournal {
+    @Test
+    void wordsGrowInTheWholeWindowAndStaySoTheNextTime() throws Exception {
+        double usual;
+        try (var window = open()) {
+            begin("Teal");
+            write("left wing panel 212 g");
+            write("a line of text");
+            usual = size(heading());
+            var before = shown().stream().mapToDouble(ViewTest::size).toArray();
+            key(window, "ctrl PLUS");
+            key(window, "ctrl EQUALS");
+            key(window, "ctrl ADD");
+            var after = shown().stream().mapToDouble(ViewTest::size).toArray();
+            for (int i = 0; i < before.length; i++) {
+                assertThat(after[i] / before[i]).as("%d", i).isBetween(1.2, 1.4);
+            }
+            assertThat(Hands.text("status")).isEqualTo("Text at 130 %");
+            key(window, "ctrl MINUS");
+            Hands.click("view");
+            Hands.click("look-DARK");
+            Hands.waitUntil(
+                    "dark",
+                    () -> window.frame().getContentPane().getBackground().getRed() < 100);
+        }
+        assertThat(Files.readAllLines(user.data().resolve("window.txt"))).contains("text-size=120", "look=dark");
+        try (var window = open()) {
+            assertThat(Hands.onEventThread(() ->
+                            window.frame().getContentPane().getBackground().getRed()))
+                    .isLessThan(100);
+            assertThat(size(heading()) / usual).isBetween(1.1, 1.3);
+            Hands.click("view");
+            Hands.click("text-usual");
+            Hands.click("view");
+            Hands.click("look-LIGHT");
+            var shown = heading();
+            Hands.waitUntil("as usual", () -> shown.getFont().getSize2D() == usual);
+        }
+    }
+
+    /** Words of many kinds: a heading, running words, rows, a field, a button. */
+    private static List<Component> shown() {
+        return List.of(
+                heading(),
+                Hands.find(
+                        JTextComponent.class,
+                        "of the line",
+                        area -> area.getText().contains("a line of text")),
+                Hands.find(JList.class, "builds"),
+                Hands.find(JTextComponent.class, "capture-line"),
+                Hands.find(JButton.class, "show-bin"));
+    }
+
+    private static JLabel heading() {
+        return Hands.find(JLabel.class, "of the build", label -> "Teal".equals(label.getText()));
+    }
+
+    private static double size(Component component) {
+        return Hands.onEventThread(() -> (double) component.getFont().getSize2D());
+    }
+
+    private static void key(OpenWindow window, String stroke) {
+        var content = (JComponent) window.frame().getContentPane();
+        Hands.onEventThread(() -> {
+            var pressed = KeyStroke.getKeyStroke(stroke);
+            var bound = content.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).get(pressed);
+            if (bound == null) {
+                bound = content.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
+                        .get(pressed);
+            }
+            content.getActionMap().get(bound).actionPerformed(null);
+            return bound;
+        });
+    }
+}
