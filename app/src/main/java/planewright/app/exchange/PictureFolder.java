@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import planewright.app.exchange.SeenPictures.Seen;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.DayEntry;
 import planewright.app.journal.Edit;
@@ -29,14 +30,14 @@ import planewright.app.pictures.PictureRefused;
 import planewright.app.pictures.PictureShelf;
 import planewright.app.store.JournalFolder;
 
-/** Brings a folder of pictures into a build's log, each into the entry of the day on which the camera took it. */
+/** Brings pictures, such as a card's folder of them, into a build's log, each into the entry of the day on which the camera took it. */
 public final class PictureFolder {
     private static final String WHAT = "bring in pictures";
 
     private final OpenJournal journal;
     private final PictureShelf shelf;
     private final BuildRecord build;
-    private final Optional<LocalDate> otherwise;
+    private final Optional<LocalDateTime> otherwise;
     private final LocalDateTime now;
     private final List<LeftOut> known = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
@@ -46,7 +47,7 @@ public final class PictureFolder {
             OpenJournal journal,
             PictureShelf shelf,
             BuildRecord build,
-            Optional<LocalDate> otherwise,
+            Optional<LocalDateTime> otherwise,
             LocalDateTime now) {
         this.journal = journal;
         this.shelf = shelf;
@@ -54,9 +55,6 @@ public final class PictureFolder {
         this.otherwise = otherwise;
         this.now = now;
     }
-
-    /** A picture to bring in. */
-    private record Found(Path file, LocalDateTime at, PictureRecord picture) {}
 
     /**
      * Looks at every picture below a folder that the log does not show yet.
@@ -73,12 +71,35 @@ public final class PictureFolder {
             LocalDateTime now,
             Watch watch)
             throws IOException {
+        if (!Files.isDirectory(folder)) {
+            throw new ExchangeRefused("folder " + folder + " is not there; accepted: a folder of JPEG or PNG pictures");
+        }
+        var seen = see(journal, build, List.of(folder), otherwise.map(day -> day.atTime(DateText.NOON)), now, watch);
+        return seen.of(seen.pictures());
+    }
+
+    /**
+     * Looks at pictures that the log does not show yet.
+     *
+     * @param places files, and folders with all that is below them
+     * @param otherwise the time of pictures that do not say when they were taken; without one they are left out
+     * @param now pictures from after it are left out: the camera's clock was wrong
+     * @throws ExchangeRefused if the journal is open for reading only
+     */
+    public static SeenPictures see(
+            JournalFolder journal,
+            BuildRecord build,
+            List<Path> places,
+            Optional<LocalDateTime> otherwise,
+            LocalDateTime now,
+            Watch watch)
+            throws IOException {
         Slow.work("looking at pictures");
         if (journal.readOnly().isPresent()) {
             throw new ExchangeRefused("journal " + journal.folder() + " is open for reading only: "
                     + journal.readOnly().get());
         }
-        return new PictureFolder(journal.journal(), journal.pictures(), build, otherwise, now).look(folder, watch);
+        return new PictureFolder(journal.journal(), journal.pictures(), build, otherwise, now).see(places, watch);
     }
 
     /** Brings in what {@link #look} has seen. */
@@ -93,35 +114,38 @@ public final class PictureFolder {
         return look(journal, build, folder, otherwise, now, watch).write(watch);
     }
 
-    private Intake look(Path folder, Watch watch) throws IOException {
+    private SeenPictures see(List<Path> wanted, Watch watch) throws IOException {
         journal.log(build.id())
                 .forEach(entry -> entry.pictures()
                         .forEach(picture -> places.putIfAbsent(
                                 picture.hash(),
                                 "is in the log already, on " + entry.at().toLocalDate())));
-        var found = new ArrayList<Found>();
-        for (var file : files(folder)) {
-            watch.reached(file.toString());
-            look(folder, file).ifPresent(found::add);
+        var found = new ArrayList<Seen>();
+        for (var place : wanted) {
+            for (var file : files(place)) {
+                watch.reached(file.toString());
+                look(name(place, file), file).ifPresent(found::add);
+            }
         }
-        found.sort(Comparator.comparing(Found::at).thenComparing(Found::file));
-        var names = found.stream()
-                .collect(Collectors.toMap(
-                        each -> each.picture().hash(),
-                        each -> folder.relativize(each.file()).toString()));
-        var rows = found.isEmpty()
+        found.sort(Comparator.comparing(Seen::at).thenComparing(Seen::file));
+        return new SeenPictures(found, known, leftOut, this::intake);
+    }
+
+    private Intake intake(List<Seen> chosen) {
+        var names =
+                chosen.stream().collect(Collectors.toMap(each -> each.picture().hash(), Seen::name));
+        var rows = chosen.isEmpty()
                 ? List.<Intake.Row>of()
                 : Intake.rows(
-                        edit(found),
+                        edit(chosen),
                         entry -> entry.pictures().stream()
                                 .map(picture -> names.get(picture.hash()))
                                 .filter(Objects::nonNull)
                                 .toList());
-        return new Intake(rows, known, leftOut, writing -> write(found, writing));
+        return new Intake(rows, known, leftOut, writing -> write(chosen, writing));
     }
 
-    private Optional<Found> look(Path folder, Path file) {
-        var name = folder.relativize(file).toString();
+    private Optional<Seen> look(String name, Path file) {
         try {
             var picture = shelf.check(file);
             var place = places.putIfAbsent(picture.hash(), "is the same picture as " + name);
@@ -129,9 +153,9 @@ public final class PictureFolder {
                 known.add(new LeftOut(name, place));
                 return Optional.empty();
             }
-            var at = shelf.taken(file).or(() -> otherwise.map(day -> day.atTime(DateText.NOON)));
+            var at = shelf.taken(file).or(() -> otherwise);
             if (at.isPresent() && !at.get().isAfter(now.plusDays(1))) {
-                return Optional.of(new Found(file, at.get(), picture));
+                return Optional.of(new Seen(file, name, at.get(), picture));
             }
             places.remove(picture.hash());
             leftOut.add(new LeftOut(
@@ -148,8 +172,13 @@ public final class PictureFolder {
         return Optional.empty();
     }
 
+    /** As the builder finds it: below a folder that was named, or by itself. */
+    private static String name(Path place, Path file) {
+        return (place.equals(file) ? file.getFileName() : place.relativize(file)).toString();
+    }
+
     /** All of them or none: what was put on the shelf before something failed is taken off again. */
-    private void write(List<Found> found, Watch watch) throws IOException {
+    private void write(List<Seen> found, Watch watch) throws IOException {
         var added = new ArrayList<PictureRecord>();
         try {
             for (var each : found) {
@@ -173,7 +202,7 @@ public final class PictureFolder {
         }
     }
 
-    private Edit edit(List<Found> found) {
+    private Edit edit(List<Seen> found) {
         var days = found.stream()
                 .collect(Collectors.groupingBy(each -> each.at().toLocalDate(), TreeMap::new, Collectors.toList()));
         return new Edit(
@@ -183,8 +212,8 @@ public final class PictureFolder {
                         .toList());
     }
 
-    private Edit editOfDay(List<Found> day) {
-        var pictures = day.stream().map(Found::picture).toList();
+    private Edit editOfDay(List<Seen> day) {
+        var pictures = day.stream().map(Seen::picture).toList();
         return DayEntry.writing(
                 journal,
                 build.id(),
@@ -194,25 +223,22 @@ public final class PictureFolder {
                         .toList()));
     }
 
-    private List<Path> files(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            throw new ExchangeRefused("folder " + folder + " is not there; accepted: a folder of JPEG or PNG pictures");
-        }
+    private List<Path> files(Path place) throws IOException {
         var files = new ArrayList<Path>();
-        Files.walkFileTree(folder, new SimpleFileVisitor<>() {
+        Files.walkFileTree(place, new SimpleFileVisitor<>() {
             @Override
             public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
-                return visited.equals(folder) || !isHidden(visited)
+                return visited.equals(place) || !isHidden(visited)
                         ? FileVisitResult.CONTINUE
                         : FileVisitResult.SKIP_SUBTREE;
             }
 
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                if (attributes.isRegularFile() && !isHidden(file)) {
+                if (attributes.isRegularFile() && (file.equals(place) || !isHidden(file))) {
                     files.add(file);
                 } else if (!attributes.isRegularFile()) {
-                    leftOut.add(new LeftOut(folder.relativize(file).toString(), "is a link or a device"));
+                    leftOut.add(new LeftOut(name(place, file), "is a link or a device"));
                 }
                 return FileVisitResult.CONTINUE;
             }
@@ -220,7 +246,7 @@ public final class PictureFolder {
             @Override
             public FileVisitResult visitFileFailed(Path file, IOException failure) {
                 leftOut.add(new LeftOut(
-                        folder.relativize(file).toString(),
+                        name(place, file),
                         "cannot be read (" + failure.getClass().getSimpleName() + ")"));
                 return FileVisitResult.CONTINUE;
             }

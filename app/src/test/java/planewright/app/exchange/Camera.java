@@ -11,11 +11,11 @@ import java.nio.file.Path;
 import javax.imageio.ImageIO;
 
 /** Photos as a camera stores them. */
-final class Camera {
+public final class Camera {
     private Camera() {}
 
     /** A JPEG without a word about when and where. */
-    static byte[] plain(int colour) throws IOException {
+    public static byte[] plain(int colour) throws IOException {
         var image = new BufferedImage(64, 48, BufferedImage.TYPE_INT_RGB);
         var graphics = image.createGraphics();
         graphics.setColor(new Color(colour));
@@ -27,7 +27,7 @@ final class Camera {
     }
 
     /** A JPEG taken at a time such as {@code 2025:03:14 20:15:00}. */
-    static byte[] taken(int colour, String time) throws IOException {
+    public static byte[] taken(int colour, String time) throws IOException {
         return withExif(plain(colour), time);
     }
 
@@ -43,7 +43,7 @@ final class Camera {
                 .array();
     }
 
-    static Path write(Path file, byte[] content) throws IOException {
+    public static Path write(Path file, byte[] content) throws IOException {
         Files.createDirectories(file.getParent());
         return Files.write(file, content);
     }

@@ -80,6 +80,25 @@ class PictureFolderTest {
     }
 
     @Test
+    void filesAndFoldersAreLookedAtTogetherAndAnyOfThemMayComeIn() throws Exception {
+        photo("one.jpg", 0xAA0000, "2025:03:14 08:00:00");
+        photo("day/two.jpg", 0x00AA00, "2025:03:16 08:00:00");
+        photo("day/three.jpg", 0x0000AA, "2025:03:16 09:00:00");
+        var seen = PictureFolder.see(
+                opened, build, List.of(card("day"), card("one.jpg")), Optional.empty(), NOW, Watch.NONE);
+        assertThat(seen.pictures())
+                .extracting(SeenPictures.Seen::name)
+                .containsExactly("one.jpg", "two.jpg", "three.jpg");
+        assertThat(log()).isEmpty();
+        var brought =
+                seen.of(List.of(seen.pictures().get(0), seen.pictures().get(2))).write(Watch.NONE);
+        assertThat(brought.things()).isEqualTo(2);
+        assertThat(log()).extracting(EntryRecord::at).containsExactly(at("2025-03-14T08:00"), at("2025-03-16T09:00"));
+        opened.journal().undo();
+        assertThat(log()).isEmpty();
+    }
+
+    @Test
     void noPictureComesInTwice() throws Exception {
         photo("one.jpg", 0xAA0000, "2025:03:14 08:00:00");
         photo("copy of one.jpg", 0xAA0000, "2025:03:14 08:00:00");

@@ -10,7 +10,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.table.DefaultTableModel;
 import planewright.app.exchange.Intake;
-import planewright.app.exchange.LeftOut;
+import planewright.app.ui.common.LeftOutList;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Tables;
@@ -21,7 +21,6 @@ import planewright.app.ui.common.Words;
 final class IntakePreview extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int MOST_ROWS = 12;
-    private static final int MOST_LINES = 20;
     private static final int MOST_THINGS = 6;
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM);
 
@@ -37,8 +36,8 @@ final class IntakePreview extends JPanel {
             add(Look.heading(Texts.PREVIEW.text(), 1));
             add(table(intake.rows(), buildName));
         }
-        list(Texts.PREVIEW_LEFT_OUT.text(intake.leftOut().size()), intake.leftOut());
-        list(Texts.PREVIEW_KNOWN.text(intake.known().size()), intake.known());
+        LeftOutList.addTo(this, Texts.PREVIEW_LEFT_OUT, intake.leftOut());
+        LeftOutList.addTo(this, Texts.PREVIEW_KNOWN, intake.known());
     }
 
     private static JScrollPane table(List<Intake.Row> rows, Function<String, String> buildName) {
@@ -78,23 +77,5 @@ final class IntakePreview extends JPanel {
         return things.size() == 1
                 ? shown
                 : "(" + things.size() + ") " + shown + (things.size() > MOST_THINGS ? ", …" : "");
-    }
-
-    private void list(String heading, List<LeftOut> items) {
-        if (items.isEmpty()) {
-            return;
-        }
-        add(Look.heading(heading, 0.95));
-        var lines = new StringBuilder();
-        items.stream()
-                .limit(MOST_LINES)
-                .forEach(each -> lines.append(each.what())
-                        .append(": ")
-                        .append(each.reason())
-                        .append('\n'));
-        if (items.size() > MOST_LINES) {
-            lines.append(Texts.PREVIEW_MORE.text(items.size() - MOST_LINES));
-        }
-        add(Words.quiet(lines.toString().stripTrailing()));
     }
 }

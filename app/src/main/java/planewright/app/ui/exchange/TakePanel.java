@@ -21,6 +21,7 @@ import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WatchedWork;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 

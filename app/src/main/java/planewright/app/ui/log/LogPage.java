@@ -5,7 +5,6 @@ import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
@@ -15,7 +14,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -23,16 +21,15 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.journal.Entry;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.DayEntry;
 import planewright.app.journal.EntryDraft;
 import planewright.app.journal.EntryRecord;
-import planewright.app.journal.PictureRecord;
 import planewright.app.print.Sheets;
 import planewright.app.store.KeptDraft;
 import planewright.app.store.MergedDraft;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
@@ -59,8 +56,11 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
     private final transient Map<String, EntryEditor> editors = new LinkedHashMap<>();
 
     private final transient Drafting drafting;
+    private final transient PicturesIn pictures;
+    private transient Runnable wanted = () -> {};
 
-    private final JButton begin = Buttons.of("new-entry", Texts.NEW_ENTRY.text(), this::newEntry);
+    private final JButton begin =
+            Buttons.with(Icons.ADD, Buttons.of("new-entry", Texts.NEW_ENTRY.text(), this::newEntry));
 
     private transient Optional<String> shown = Optional.empty();
     private transient Optional<String> marked = Optional.empty();
@@ -70,10 +70,21 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
         super(new MigLayout("insets 6 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
         this.room = room;
         setName("log");
-        var bar = new JPanel(new MigLayout("insets 0 10 0 10, fillx", "[]push[]"));
+        pictures = new PicturesIn(room, this::showPreview, this::refresh);
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10, fillx", "[]push[][]"));
         bar.add(Buttons.hint(begin, Texts.NEW_ENTRY.text(), "ctrl N"));
+        var card = Buttons.with(
+                Icons.PICTURES,
+                Buttons.plain(
+                        "pictures-from-card",
+                        Texts.CARD_BUTTON.text(),
+                        () -> Files.chooseFolder(this).ifPresent(folder -> takeFiles(List.of(folder)))));
+        card.setToolTipText(Texts.CARD_HINT.text());
+        bar.add(card);
         bar.add(Buttons.hint(
-                Buttons.plain("print-log", Texts.PRINT_LOG.text(), this::print), Texts.PRINT_AS.text(), "ctrl P"));
+                Buttons.with(Icons.PRINT, Buttons.plain("print-log", Texts.PRINT_LOG.text(), this::print)),
+                Texts.PRINT_AS.text(),
+                "ctrl P"));
         add(bar, "wrap");
         add(column.scrolled());
         PictureIntake.on(column, this::takeFiles, this::takePasted);
@@ -129,42 +140,24 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
                                 room.program().pictures())));
     }
 
-    /** Takes picture files into the entry of the day each was taken, or of today. */
+    /** Takes pictures into the entry of the day each was taken, or of today; folders and many files are shown before. */
     public void takeFiles(List<Path> files) {
-        room.build()
-                .ifPresent(build -> files.forEach(file -> room.background()
-                        .run(
-                                () -> {
-                                    var at = room.program()
-                                            .pictures()
-                                            .taken(file)
-                                            .orElseGet(room::now);
-                                    return new Taken(room.program().pictures().add(file, ""), at);
-                                },
-                                taken -> join(build, taken))));
+        room.build().ifPresent(build -> pictures.take(build, files));
     }
 
     /** Takes a picture that comes from no file into the entry of today. */
     public void takePasted(BufferedImage image) {
-        room.build()
-                .ifPresent(build -> room.background()
-                        .run(
-                                () -> new Taken(room.program().pictures().add(image, ""), room.now()),
-                                taken -> join(build, taken)));
+        room.build().ifPresent(build -> pictures.paste(build, image));
     }
 
-    private record Taken(PictureRecord picture, LocalDateTime at) {}
+    /** Hears when the log has something to be looked at. */
+    public void onWanted(Runnable listener) {
+        wanted = listener;
+    }
 
-    private void join(BuildRecord build, Taken taken) {
-        room.edit(
-                () -> DayEntry.writing(
-                        room.journal(),
-                        build.id(),
-                        taken.at(),
-                        Texts.ADD_PICTURE_EDIT.text(),
-                        entry -> entry.withPictures(Stream.concat(entry.pictures().stream(), Stream.of(taken.picture()))
-                                .toList())),
-                () -> {});
+    private void showPreview() {
+        wanted.run();
+        column.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     }
 
     private void edit(EntryRecord entry, Optional<EntryRecord> saved) {
@@ -244,6 +237,7 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
         var log = newestFirst();
         var editor = Optional.ofNullable(editors.get(build.id()));
         drafting.offers(build.id(), this).forEach(column::add);
+        pictures.preview(build.id()).ifPresent(column::add);
         editor.filter(open -> log.stream().noneMatch(entry -> entry.id().equals(open.entryId())))
                 .ifPresent(column::add);
         if (editor.isEmpty() && discarded.containsKey(build.id())) {

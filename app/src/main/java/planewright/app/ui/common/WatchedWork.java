@@ -1,4 +1,4 @@
-package planewright.app.ui.exchange;
+package planewright.app.ui.common;
 
 import java.awt.EventQueue;
 import java.util.concurrent.CancellationException;
@@ -12,15 +12,9 @@ import javax.swing.JProgressBar;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.exchange.Watch;
-import planewright.app.ui.common.Buttons;
-import planewright.app.ui.common.Look;
-import planewright.app.ui.common.Stack;
-import planewright.app.ui.common.Texts;
-import planewright.app.ui.common.Words;
-import planewright.app.ui.common.Workroom;
 
 /** Long work, one piece at a time: how far it has come, a way to stop it, and why it failed. */
-final class WatchedWork extends JPanel {
+public final class WatchedWork extends JPanel {
     private static final long serialVersionUID = 1L;
 
     private final transient Workroom room;
@@ -34,7 +28,7 @@ final class WatchedWork extends JPanel {
     private boolean busy;
 
     /** Work that tells how far it has come. */
-    interface Work<T> {
+    public interface Work<T> {
         T with(Watch watch) throws Exception;
     }
 
@@ -42,7 +36,7 @@ final class WatchedWork extends JPanel {
      * @param name of its parts, for tests
      * @param changed runs when work begins or ends
      */
-    WatchedWork(Workroom room, String name, Runnable changed) {
+    public WatchedWork(Workroom room, String name, Runnable changed) {
         super(new Stack(6));
         this.room = room;
         this.changed = changed;
@@ -61,28 +55,28 @@ final class WatchedWork extends JPanel {
         add(problem);
     }
 
-    boolean isBusy() {
+    public boolean isBusy() {
         return busy;
     }
 
     /** Ends what is under way at its next step. */
-    void stop() {
+    public void stop() {
         stopped.set(true);
     }
 
     /** Shows a problem, or hides it where it is empty. */
-    void say(String words) {
+    public void say(String words) {
         Words.show(problem, words);
     }
 
     /** Looks at files. */
-    <T> void look(Work<T> work, Consumer<T> done) {
+    public <T> void look(Work<T> work, Consumer<T> done) {
         var watch = begin();
         room.background().run(() -> work.with(watch), result -> end(() -> done.accept(result)), this::failed);
     }
 
     /** Writes, in its turn among the edits. */
-    <T> void write(Work<T> work, Consumer<T> done) {
+    public <T> void write(Work<T> work, Consumer<T> done) {
         var watch = begin();
         room.inOrder(() -> work.with(watch), result -> end(() -> done.accept(result)), this::failed);
     }
