@@ -19,6 +19,7 @@ import planewright.app.figure.FigureColours;
 public final class Look {
     /** Components that are taken out of their window and put back later. */
     private static final Set<JComponent> KEPT = Collections.newSetFromMap(new WeakHashMap<>());
+
     private static final String SIZE = "planewright.size";
     private static final String FONT = "defaultFont";
     private static Style style = new Style(false, Style.USUAL);
