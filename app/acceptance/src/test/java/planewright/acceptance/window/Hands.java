@@ -107,6 +107,16 @@ final class Hands {
         });
     }
 
+    /** Lets the mouse rest on a component. */
+    static void rest(Component component) {
+        onEventThread(() -> {
+            for (int kind : List.of(MouseEvent.MOUSE_ENTERED, MouseEvent.MOUSE_MOVED)) {
+                component.dispatchEvent(new MouseEvent(component, kind, System.currentTimeMillis(), 0, 4, 4, 0, false));
+            }
+            return component;
+        });
+    }
+
     /** Types into a cell of a table and leaves it. */
     static void typeCell(JTable table, int row, int column, String text) {
         boolean taken = onEventThread(() -> {

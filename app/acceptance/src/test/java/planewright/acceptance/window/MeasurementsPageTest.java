@@ -2,11 +2,13 @@ package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.util.Arrays;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
+import javax.swing.JToolTip;
 import org.junit.jupiter.api.Test;
 import planewright.app.store.JournalFolder;
 import planewright.app.ui.common.FigureView;
@@ -102,11 +104,12 @@ class MeasurementsPageTest extends InNewJournal {
                     "of the second weighing",
                     each -> each.getAccessibleContext().getAccessibleName().equals("left wing panel  212 g ± 1 g"));
             assertThat(Hands.onEventThread(() -> chip.getToolTipText())).contains("before: 215 g on ");
-            assertThat(Hands.onEventThread(
-                            () -> Arrays.stream(chip.createToolTip().getComponents())
-                                    .filter(FigureView.class::isInstance)
-                                    .map(each -> ((FigureView) each).getToolTipText())
-                                    .toList()))
+            Hands.rest(chip);
+            var tip = Hands.find(JToolTip.class, "of the chip", Component::isShowing);
+            assertThat(Hands.onEventThread(() -> Arrays.stream(tip.getComponents())
+                            .filter(FigureView.class::isInstance)
+                            .map(each -> ((FigureView) each).getToolTipText())
+                            .toList()))
                     .containsExactly("left wing panel: 2 readings");
             Hands.onEventThread(() -> {
                 chip.doClick(0);

@@ -9,6 +9,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JToolTip;
+import javax.swing.ToolTipManager;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.Reading;
@@ -34,7 +35,7 @@ public final class MeasurementChip extends JButton {
         setContentAreaFilled(false);
         setBorder(BorderFactory.createEmptyBorder(3, 10, 3, 10));
         setCursor(Cursor.getPredefinedCursor(Cursor.HAND_CURSOR));
-        setToolTipText(reading.measurement().name());
+        ToolTipManager.sharedInstance().registerComponent(this);
         addActionListener(event -> room.showMeasurement(
                 reading.entry().build(),
                 reading.entry().id(),
