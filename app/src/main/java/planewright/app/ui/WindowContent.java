@@ -2,11 +2,14 @@ package planewright.app.ui;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Insets;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -34,6 +37,7 @@ import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.compare.ComparePage;
 import planewright.app.ui.exchange.ExchangePage;
+import planewright.app.ui.help.Chapter;
 import planewright.app.ui.help.HelpPage;
 import planewright.app.ui.journals.JournalsPage;
 import planewright.app.ui.journals.RecentJournals;
@@ -321,10 +325,26 @@ final class WindowContent extends JPanel {
 
     private void toggleHelp() {
         if (help.isEmpty()) {
-            help = Optional.of(new HelpPage());
+            help = Optional.of(new HelpPage(room));
             middle.add(help.get(), HELP);
         }
+        if (!shown.equals(HELP)) {
+            chapter().ifPresent(help.get()::show);
+        }
         toggle(HELP);
+    }
+
+    /** About what has the keyboard, or else about the page that is shown. */
+    private Optional<Chapter> chapter() {
+        var owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return Stream.<Component>iterate(owner, Objects::nonNull, Component::getParent)
+                .flatMap(each -> Chapter.about(each.getName()).stream())
+                .findFirst()
+                .filter(about -> about != Chapter.SHELF)
+                .or(() -> Stream.concat(Stream.of(build.shown()), Stream.of(middle.getComponents()))
+                        .filter(Component::isShowing)
+                        .flatMap(each -> Chapter.about(each.getName()).stream())
+                        .findFirst());
     }
 
     private void startFrom(Optional<String> proven, Set<String> given) {

@@ -6,6 +6,7 @@ import java.awt.Component;
 import java.nio.file.Path;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
 import org.junit.jupiter.api.Test;
@@ -13,6 +14,7 @@ import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.app.store.UserFolders;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.help.Chapter;
 import planewright.app.ui.help.HelpPage;
 
 /** Two builds side by side, and the page that tells what each page and each key is for. */
@@ -61,7 +63,12 @@ class CompareAndHelpTest {
         var journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
         try (var window = OpenWindow.on(journal, UserFolders.under(folder.resolve("user")))) {
             Hands.click("show-help");
-            Hands.find(Component.class, "help");
+            JList<?> chapters = Hands.find(JList.class, "chapters");
+            Hands.waitUntil("chapters", () -> chapters.getModel().getSize() > Chapter.values().length);
+            Hands.onEventThread(() -> {
+                chapters.setSelectedIndex(chapters.getModel().getSize() - 1);
+                return chapters;
+            });
             var bound = Hands.onEventThread(
                     () -> ((javax.swing.JComponent) window.frame().getContentPane())
                             .getInputMap(javax.swing.JComponent.WHEN_IN_FOCUSED_WINDOW)

@@ -1,6 +1,7 @@
 package planewright.app.ui.build;
 
 import java.awt.CardLayout;
+import java.awt.Component;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
@@ -80,6 +81,11 @@ public final class BuildPage extends JPanel {
     public List<String> unsaved() {
         return Stream.concat(header.unsaved().stream(), log.unsaved().stream().map(EntryEditor::heading))
                 .toList();
+    }
+
+    /** The page that is in front. */
+    public Component shown() {
+        return tabs.getSelectedComponent();
     }
 
     /** Brings the log to the front. */

@@ -1,36 +1,35 @@
 package planewright.app.ui.help;
 
+import java.awt.Component;
+import java.awt.Rectangle;
+import java.io.IOException;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.ListSelectionModel;
 import net.miginfocom.swing.MigLayout;
+import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Column;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Workroom;
 
-/** What each page is for, and every key of the window. */
+/** The guide, a chapter for each page, and every key of the window. */
 public final class HelpPage extends JPanel {
     private static final long serialVersionUID = 1L;
-
-    private record Line(Texts name, Texts words) {}
-
-    private static final List<Line> PAGES = List.of(
-            new Line(Texts.BUILDS, Texts.HELP_SHELF),
-            new Line(Texts.LOG, Texts.HELP_LOG),
-            new Line(Texts.PICTURES, Texts.HELP_PICTURES),
-            new Line(Texts.MEASUREMENTS, Texts.HELP_MEASUREMENTS),
-            new Line(Texts.PARTS, Texts.HELP_PARTS),
-            new Line(Texts.PLANFORM, Texts.HELP_PLANFORM),
-            new Line(Texts.SET_UP_PAGE, Texts.HELP_SET_UP),
-            new Line(Texts.CALCULATORS, Texts.HELP_CALCULATORS),
-            new Line(Texts.BENCH, Texts.HELP_BENCH),
-            new Line(Texts.TEMPLATES, Texts.HELP_TEMPLATES),
-            new Line(Texts.BESIDE, Texts.HELP_COMPARE),
-            new Line(Texts.EXCHANGE, Texts.HELP_EXCHANGE),
-            new Line(Texts.BIN, Texts.HELP_BIN));
 
     /** A key of the window and what it does. */
     public record Key(String stroke, Texts words) {}
@@ -70,24 +69,108 @@ public final class HelpPage extends JPanel {
             new Key("ctrl LEFT", Texts.HELP_KEY_MOVE),
             new Key("SPACE", Texts.HELP_KEY_MARK));
 
-    public HelpPage() {
-        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
+    private final transient Workroom room;
+    private final transient Background.Latest reading;
+    private final JList<Page> pages = new JList<>();
+    private final Column column = new Column(10, 10);
+    private transient Optional<Chapter> wanted = Optional.of(Chapter.SHELF);
+    private transient Look.Style style = Look.style();
+
+    /** A row of the list: a chapter, or the keys, which stand behind them all. */
+    private record Page(Optional<Chapter> chapter, String title) {}
+
+    public HelpPage(Workroom room) {
+        super(new MigLayout("insets 10, gap 8, fill", "[180:200:][grow,fill]", "[grow,fill]"));
+        this.room = room;
+        reading = room.background().latest();
         setName("help");
-        var column = new Column(10, 10);
-        column.add(Words.quiet(Texts.HELP_HINT.text()));
-        var pages = card(Texts.HELP_PAGES);
-        PAGES.forEach(line -> add(pages, line.name().text(), line.words().text()));
-        column.add(pages);
+        pages.setName("chapters");
+        pages.getAccessibleContext().setAccessibleName(Texts.HELP_PAGES.text());
+        pages.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        pages.setCellRenderer(new Row());
+        pages.addListSelectionListener(event -> {
+            if (!event.getValueIsAdjusting() && pages.getSelectedValue() != null) {
+                wanted = pages.getSelectedValue().chapter();
+                read();
+            }
+        });
+        add(new JScrollPane(pages), "growy, wmin 120");
+        add(column.scrolled(), "wmin 0");
+        room.background().run(HelpPage::titles, this::list);
+        room.onChange(this::follow);
+    }
+
+    /** Brings a chapter to the front. */
+    public void show(Chapter chapter) {
+        wanted = Optional.of(chapter);
+        choose();
+    }
+
+    private static List<Page> titles() throws IOException {
+        var titles = new ArrayList<Page>();
+        for (var chapter : Chapter.values()) {
+            titles.add(new Page(Optional.of(chapter), Guide.title(chapter, Locale.getDefault())));
+        }
+        titles.add(new Page(Optional.empty(), Texts.HELP_KEYS.text()));
+        return titles;
+    }
+
+    private void list(List<Page> titles) {
+        pages.setListData(titles.toArray(Page[]::new));
+        choose();
+    }
+
+    private void choose() {
+        for (int i = 0; i < pages.getModel().getSize(); i++) {
+            if (pages.getModel().getElementAt(i).chapter().equals(wanted)) {
+                pages.setSelectedIndex(i);
+                pages.ensureIndexIsVisible(i);
+            }
+        }
+    }
+
+    private void follow() {
+        if (!style.equals(Look.style())) {
+            style = Look.style();
+            read();
+        }
+    }
+
+    private void read() {
+        wanted.ifPresentOrElse(
+                chapter -> reading.ask(() -> Guide.read(chapter, Locale.getDefault()), this::fill), () -> {
+                    reading.drop();
+                    fillKeys();
+                });
+    }
+
+    private void fill(Guide guide) {
+        column.removeAll();
+        column.add(Look.heading(guide.title(), 1.4));
+        for (var piece : guide.pieces()) {
+            column.add(piece.picture()
+                    .<JComponent>map(picture -> new GuidePicture(picture, piece.words()))
+                    .orElseGet(() -> Markup.of(List.of(piece.words()))));
+        }
+        shown();
+    }
+
+    private void fillKeys() {
+        column.removeAll();
         var keys = card(Texts.HELP_KEYS);
-        KEYS.forEach(key -> add(keys, Buttons.keyText(key.stroke()), key.words().text()));
-        IN_PLACE.forEach(
-                key -> add(keys, Buttons.keyText(key.stroke()), key.words().text()));
+        KEYS.forEach(key -> add(keys, key));
+        IN_PLACE.forEach(key -> add(keys, key));
         column.add(keys);
         var onPictures = card(Texts.HELP_KEYS_PICTURES);
-        ON_PICTURES.forEach(key ->
-                add(onPictures, Buttons.keyText(key.stroke()), key.words().text()));
+        ON_PICTURES.forEach(key -> add(onPictures, key));
         column.add(onPictures);
-        add(column.scrolled(), "wmin 0");
+        shown();
+    }
+
+    private void shown() {
+        column.revalidate();
+        column.repaint();
+        column.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
     }
 
     private static Card card(Texts heading) {
@@ -96,8 +179,22 @@ public final class HelpPage extends JPanel {
         return card;
     }
 
-    private static void add(Card card, String name, String words) {
-        card.add(new JLabel(name), "aligny top");
-        card.add(Words.of(words), "wmin 0");
+    private static void add(Card card, Key key) {
+        card.add(new JLabel(Buttons.keyText(key.stroke())), "aligny top");
+        card.add(Words.of(key.words().text()), "wmin 0");
+    }
+
+    /** A chapter's sign and title. */
+    private static final class Row extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1L;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object page, int index, boolean selected, boolean focused) {
+            super.getListCellRendererComponent(list, ((Page) page).title(), index, selected, focused);
+            setIcon(((Page) page).chapter().map(Chapter::sign).orElse(Icons.KEYS));
+            setBorder(BorderFactory.createEmptyBorder(4, 6, 4, 6));
+            return this;
+        }
     }
 }
