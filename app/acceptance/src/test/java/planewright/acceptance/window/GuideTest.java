@@ -29,7 +29,7 @@ import planewright.app.ui.help.Chapter;
 
 /**
  * The guide's pictures, and the README's, are those of the window. With {@code -Dplanewright.pictures=renew} the committed ones are
- * replaced; else each is compared, from afar, with the window as it is today, and has to be nearer to its own page than to any other.
+ * replaced; else each is compared, from afar, with the window as it is today, and has to be clearly nearer to its own page than to any other.
  */
 class GuideTest {
     private static final Dimension README = new Dimension(1120, 750);
@@ -39,8 +39,8 @@ class GuideTest {
     private static final int MANY_COLOURS = 3000;
     private static final long MOST_BYTES = 150_000;
 
-    /** Other fonts make up to 4 of 255; another page makes 9 and more. */
-    private static final double MOST_APART = 6;
+    /** Measured: with another font up to 0.63; once a page is laid out otherwise, mostly 1 and more. */
+    private static final double NEARER = 0.8;
 
     @RegisterExtension
     final EventThread eventThread = new EventThread();
@@ -204,14 +204,19 @@ class GuideTest {
         take("compare", "compare");
         Hands.click("leave-compare");
         Hands.click("start-from");
-        Hands.find(Component.class, "carried");
+        var carried = Hands.find(JTable.class, "carried");
+        Hands.waitUntil("what is carried", () -> carried.getRowCount() > 5);
         take("start", "start");
         Hands.click("leave-start");
         Hands.type("search", "fin joint");
-        Hands.find(
-                Card.class,
-                "hit",
-                card -> card.getName() != null && card.getName().startsWith("hit-"));
+        Hands.waitUntil(
+                "both hits with their picture",
+                () -> Hands.all(Card.class).stream()
+                                        .map(Component::getName)
+                                        .filter(name -> name != null && name.startsWith("hit-"))
+                                        .count()
+                                == 2
+                        && Hands.all(PictureTile.class).stream().allMatch(PictureTile::isShown));
         take("search", "search-page");
         Hands.type("search", "");
         Hands.click("show-exchange");
@@ -268,12 +273,11 @@ class GuideTest {
             var now = Coarse.of(each.getValue());
             var own = committed.get(each.getKey());
             assertThat(own.shape() / now.shape()).as(each.getKey()).isBetween(0.9, 1.1);
-            assertThat(now.from(own)).as(each.getKey()).isLessThan(MOST_APART);
             committed.forEach((name, other) -> {
                 if (!name.equals(each.getKey())) {
                     assertThat(now.from(own))
                             .as("%s beside %s", each.getKey(), name)
-                            .isLessThan(now.from(other));
+                            .isLessThan(NEARER * now.from(other));
                 }
             });
         }
