@@ -272,11 +272,13 @@ class GuideTest {
         for (var each : taken.entrySet()) {
             var now = Coarse.of(each.getValue());
             var own = committed.get(each.getKey());
-            assertThat(own.shape() / now.shape()).as(each.getKey()).isBetween(0.9, 1.1);
+            assertThat(own.shape() / now.shape())
+                    .as("%s; renew the pictures as DEVELOPERS.md tells", each.getKey())
+                    .isBetween(0.9, 1.1);
             committed.forEach((name, other) -> {
                 if (!name.equals(each.getKey())) {
                     assertThat(now.from(own))
-                            .as("%s beside %s", each.getKey(), name)
+                            .as("%s beside %s; renew the pictures as DEVELOPERS.md tells", each.getKey(), name)
                             .isLessThan(NEARER * now.from(other));
                 }
             });
