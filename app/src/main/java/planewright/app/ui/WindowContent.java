@@ -1,14 +1,11 @@
 package planewright.app.ui;
 
-import com.formdev.flatlaf.util.UIScale;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -56,11 +53,6 @@ final class WindowContent extends JPanel {
     private static final double SHELF_SHARE = 0.2;
     private static final int BUTTON_EDGE = 8;
     private static final int SEARCH_LEAST = 220;
-    private static final int BENCH_WIDTH = 270;
-    private static final int BENCH_LEAST = 1400;
-    private static final String BENCH = "bench";
-    private static final String SHOWN = "shown";
-    private static final String HIDDEN = "hidden";
     private static final String BUILD = "build";
     private static final String SEARCH = "search";
     private static final String NOTICES = "notices";
@@ -82,6 +74,7 @@ final class WindowContent extends JPanel {
     private String shown = BUILD;
     private final JButton benchButton;
     private final BenchRail bench;
+    private final BenchBeside beside;
     private final ShelfPage shelf;
     private final BuildPage build;
     private final SearchPage found;
@@ -114,6 +107,7 @@ final class WindowContent extends JPanel {
         journals = new JournalsPage(recent, opener);
         benchButton = Buttons.plain("show-bench", Texts.BENCH.text(), this::toggleBench);
         bench = new BenchRail(room, this::countBench);
+        beside = new BenchBeside(room, middle, bench);
         middle.add(build, BUILD);
         middle.add(found, SEARCH);
         middle.add(new NoticesPage(room, this::count), NOTICES);
@@ -127,7 +121,6 @@ final class WindowContent extends JPanel {
         room.onBuildWanted(wanted -> show(BUILD));
         room.onEntryWanted(entry -> show(BUILD));
         room.onCalculatorWanted(calculator -> show(BUILD));
-        room.onChange(this::placeBench);
         keys();
     }
 
@@ -230,42 +223,18 @@ final class WindowContent extends JPanel {
     }
 
     private JSplitPane split() {
-        var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, middleAndBench());
+        var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, shelf, beside);
         split.setDividerLocation(SHELF_WIDTH);
         split.setResizeWeight(SHELF_SHARE);
         shelf.setMinimumSize(new Dimension(SHELF_LEAST, 0));
         middle.setMinimumSize(new Dimension());
-        split.getRightComponent().setMinimumSize(new Dimension());
         split.setContinuousLayout(true);
         split.setBorder(BorderFactory.createEmptyBorder());
         return split;
     }
 
-    private JPanel middleAndBench() {
-        var both = new JPanel(new MigLayout("insets 0, gap 0, fill, hidemode 3", "[grow,fill][pref!]", "[grow,fill]"));
-        both.add(middle, "wmin 0");
-        both.add(bench);
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                placeBench();
-                revalidate();
-            }
-        });
-        return both;
-    }
-
-    /** As the builder has chosen; before any choice, where the window has room for it. */
-    private void placeBench() {
-        bench.setPreferredSize(new Dimension(UIScale.scale(BENCH_WIDTH), 0));
-        bench.setVisible(room.memory().get(BENCH).map(SHOWN::equals).orElse(getWidth() >= BENCH_LEAST));
-        bench.getParent().revalidate();
-    }
-
     private void toggleBench() {
-        room.memory().put(BENCH, bench.isVisible() ? HIDDEN : SHOWN);
-        room.remembered();
-        placeBench();
+        beside.toggle();
     }
 
     private void countBench(int curing) {
@@ -364,6 +333,7 @@ final class WindowContent extends JPanel {
 
     private void show(String page) {
         shown = page;
+        beside.showPages();
         cards.show(middle, page);
     }
 

@@ -2,6 +2,7 @@ package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Component;
 import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Duration;
@@ -114,6 +115,32 @@ class BenchRailTest extends InNewJournal {
             see("Brush both sides");
             assertThat(window.frame().isShowing()).isTrue();
         }
+    }
+
+    @Test
+    void whereTheWindowIsNarrowTheBenchStandsInFrontOfThePagesUntilOneIsWanted() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            write("fin joint contact adhesive 12 h");
+            Hands.onEventThread(() -> {
+                window.frame().setSize(900, 600);
+                window.frame().validate();
+                return window;
+            });
+            Hands.waitUntil("no bench", () -> named("bench").isEmpty());
+            Hands.click("show-bench");
+            Hands.find(Component.class, "bench-show-fin joint");
+            Hands.waitUntil("no pages", () -> named("pages").isEmpty());
+            Hands.click("bench-show-fin joint");
+            Hands.find(Component.class, "pages");
+            Hands.waitUntil("no bench", () -> named("bench").isEmpty());
+        }
+    }
+
+    private static List<Component> named(String name) {
+        return Hands.all(Component.class).stream()
+                .filter(each -> name.equals(each.getName()))
+                .toList();
     }
 
     private static StepRecord step(String text, Optional<Measured<Time>> waiting, String material) {

@@ -80,7 +80,7 @@ public final class HelpPage extends JPanel {
     private record Page(Optional<Chapter> chapter, String title) {}
 
     public HelpPage(Workroom room) {
-        super(new MigLayout("insets 10, gap 8, fill", "[180:200:][grow,fill]", "[grow,fill]"));
+        super(new MigLayout("insets 10, gap 8, fill", "[][grow,fill]", "[grow,fill]"));
         this.room = room;
         reading = room.background().latest();
         setName("help");
@@ -94,7 +94,7 @@ public final class HelpPage extends JPanel {
                 read();
             }
         });
-        add(new JScrollPane(pages), "growy, wmin 120");
+        add(new JScrollPane(pages), "growy, shrink 0, wmax 280");
         add(column.scrolled(), "wmin 0");
         room.background().run(HelpPage::titles, this::list);
         room.onChange(this::follow);
