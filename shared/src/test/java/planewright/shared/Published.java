@@ -4,11 +4,21 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.stream.IntStream;
 
-/** A published case of {@code published.json}, which names its source, and how its numbers are known. */
+/** A published case of a {@code published.json}, which names its source, and how its numbers are known. */
 public record Published(JsonNode node) {
     public static Published of(String id) {
-        try (var in = Published.class.getResourceAsStream("published.json")) {
+        return of(Published.class, id);
+    }
+
+    /**
+     * The case of that id.
+     *
+     * @param beside a class of the package whose cases they are
+     */
+    public static Published of(Class<?> beside, String id) {
+        try (var in = beside.getResourceAsStream("published.json")) {
             for (var published : new ObjectMapper().readTree(in).path("cases")) {
                 if (published.path("id").asText().equals(id)) {
                     return new Published(published);
@@ -34,6 +44,11 @@ public record Published(JsonNode node) {
 
     public double expected(String name, int position) {
         return number("/expected/" + name + "/value/" + position);
+    }
+
+    /** All numbers of an input. */
+    public double[] inputs(String name) {
+        return IntStream.range(0, count(name)).mapToDouble(i -> input(name, i)).toArray();
     }
 
     /** How many numbers an input has. */
