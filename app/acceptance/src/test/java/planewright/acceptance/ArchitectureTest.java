@@ -72,13 +72,15 @@ class ArchitectureTest {
             Map.entry("outline", List.of("files", "journal", "pictures")),
             Map.entry("store", List.of("files", "journal", "outline", "pictures")),
             Map.entry("index", List.of("journal")),
+            Map.entry("across", List.of("figure", "index", "journal")),
             Map.entry("calc", List.of("files", "journal", "outline", "store")),
-            Map.entry("print", List.of("calc", "figure", "files", "journal", "pictures")),
-            Map.entry("exchange", List.of("files", "journal", "outline", "pictures", "store")),
+            Map.entry("print", List.of("across", "calc", "figure", "files", "journal", "pictures")),
+            Map.entry("exchange", List.of("across", "files", "journal", "outline", "pictures", "store")),
             Map.entry("program", List.of("calc", "index", "journal", "pictures", "store")),
             Map.entry(
                     "cli",
                     List.of(
+                            "across",
                             "calc",
                             "exchange",
                             "index",
@@ -91,6 +93,7 @@ class ArchitectureTest {
             Map.entry(
                     "ui",
                     List.of(
+                            "across",
                             "calc",
                             "exchange",
                             "figure",

@@ -35,6 +35,7 @@ public final class CommandLineProgram {
                 .addSubcommand(new AddCommand(desk))
                 .addSubcommand(new FindCommand(desk))
                 .addSubcommand(new ShowCommand(desk))
+                .addSubcommand(new AcrossCommand(desk))
                 .addSubcommand(new CalcCommand(desk))
                 .addSubcommand(new PrintCommand(desk))
                 .addSubcommand(PluginsCommand.line(desk))

@@ -20,7 +20,7 @@ final class DotNames {
     private final Graphics2D g;
     private final FigureColours colours;
 
-    private DotNames(XYPlot plot, Graphics2D g, Rectangle2D area, FigureColours colours) {
+    DotNames(XYPlot plot, Graphics2D g, Rectangle2D area, FigureColours colours) {
         this.plot = plot;
         this.area = area;
         this.g = g;
@@ -46,6 +46,13 @@ final class DotNames {
         own.dispose();
     }
 
+    /** Paints names of dots beside lines. */
+    void paint(List<Chart.Dot> dots, List<Chart.Series> lines) {
+        lines.forEach(this::avoid);
+        dots(dots);
+        labels.paint();
+    }
+
     private void dots(List<Chart.Dot> dots) {
         int named = 0;
         for (var dot : dots) {
@@ -68,7 +75,8 @@ final class DotNames {
         labels.avoid(new Line2D.Double(middle.getX() - half, middle.getY(), middle.getX() + half, middle.getY()));
     }
 
-    private Point2D at(Point point) {
+    /** Where a point of the chart lies on the paper. */
+    Point2D at(Point point) {
         return new Point2D.Double(
                 plot.getDomainAxis().valueToJava2D(point.x(), area, plot.getDomainAxisEdge()),
                 plot.getRangeAxis().valueToJava2D(point.y(), area, plot.getRangeAxisEdge()));

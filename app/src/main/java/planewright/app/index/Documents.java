@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Set;
 import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -24,6 +25,7 @@ import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.util.BytesRef;
 import planewright.api.journal.Life;
+import planewright.api.quantity.Units;
 import planewright.app.index.Pieces.Piece;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
@@ -154,6 +156,13 @@ final class Documents {
     /** The key of a value's name and kind. */
     static String key(String name, Unit<?> unit) {
         return MeasuredRange.kindOf(unit) + " " + term(name.strip());
+    }
+
+    /** What a key stands for. */
+    static SearchIndex.ValueName valueName(String key, Set<String> builds) {
+        int end = key.indexOf(' ');
+        return new SearchIndex.ValueName(
+                key.substring(end + 1), Units.ofCode(key.substring(0, end)).orElseThrow(), builds);
     }
 
     /** A number that stands for a key: 53 bits of its hash, as many as a double keeps. */

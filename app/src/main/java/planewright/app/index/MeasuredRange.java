@@ -84,8 +84,16 @@ public record MeasuredRange(String name, Optional<Unit<?>> unit, Optional<Writte
     }
 
     /** What tells one kind of quantity from another: the code of the first unit of the kind. */
-    static String kindOf(Unit<?> unit) {
+    public static String kindOf(Unit<?> unit) {
         return CODES.computeIfAbsent(unit, first -> Units.alike(first).get(0).code());
+    }
+
+    /** The unit in which builders think of a kind of quantity: g of masses, mm of lengths. */
+    public static Unit<?> benchUnit(Unit<?> kind) {
+        return KINDS.values().stream()
+                .filter(unit -> Units.alike(unit, kind))
+                .findFirst()
+                .orElse(kind);
     }
 
     private static Optional<Unit<?>> unitOf(Optional<String> bound) {

@@ -1,6 +1,5 @@
 package planewright.app.index;
 
-import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Set;
@@ -9,7 +8,7 @@ import java.util.stream.Collectors;
 import org.apache.lucene.search.MatchNoDocsQuery;
 import org.apache.lucene.search.Query;
 import planewright.app.journal.EntryRecord;
-import planewright.shared.quantity.Written;
+import planewright.app.journal.NamedValue;
 
 /** A measured range as the index knows it: the keys of the values that bear the name, and bounds in their system unit. */
 final class Measuring {
@@ -70,26 +69,12 @@ final class Measuring {
 
     /** All values of an entry. */
     static List<Value> values(EntryRecord entry) {
-        var values = new ArrayList<Value>();
-        entry.measurements().forEach(each -> values.add(value("measurement", each.name(), each.quantity())));
-        entry.setUp().forEach(each -> values.add(value("set-up", each.name(), each.quantity())));
-        for (var flight : entry.flights()) {
-            flight.duration().ifPresent(duration -> values.add(value("flight", "flight", Written.of(duration))));
-        }
-        for (var repair : entry.repairs()) {
-            repair.massAdded().ifPresent(mass -> values.add(value("repair", repair.broke(), Written.of(mass))));
-        }
-        for (var task : entry.tasks()) {
-            task.handsOn().ifPresent(time -> values.add(value("task", task.name(), Written.of(time))));
-        }
-        return values;
-    }
-
-    private static Value value(String where, String name, Written quantity) {
-        return new Value(
-                where,
-                Documents.key(name, quantity.unit()),
-                MeasuredRange.base(quantity),
-                name + " " + quantity.text());
+        return NamedValue.of(entry).stream()
+                .map(each -> new Value(
+                        each.where(),
+                        Documents.key(each.name(), each.quantity().unit()),
+                        MeasuredRange.base(each.quantity()),
+                        each.name() + " " + each.quantity().text()))
+                .toList();
     }
 }

@@ -16,6 +16,7 @@ import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
+import javax.measure.Unit;
 import org.apache.lucene.index.CodecReader;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
@@ -123,6 +124,37 @@ public final class SearchIndex implements AutoCloseable {
      */
     public List<String> names(Named kind, Predicate<String> wanted, int most) throws IOException {
         return search(searcher -> new NamesInUse(searcher).of(kind, wanted, most));
+    }
+
+    /**
+     * A name under which values stand.
+     *
+     * @param name as somebody wrote it
+     * @param kind a unit of the kind that they have
+     * @param builds the ids of those that have such values
+     */
+    public record ValueName(String name, Unit<?> kind, Set<String> builds) {}
+
+    /** The names of all values in the entries; names that differ in their letter case stand apart. */
+    public List<ValueName> valueNames() throws IOException {
+        return search(searcher -> Values.keys(searcher.getIndexReader())).entrySet().stream()
+                .map(key -> Documents.valueName(key.getKey(), key.getValue()))
+                .toList();
+    }
+
+    /**
+     * An entry in which a value stands.
+     *
+     * @param build the id of its build
+     * @param entry its id
+     * @param minutes its time
+     */
+    public record Place(String build, String entry, long minutes) {}
+
+    /** The entries in which a value of that name and kind stands, letter case and outer spaces aside; in any order. */
+    public List<Place> valuePlaces(String name, Unit<?> kind) throws IOException {
+        var wanted = Documents.key(name, kind);
+        return search(searcher -> Values.places(searcher.getIndexReader(), wanted::equalsIgnoreCase));
     }
 
     private interface Asking<A, B> {

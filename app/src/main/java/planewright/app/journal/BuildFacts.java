@@ -14,6 +14,12 @@ import planewright.shared.quantity.QuantityText;
 
 /** The numbers of a build that matter, as far as the journal has them. */
 public final class BuildFacts {
+    /** What the whole weighs, where it was weighed. */
+    public static final String ALL_UP_MASS = "all-up mass";
+
+    /** What its parts weigh together. */
+    public static final String LEDGER_MASS = "ledger mass";
+
     private BuildFacts() {}
 
     /** A fact: what it is, and its value, rounded for people. */
@@ -37,42 +43,47 @@ public final class BuildFacts {
 
     /** Those of the aircraft itself: masses, balance point, sizes. */
     public static List<Fact> measures(OpenJournal journal, BuildRecord build) {
-        var facts = new ArrayList<Fact>();
-        var mass = mass(journal, build);
-        mass.ifPresent(all -> facts.add(new Fact(all.weighed() ? "all-up mass" : "ledger mass", grams(all.mass()))));
+        var facts = figures(build, weighed(journal, build));
+        int masses = (int)
+                facts.stream().filter(fact -> fact.label().endsWith("mass")).count();
         journal.setUpValue(build.id(), "balance point")
                 .ifPresent(dated ->
-                        facts.add(new Fact("balance point", dated.what().value())));
-        build.planform().filter(shape -> Outlines.span(shape) > 0).ifPresent(shape -> {
-            facts.add(new Fact("span", mm(Outlines.span(shape))));
-            wing(shape).ifPresent(area -> {
-                facts.add(new Fact("wing area", square(area)));
-                mass.ifPresent(all -> facts.add(new Fact("wing loading", loading(all.mass(), area))));
-            });
-        });
+                        facts.add(masses, new Fact("balance point", dated.what().value())));
         return facts;
     }
 
-    /** A mass, and whether the whole was weighed or its parts were added up. */
-    private record AllUp(Measured<Mass> mass, boolean weighed) {}
-
-    private static Optional<AllUp> mass(JournalReader journal, BuildRecord build) {
-        return journal.latestMeasurement(build.id(), "all-up mass")
-                .filter(dated -> Units.alike(dated.what().value().value().getUnit(), Units.GRAM))
-                .map(dated -> new AllUp(dated.what().value().asType(Mass.class), true))
-                .or(() -> ledger(build));
+    /**
+     * What follows from a build's parts and shape.
+     *
+     * @param weighed what it weighs all up, where that is known
+     */
+    public static List<Fact> figures(BuildRecord build, Optional<Measured<Mass>> weighed) {
+        var figures = new ArrayList<Fact>();
+        var mass = weighed.or(() -> ledger(build)).map(each -> Measured.of(each.in(Units.GRAM), Units.GRAM));
+        mass.ifPresent(all -> figures.add(new Fact(weighed.isPresent() ? ALL_UP_MASS : LEDGER_MASS, all)));
+        build.planform().filter(shape -> Outlines.span(shape) > 0).ifPresent(shape -> {
+            figures.add(new Fact("span", mm(Outlines.span(shape))));
+            wing(shape).ifPresent(area -> {
+                figures.add(new Fact("wing area", square(area)));
+                mass.ifPresent(all -> figures.add(new Fact("wing loading", loading(all, area))));
+            });
+        });
+        return figures;
     }
 
-    private static Optional<AllUp> ledger(BuildRecord build) {
+    private static Optional<Measured<Mass>> weighed(JournalReader journal, BuildRecord build) {
+        return journal.latestMeasurement(build.id(), ALL_UP_MASS)
+                .<Measured<?>>map(dated -> dated.what().value())
+                .filter(value -> Units.alike(value.value().getUnit(), Units.GRAM))
+                .map(value -> value.asType(Mass.class));
+    }
+
+    private static Optional<Measured<Mass>> ledger(BuildRecord build) {
         double grams = build.parts().stream()
                 .flatMap(part -> part.mass().stream())
                 .mapToDouble(mass -> mass.in(Units.GRAM))
                 .sum();
-        return grams > 0 ? Optional.of(new AllUp(Measured.of(grams, Units.GRAM), false)) : Optional.empty();
-    }
-
-    private static Measured<?> grams(Measured<Mass> mass) {
-        return Measured.of(mass.in(Units.GRAM), Units.GRAM);
+        return grams > 0 ? Optional.of(Measured.of(grams, Units.GRAM)) : Optional.empty();
     }
 
     private static Measured<?> mm(double metres) {

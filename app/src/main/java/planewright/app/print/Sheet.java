@@ -4,6 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
+import planewright.app.figure.Fitted;
 
 /**
  * What is printed, in order.
@@ -36,6 +37,9 @@ public record Sheet(String title, List<Block> blocks) {
 
     /** A chart. */
     public record ChartBlock(Chart chart) implements Block {}
+
+    /** Dots with the line through them. */
+    public record FittedBlock(Fitted fitted) implements Block {}
 
     /** A drawing, fitted to the page. */
     public record DrawingBlock(Drawing drawing) implements Block {}

@@ -17,6 +17,7 @@ import planewright.api.figure.Drawing;
 import planewright.app.figure.ChartPicture;
 import planewright.app.figure.DrawingPicture;
 import planewright.app.figure.FigureColours;
+import planewright.app.figure.FittedPicture;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.Slow;
 import planewright.app.pictures.PictureShelf;
@@ -29,6 +30,7 @@ public final class SheetPdf {
     /** Title and axis of a chart, and one bar of it; points. */
     private static final double CHART_FRAME = 80;
 
+    private static final double DOTS = 0.7;
     private static final double BAR = 20;
     private static final int PHOTO_PIXELS = 1400;
 
@@ -85,6 +87,10 @@ public final class SheetPdf {
             photo(photo);
         } else if (block instanceof Sheet.ChartBlock chart) {
             chart(chart.chart());
+        } else if (block instanceof Sheet.FittedBlock dots) {
+            var area = new Rectangle2D.Double(0, 0, flow.width(), DOTS * flow.width());
+            flow.figure(
+                    area.getHeight() + 8, g -> FittedPicture.paint(dots.fitted(), g, area, FigureColours.onPaper()));
         } else if (block instanceof Sheet.DrawingBlock drawing) {
             fitted(drawing.drawing());
         } else if (block instanceof Sheet.TrueSize trueSize) {

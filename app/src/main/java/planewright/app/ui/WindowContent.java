@@ -20,6 +20,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
+import planewright.app.ui.across.AcrossPage;
 import planewright.app.ui.bench.BenchRail;
 import planewright.app.ui.bin.BinPage;
 import planewright.app.ui.build.BuildPage;
@@ -62,6 +63,7 @@ final class WindowContent extends JPanel {
     private static final String START = "start";
     private static final String JOURNALS = "journals";
     private static final String COMPARE = "compare";
+    private static final String ACROSS = "across";
     private static final String HELP = "help";
 
     private final transient Workroom room;
@@ -85,6 +87,7 @@ final class WindowContent extends JPanel {
     private transient Optional<TemplatesPage> templates = Optional.empty();
     private transient Optional<StartPage> start = Optional.empty();
     private transient Optional<ComparePage> compare = Optional.empty();
+    private transient Optional<AcrossPage> across = Optional.empty();
     private transient Optional<HelpPage> help = Optional.empty();
 
     /**
@@ -197,6 +200,10 @@ final class WindowContent extends JPanel {
                         Buttons.plain("show-templates", Texts.TEMPLATES.text(), this::toggleTemplates)),
                 Texts.TEMPLATES_HINT.text(),
                 "ctrl T"));
+        bar.add(Buttons.hint(
+                Buttons.with(Icons.ACROSS, Buttons.plain("show-across", Texts.ACROSS.text(), this::toggleAcross)),
+                Texts.ACROSS_BUTTON_HINT.text(),
+                "ctrl shift B"));
         bar.add(Buttons.with(Icons.BIN, Buttons.plain("show-bin", Texts.BIN.text(), this::toggleBin)));
         bar.add(Buttons.with(
                 Icons.EXCHANGE, Buttons.plain("show-exchange", Texts.EXCHANGE.text(), this::toggleExchange)));
@@ -283,6 +290,14 @@ final class WindowContent extends JPanel {
         toggle(TEMPLATES);
     }
 
+    private void toggleAcross() {
+        if (across.isEmpty()) {
+            across = Optional.of(new AcrossPage(room));
+            middle.add(across.get(), ACROSS);
+        }
+        toggle(ACROSS);
+    }
+
     private void showCompare() {
         if (compare.isEmpty()) {
             compare = Optional.of(new ComparePage(room, () -> show(BUILD)));
@@ -351,6 +366,7 @@ final class WindowContent extends JPanel {
             build.log().newEntry();
         });
         Buttons.key(this, "ctrl B", () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
+        Buttons.key(this, "ctrl shift B", this::toggleAcross);
         Buttons.key(this, "ctrl O", this::toggleJournals);
         Buttons.key(this, "ctrl T", this::toggleTemplates);
         Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo));

@@ -52,7 +52,8 @@ public final class StraightLine {
             throw new IllegalArgumentException("a point of a line is not finite; accepted: finite numbers");
         }
         if (Arrays.stream(x).allMatch(each -> each == x[0])) {
-            throw new IllegalArgumentException("all points of a line are at x = " + x[0] + "; accepted: two different x");
+            throw new IllegalArgumentException(
+                    "all points of a line are at x = " + x[0] + "; accepted: two different x");
         }
         return new StraightLine(x, y);
     }
@@ -80,6 +81,11 @@ public final class StraightLine {
     /** Standard uncertainty of the slope. */
     public double slopeSpread() {
         return scatter / Math.sqrt(width);
+    }
+
+    /** Whether y goes with x at all: were the slope 0, points would look so steep less often than the rest of the share. */
+    public boolean isSloping(double share) {
+        return Math.abs(slope) > StudentT.within(share, count - 2) * slopeSpread();
     }
 
     /** Standard deviation of the points about the line. */

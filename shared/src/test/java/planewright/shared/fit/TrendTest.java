@@ -130,6 +130,15 @@ class TrendTest {
                 .withMessageContaining("not finite");
     }
 
+    /** The same example, 11-2 there: t = 11.35 for a slope of 0 is far above 2.88, the value for 99 % and 18 degrees (from memory). */
+    @Test
+    void tellsASlopeFromScatter() {
+        assertThat(line(published("oxygen"), "x", "y").isSloping(0.99)).isTrue();
+        assertThat(StraightLine.through(new double[] {1, 2, 3, 4}, new double[] {1, -1, -1, 1.1})
+                        .isSloping(0.95))
+                .isFalse();
+    }
+
     @Test
     void pointsOnALineLeaveNoDoubt() {
         var next = Trend.of(Law.STRAIGHT, new double[] {1, 2, 3}, new double[] {2, 4, 6})

@@ -99,6 +99,9 @@ class EveryPageTest {
             Hands.find(Component.class, "compared");
             assertThat(nameless()).isEmpty();
             Hands.click("leave-compare");
+            Hands.click("show-across");
+            Hands.find(JTable.class, "across-table");
+            assertThat(nameless()).isEmpty();
             Hands.click("show-journals");
             Hands.find(Component.class, "new-journal-name");
             assertThat(nameless()).isEmpty();

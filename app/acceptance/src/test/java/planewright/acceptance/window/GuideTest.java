@@ -203,6 +203,13 @@ class GuideTest {
         Hands.waitUntil("rows", () -> compared.getRowCount() > 5);
         take("compare", "compare");
         Hands.click("leave-compare");
+        Hands.click("show-across");
+        Hands.choose("across-value", "wing area (cm²)");
+        Hands.choose("across-against", "span (mm)");
+        Hands.find(Component.class, "across-chart");
+        Hands.type("across-at", "1.8 m");
+        take("across", "across");
+        Hands.click("show-across");
         Hands.click("start-from");
         var carried = Hands.find(JTable.class, "carried");
         Hands.waitUntil("what is carried", () -> carried.getRowCount() > 5);

@@ -19,6 +19,7 @@ import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JFileChooser;
 import javax.swing.JTable;
@@ -141,6 +142,20 @@ final class Hands {
                 found.setSelectedFiles(new java.io.File[] {file.toFile()});
             }
             found.approveSelection();
+        });
+    }
+
+    /** Chooses what a box offers by the words that stand for it. */
+    static void choose(String box, String words) {
+        JComboBox<?> found = find(JComboBox.class, box);
+        waitUntil(words + " in " + box, () -> {
+            for (int i = 0; i < found.getItemCount(); i++) {
+                if (words.equals(String.valueOf(found.getItemAt(i)))) {
+                    found.setSelectedIndex(i);
+                    return true;
+                }
+            }
+            return false;
         });
     }
 

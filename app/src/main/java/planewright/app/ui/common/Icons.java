@@ -14,6 +14,7 @@ import org.kordamp.ikonli.swing.FontIcon;
  * see it; their colour is that of the words, their size follows the text's.
  */
 public enum Icons implements Icon {
+    ACROSS(Feather.TRENDING_UP),
     ADD(Feather.PLUS),
     BENCH(Feather.CLOCK),
     BIN(Feather.TRASH),

@@ -12,6 +12,9 @@ public final class Tables {
     private static final int LEAST = 48;
     private static final int MOST = 320;
 
+    /** Rows that are looked at; more would keep the window waiting. */
+    private static final int MOST_ROWS = 500;
+
     private Tables() {}
 
     /** A cell to type into; the first key replaces what stands there. */
@@ -35,7 +38,7 @@ public final class Tables {
         var headings = table.getFontMetrics(table.getTableHeader().getFont());
         for (int column = 0; column < table.getColumnCount(); column++) {
             int widest = headings.stringWidth(table.getColumnName(column));
-            for (int row = 0; row < table.getRowCount(); row++) {
+            for (int row = 0; row < Math.min(MOST_ROWS, table.getRowCount()); row++) {
                 widest = Math.max(widest, cells.stringWidth(String.valueOf(table.getValueAt(row, column))));
             }
             table.getColumnModel().getColumn(column).setPreferredWidth(Math.max(LEAST, Math.min(MOST, widest + EDGE)));

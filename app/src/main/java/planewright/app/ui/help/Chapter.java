@@ -20,6 +20,7 @@ public enum Chapter {
     TEMPLATES("templates", Icons.TEMPLATES),
     START("start", Icons.ADD),
     COMPARE("compare", Icons.COMPARE),
+    ACROSS("across", Icons.ACROSS),
     SEARCH("search-page", Icons.SEARCH),
     EXCHANGE("exchange", Icons.EXCHANGE),
     JOURNALS("journals", Icons.JOURNALS),

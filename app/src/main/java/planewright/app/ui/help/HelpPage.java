@@ -42,6 +42,7 @@ public final class HelpPage extends JPanel {
             new Key("ctrl N", Texts.NEW_ENTRY),
             new Key("ctrl B", Texts.START_FROM_HINT),
             new Key("ctrl T", Texts.TEMPLATES),
+            new Key("ctrl shift B", Texts.ACROSS),
             new Key("ctrl O", Texts.JOURNALS_BUTTON_HINT),
             new Key("ctrl Z", Texts.UNDO_HINT),
             new Key("ctrl Y", Texts.REDO_HINT),
