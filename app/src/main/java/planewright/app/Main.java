@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.Optional;
 import planewright.app.cli.CommandLineProgram;
 import planewright.app.cli.Tour;
@@ -24,6 +25,7 @@ public final class Main {
             MainWindow.start(settings, journal, Clock.systemDefaultZone());
             return;
         }
+        Locale.setDefault(Locale.Category.DISPLAY, Locale.ENGLISH);
         var out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         var err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         int code = words.length == 0

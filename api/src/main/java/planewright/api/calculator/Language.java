@@ -9,6 +9,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.apiguardian.api.API;
 
 /**
@@ -21,6 +23,8 @@ import org.apiguardian.api.API;
 public final class Language {
     /** As calculators are written. */
     public static final Language ENGLISH = new Language(Locale.ENGLISH, english -> Optional.empty(), english -> {});
+
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final Locale locale;
     private final Function<String, Optional<String>> table;
@@ -124,19 +128,11 @@ public final class Language {
         return english -> Optional.ofNullable(words.get(english));
     }
 
-    /** Braces in a value are no places. */
+    /** Braces in a value are no places, and a place without a value stays as it is. */
     private static String filled(String pattern, Object... values) {
-        var text = new StringBuilder();
-        int from = 0;
-        while (from < pattern.length()) {
-            int open = pattern.indexOf('{', from);
-            int close = open < 0 ? -1 : pattern.indexOf('}', open);
-            if (close < 0) {
-                break;
-            }
-            text.append(pattern, from, open).append(values[Integer.parseInt(pattern.substring(open + 1, close))]);
-            from = close + 1;
-        }
-        return text.append(pattern.substring(from)).toString();
+        return PLACE.matcher(pattern).replaceAll(place -> {
+            int number = Integer.parseInt(place.group(1));
+            return Matcher.quoteReplacement(number < values.length ? String.valueOf(values[number]) : place.group());
+        });
     }
 }

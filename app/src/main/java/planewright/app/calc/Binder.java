@@ -9,8 +9,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.Language;
 import planewright.api.journal.JournalReader;
 import planewright.api.journal.Template;
 import planewright.api.quantity.Measured;
@@ -27,16 +29,19 @@ import tech.units.indriya.quantity.Quantities;
 final class Binder {
     private final JournalReader journal;
     private final LocalDateTime now;
+    private final Language language;
     private final List<InputProblem> problems = new ArrayList<>();
     private final List<Finding> unusual = new ArrayList<>();
 
     /**
      * @param journal holds what an input names
      * @param now the builder's clock, which the word {@code now} stands for
+     * @param language in which problems are told
      */
-    Binder(JournalReader journal, LocalDateTime now) {
+    Binder(JournalReader journal, LocalDateTime now, Language language) {
         this.journal = journal;
         this.now = now;
+        this.language = language;
     }
 
     /** What could not be made. */
@@ -93,7 +98,7 @@ final class Binder {
             return Optional.of(false);
         }
         if (!field.optional()) {
-            problem(place, "missing", accepted(field));
+            problem(place, language.say("missing"), accepted(field));
         }
         return Optional.empty();
     }
@@ -128,19 +133,20 @@ final class Binder {
     private boolean bounded(Place place, Measured<?> value) {
         var bounds = place.field().bounds();
         if (!bounds.accept(value)) {
-            problem(place, QuantityText.show(value), bounds.accepted());
+            problem(place, QuantityText.show(value, language.locale()), bounds.accepted(language));
             return false;
         }
         if (!bounds.usual(value)) {
-            unusual.add(Finding.lookAgain(
-                    place.name() + " is " + QuantityText.show(value) + "; usual is " + bounds.usually()));
+            unusual.add(Finding.lookAgain(language.say(
+                    "{0} is {1}; usual is {2}",
+                    place.name(), QuantityText.show(value, language.locale()), bounds.usually(language))));
         }
         return true;
     }
 
     private Optional<String> text(Place place, JsonNode node) {
         if (!node.isTextual()) {
-            problem(place, shown(node), "a text");
+            problem(place, shown(node), language.say("a text"));
             return Optional.empty();
         }
         return Optional.of(node.textValue());
@@ -148,13 +154,13 @@ final class Binder {
 
     private Optional<Boolean> yesNo(Place place, JsonNode node) {
         var word = node.asText().toLowerCase(java.util.Locale.ROOT);
-        if (List.of("true", "yes").contains(word)) {
+        if (List.of("true", "yes", language.say("yes")).contains(word)) {
             return Optional.of(true);
         }
-        if (List.of("false", "no").contains(word)) {
+        if (List.of("false", "no", language.say("no")).contains(word)) {
             return Optional.of(false);
         }
-        problem(place, shown(node), "yes or no");
+        problem(place, shown(node), language.say("yes or no"));
         return Optional.empty();
     }
 
@@ -165,7 +171,7 @@ final class Binder {
                     ? Optional.of(number)
                     : Optional.empty();
         } catch (NumberFormatException none) {
-            problem(place, shown(node), "a whole number");
+            problem(place, shown(node), language.say("a whole number"));
             return Optional.empty();
         }
     }
@@ -176,7 +182,7 @@ final class Binder {
                         .equalsIgnoreCase(node.asText().strip()))
                 .findFirst();
         if (found.isEmpty()) {
-            problem(place, shown(node), String.join(", ", place.field().choices()));
+            problem(place, shown(node), choices(place.field()));
         }
         return found;
     }
@@ -184,27 +190,30 @@ final class Binder {
     private Optional<LocalDateTime> dateTime(Place place, JsonNode node) {
         var time = node.isTextual() ? ClockText.parse(node.textValue(), now) : Optional.<LocalDateTime>empty();
         if (time.isEmpty()) {
-            problem(place, shown(node), ClockText.ACCEPTED);
+            problem(place, shown(node), language.say(ClockText.ACCEPTED));
         }
         return time;
     }
 
     private Optional<?> planform(Place place, JsonNode node) {
-        return tree(place, node, "a planform as in build.json", PlanformJson::read);
+        return tree(place, node, language.say("a planform as in build.json"), PlanformJson::read);
     }
 
     private Optional<?> calendar(Place place, JsonNode node) {
-        return tree(place, node, "a calendar as in calendar.json", RecordFiles::calendar);
+        return tree(place, node, language.say("a calendar as in calendar.json"), RecordFiles::calendar);
     }
 
     private Optional<?> outline(Place place, JsonNode node) {
         if (node.isObject()) {
-            return tree(place, node, "an outline", OutlineJson::read);
+            return tree(place, node, language.say("an outline"), OutlineJson::read);
         }
         var template = node.isTextual() ? Shelved.outline(journal, node.textValue()) : Optional.<Template>empty();
         var outline = template.flatMap(journal::outline);
         if (outline.isEmpty()) {
-            problem(place, shown(node) + (template.isPresent() ? ", whose file cannot be read" : ""), outlines());
+            problem(
+                    place,
+                    template.isPresent() ? language.say("{0}, whose file cannot be read", shown(node)) : shown(node),
+                    outlines());
         }
         return outline;
     }
@@ -212,8 +221,8 @@ final class Binder {
     private String outlines() {
         var names = Shelved.outlines(journal);
         return names.isEmpty()
-                ? "an SVG file; there is no outline template to name"
-                : "an SVG file, or an outline template: '" + String.join("', '", names) + "'";
+                ? language.say("an SVG file; there is no outline template to name")
+                : language.say("an SVG file, or an outline template: {0}", "'" + String.join("', '", names) + "'");
     }
 
     private Optional<?> picture(Place place, JsonNode node) {
@@ -221,7 +230,7 @@ final class Binder {
             return tree(
                     place,
                     node,
-                    "a picture of the journal",
+                    language.say("a picture of the journal"),
                     tree -> new PictureRecord(
                             tree.path("hash").asText(),
                             tree.path("type").asText(),
@@ -233,8 +242,11 @@ final class Binder {
         if (called.size() != 1) {
             problem(
                     place,
-                    shown(node) + (called.isEmpty() ? "" : ", which " + called.size() + " pictures are called"),
-                    "the caption of one picture of the journal, or 6 or more digits with which its hash begins");
+                    called.isEmpty()
+                            ? shown(node)
+                            : language.say("{0}, which {1} pictures are called", shown(node), called.size()),
+                    language.say(
+                            "the caption of one picture of the journal, or 6 or more digits with which its hash begins"));
             return Optional.empty();
         }
         return Optional.of(called.get(0));
@@ -247,7 +259,7 @@ final class Binder {
             }
             problem(place, shown(node), accepted);
         } catch (Unreadable | IllegalArgumentException unreadable) {
-            problem(place, "not readable (" + unreadable.getMessage() + ")", accepted);
+            problem(place, language.say("not readable ({0})", unreadable.getMessage()), accepted);
         }
         return Optional.empty();
     }
@@ -262,7 +274,7 @@ final class Binder {
             return rows;
         }
         if (!node.isArray()) {
-            problem(place, shown(node), "a list of rows");
+            problem(place, shown(node), language.say("a list of rows"));
             return rows;
         }
         int number = 0;
@@ -273,7 +285,11 @@ final class Binder {
                         .ifPresent(rows::add);
             } else {
                 problems.add(new InputProblem(
-                        path, "row " + number + " of " + place.name(), shown(element), "an object", ""));
+                        path,
+                        language.say("row {0} of {1}", number, place.name()),
+                        shown(element),
+                        language.say("an object"),
+                        ""));
             }
         }
         return rows;
@@ -290,8 +306,8 @@ final class Binder {
         } catch (InvocationTargetException refused) {
             problems.add(new InputProblem(
                     path,
-                    owner.isEmpty() ? "the input" : owner,
-                    "refused",
+                    owner.isEmpty() ? language.say("the input") : owner,
+                    language.say("refused"),
                     String.valueOf(refused.getCause().getMessage()),
                     ""));
             return Optional.empty();
@@ -305,52 +321,62 @@ final class Binder {
             var names = shape.fields().stream().map(Field::name).toList();
             problems.add(new InputProblem(
                     path + name,
-                    "input '" + name + "'" + (owner.isEmpty() ? "" : " of " + owner),
-                    "unknown",
+                    owner.isEmpty()
+                            ? language.say("input '{0}'", name)
+                            : language.say("input '{0}' of {1}", name, owner),
+                    language.say("unknown"),
                     String.join(", ", names),
                     ""));
         }
+    }
+
+    private String choices(Field field) {
+        return field.choices().stream().map(field::told).collect(Collectors.joining(", "));
     }
 
     private void problem(Place place, String value, String accepted) {
         problems.add(new InputProblem(place.path(), place.name(), value, accepted, ""));
     }
 
-    private static String accepted(Field field) {
-        var bounds = field.bounds().accepted();
+    private String accepted(Field field) {
+        var bounds = field.bounds().accepted(language);
         return switch (field.kind()) {
             case QUANTITY ->
-                "a quantity such as 12 " + Units.symbolOf(field.unit().orElseThrow())
+                language.say(
+                                "a quantity such as {0}",
+                                "12 " + Units.symbolOf(field.unit().orElseThrow()))
                         + (bounds.isEmpty() ? "" : ", " + bounds);
-            case WHOLE_NUMBER -> "a whole number" + (bounds.isEmpty() ? "" : ", " + bounds);
-            case CHOICE -> String.join(", ", field.choices());
-            case DATE_TIME -> ClockText.ACCEPTED;
-            case OUTLINE -> "an outline template of the journal, or an SVG file";
-            default -> "a value";
+            case WHOLE_NUMBER -> language.say("a whole number") + (bounds.isEmpty() ? "" : ", " + bounds);
+            case CHOICE -> choices(field);
+            case DATE_TIME -> language.say(ClockText.ACCEPTED);
+            case OUTLINE -> language.say("an outline template of the journal, or an SVG file");
+            default -> language.say("a value");
         };
     }
 
-    private static String acceptedIn(QuantityProblem problem) {
-        var words = problem.getMessage();
-        int at = words.indexOf("accepted: ");
-        return at < 0 ? words : words.substring(at + "accepted: ".length());
+    private String acceptedIn(QuantityProblem problem) {
+        return problem.accepted(language.locale());
     }
 
-    private static String rowName(Place list, ObjectNode row, int number) {
+    private String rowName(Place list, ObjectNode row, int number) {
         return list.field().row().orElseThrow().fields().stream()
                 .filter(field -> field.kind() == Kind.TEXT)
                 .map(field -> row.path(field.name()).asText(""))
                 .filter(text -> !text.isBlank())
                 .findFirst()
                 .map(text -> "'" + text + "'")
-                .orElse("row " + number + " of " + list.name());
+                .orElseGet(() -> language.say("row {0} of {1}", number, list.name()));
     }
 
-    private static String name(Field field, String owner) {
-        var label = owner.isEmpty()
-                ? field.label()
-                : Character.toLowerCase(field.label().charAt(0)) + field.label().substring(1);
-        return owner.isEmpty() ? label : label + " of " + owner;
+    private String name(Field field, String owner) {
+        return owner.isEmpty() ? field.label() : language.say("{0} of {1}", inSentence(field.label()), owner);
+    }
+
+    /** English begins a label in small letters within a sentence; German nouns stay as they are. */
+    private String inSentence(String label) {
+        return language.locale().getLanguage().equals("en")
+                ? Character.toLowerCase(label.charAt(0)) + label.substring(1)
+                : label;
     }
 
     private static String shown(JsonNode node) {

@@ -2,6 +2,7 @@ package planewright.app.calc;
 
 import java.util.Optional;
 import java.util.StringJoiner;
+import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
 import planewright.shared.quantity.QuantityText;
 import tech.units.indriya.AbstractUnit;
@@ -40,19 +41,21 @@ public record Bounds(
     }
 
     /** What is accepted, in words: {@code above 0 g, at most 50 kg}. */
-    String accepted() {
+    String accepted(Language language) {
         var words = new StringJoiner(", ");
-        above.ifPresent(bound -> words.add("above " + QuantityText.show(bound)));
-        atLeast.ifPresent(bound -> words.add("at least " + QuantityText.show(bound)));
-        atMost.ifPresent(bound -> words.add("at most " + QuantityText.show(bound)));
+        above.ifPresent(bound -> words.add(language.say("above {0}", QuantityText.show(bound, language.locale()))));
+        atLeast.ifPresent(
+                bound -> words.add(language.say("at least {0}", QuantityText.show(bound, language.locale()))));
+        atMost.ifPresent(bound -> words.add(language.say("at most {0}", QuantityText.show(bound, language.locale()))));
         return words.toString();
     }
 
     /** What is usual, in words: {@code from 5 g to 5 kg}. */
-    String usually() {
+    String usually(Language language) {
         var words = new StringJoiner(" ");
-        usuallyFrom.ifPresent(bound -> words.add("from " + QuantityText.show(bound)));
-        usuallyTo.ifPresent(bound -> words.add("up to " + QuantityText.show(bound)));
+        usuallyFrom.ifPresent(
+                bound -> words.add(language.say("from {0}", QuantityText.show(bound, language.locale()))));
+        usuallyTo.ifPresent(bound -> words.add(language.say("up to {0}", QuantityText.show(bound, language.locale()))));
         return words.toString();
     }
 

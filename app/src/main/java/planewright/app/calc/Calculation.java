@@ -2,10 +2,13 @@ package planewright.app.calc;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.time.LocalDateTime;
 import java.util.List;
 import planewright.api.calculator.Calculator;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.journal.JournalReader;
 import planewright.app.journal.Slow;
 
 /** Runs a calculator. Whatever the plugin does, the outcome is one of four. */
@@ -15,13 +18,13 @@ public final class Calculation {
     /** Computes; may take long, so not on the event thread. */
     public static Outcome run(Described described, ObjectNode inputs, Run run) {
         Slow.work("computing");
-        var binder = new Binder(run.journal(), run.now());
+        var binder = new Binder(run.journal(), run.now(), described.language());
         try {
             var bound = binder.bind(described.inputs(), inputs);
             if (bound.isEmpty()) {
                 return new Outcome.Refused(List.copyOf(binder.problems()));
             }
-            var results = compute(described.calculator(), bound.get(), run);
+            var results = compute(described.calculator(), bound.get(), new Spoken(run, described.language()));
             var json = RecordJson.write(described.results(), results);
             requireFinite(json, "");
             return new Outcome.Answered(
@@ -32,9 +35,30 @@ public final class Calculation {
             return new Outcome.Stopped();
         } catch (Exception | Error failure) {
             return new Outcome.Failed(
-                    "calculator " + described.id() + " of plugin " + described.plugin() + " failed: " + words(failure)
-                            + ". The journal is as it was",
+                    described
+                            .language()
+                            .say(
+                                    "calculator {0} of plugin {1} failed: {2}. The journal is as it was",
+                                    described.id(), described.plugin(), words(failure)),
                     failure);
+        }
+    }
+
+    /** A run whose answer is read in a language. */
+    private record Spoken(Run run, Language language) implements Run {
+        @Override
+        public void progress(double done, String doing) {
+            run.progress(done, doing);
+        }
+
+        @Override
+        public JournalReader journal() {
+            return run.journal();
+        }
+
+        @Override
+        public LocalDateTime now() {
+            return run.now();
         }
     }
 

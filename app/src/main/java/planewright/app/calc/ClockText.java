@@ -1,8 +1,10 @@
 package planewright.app.calc;
 
 import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +15,7 @@ public final class ClockText {
     static final String ACCEPTED = "now, or a time such as 2025-03-14 20:15, from 1900 to 2199";
 
     private static final DateTimeFormatter READ = DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter TYPED = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
     private static final int FIRST_YEAR = 1900;
     private static final int LAST_YEAR = 2199;
@@ -42,8 +45,22 @@ public final class ClockText {
         }
     }
 
-    /** As it is read: {@code Fri 14 Mar 2025, 20:15}. */
-    public static String show(LocalDateTime time) {
-        return READ.format(time);
+    /** A day as it is read: {@code 14 Mar 2025}, or as the country writes it. */
+    static String day(LocalDate day, Locale locale) {
+        return locale.getLanguage().equals("en")
+                ? DAY.format(day)
+                : DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
+                        .localizedBy(locale)
+                        .format(day);
+    }
+
+    /** As it is read: {@code Fri 14 Mar 2025, 20:15}, or as the country writes it. */
+    public static String show(LocalDateTime time, Locale locale) {
+        return locale.getLanguage().equals("en")
+                ? READ.format(time)
+                : DateTimeFormatter.ofPattern("EEE", locale).format(time) + " "
+                        + DateTimeFormatter.ofLocalizedDateTime(FormatStyle.MEDIUM, FormatStyle.SHORT)
+                                .localizedBy(locale)
+                                .format(time);
     }
 }

@@ -2,8 +2,12 @@ package planewright.app.calc;
 
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.Type;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
 import planewright.api.calculator.About;
 import planewright.api.calculator.Calculator;
+import planewright.api.calculator.Language;
 
 /**
  * A calculator and all that its annotations say.
@@ -13,11 +17,34 @@ import planewright.api.calculator.Calculator;
  * @param calculator the calculator
  * @param inputs what it is given
  * @param results what it answers
+ * @param language in which it is told: the calculator's own words, then the program's
  */
-public record Described(About about, String plugin, Calculator<?, ?> calculator, Shape inputs, Shape results) {
+public record Described(
+        About about, String plugin, Calculator<?, ?> calculator, Shape inputs, Shape results, Language language) {
     /** Its id: {@code balance.ledger}. */
     public String id() {
         return about.id();
+    }
+
+    /** The same in the language of a place, as far as the calculator has it. */
+    public Described in(Locale locale) {
+        var told = Language.of(locale, calculator.getClass()).and(Described.class);
+        return new Described(about, plugin, calculator, inputs.in(told), results.in(told), told);
+    }
+
+    /** Two or three words for lists. */
+    public String title() {
+        return language.say(about.title());
+    }
+
+    /** The question it answers. */
+    public String question() {
+        return language.say(about.question());
+    }
+
+    /** What can hurt where the result is put to use. */
+    public List<String> cautions() {
+        return Arrays.stream(about.cautions()).map(language::say).toList();
     }
 
     /** Reads a calculator's description. */
@@ -39,7 +66,8 @@ public record Described(About about, String plugin, Calculator<?, ?> calculator,
                 plugin,
                 calculator,
                 ShapeReader.inputs(record(calculator, 0)),
-                ShapeReader.results(record(calculator, 1)));
+                ShapeReader.results(record(calculator, 1)),
+                Language.ENGLISH);
     }
 
     private static Class<? extends Record> record(Calculator<?, ?> calculator, int position) throws Faulty {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Unit;
 import planewright.api.calculator.From;
+import planewright.api.calculator.Language;
 
 /**
  * A component of an inputs or results record, or of a row in one.
@@ -21,6 +22,7 @@ import planewright.api.calculator.From;
  * @param row what each row holds; of rows only
  * @param from where in the journal it can be taken from; empty for nowhere and for results
  * @param under the heading of the form it belongs under; may be empty
+ * @param language in which label, help, heading and choices are told
  * @param type the component's Java type without {@code Optional} or {@code List}
  */
 public record Field(
@@ -36,7 +38,32 @@ public record Field(
         Optional<Shape> row,
         Optional<From> from,
         String under,
+        Language language,
         Class<?> type) {
+    /** The same in another language. */
+    Field in(Language other) {
+        return new Field(
+                name,
+                other.say(label),
+                help.isEmpty() ? help : other.say(help),
+                kind,
+                unit,
+                optional,
+                initial,
+                bounds,
+                choices,
+                row.map(shape -> shape.in(other)),
+                from,
+                under.isEmpty() ? under : other.say(under),
+                other,
+                type);
+    }
+
+    /** A word of a choice as people read it; files and scripts carry the word itself. */
+    public String told(String choice) {
+        return kind == Kind.CHOICE && !choice.isEmpty() ? language.say(choice) : choice;
+    }
+
     /** The option of the command line: {@code --target-x} for {@code targetX}. */
     public String option() {
         return "--" + name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
+import planewright.api.calculator.Language;
 import planewright.api.quantity.Units;
 import planewright.app.store.JsonFiles;
 import planewright.shared.quantity.QuantityProblem;
@@ -23,11 +24,11 @@ public final class InputTexts {
         }
         return switch (field.kind()) {
             case QUANTITY -> quantity(field, node);
-            case YES_NO -> node.asBoolean() ? "yes" : "no";
+            case YES_NO -> field.language().say(node.asBoolean() ? "yes" : "no");
             case DATE_TIME -> ClockText.typed(node.asText());
-            case PLANFORM -> planform(node);
-            case OUTLINE -> outline(node);
-            case CALENDAR -> calendar(node);
+            case PLANFORM -> planform(field.language(), node);
+            case OUTLINE -> outline(field.language(), node);
+            case CALENDAR -> calendar(field.language(), node);
             case PICTURE -> picture(node);
             default -> node.asText();
         };
@@ -76,10 +77,10 @@ public final class InputTexts {
         }
     }
 
-    private static String outline(JsonNode node) {
+    private static String outline(Language language, JsonNode node) {
         return node.isObject()
                 ? size(node.path("width")) + " × " + size(node.path("height")) + " mm, "
-                        + counted(node.path("paths").size(), "line", "lines")
+                        + counted(language, node.path("paths").size(), "line", "lines")
                 : node.asText();
     }
 
@@ -87,13 +88,13 @@ public final class InputTexts {
         return QuantityJson.digits(Math.rint(millimetres.asDouble() * 10) / 10);
     }
 
-    private static String calendar(JsonNode node) {
-        return counted(node.path("week").size(), "session", "sessions") + " a week, "
-                + counted(node.path("otherDays").size(), "other day", "other days");
+    private static String calendar(Language language, JsonNode node) {
+        return language.say("{0} a week", counted(language, node.path("week").size(), "session", "sessions")) + ", "
+                + counted(language, node.path("otherDays").size(), "other day", "other days");
     }
 
-    private static String counted(int number, String one, String more) {
-        return number + " " + (number == 1 ? one : more);
+    private static String counted(Language language, int number, String one, String more) {
+        return number + " " + language.say(number == 1 ? one : more);
     }
 
     /** Its caption; of one without, how its hash begins. */
@@ -105,13 +106,15 @@ public final class InputTexts {
         return caption.isBlank() ? node.path("hash").asText().substring(0, SHORT_HASH) : caption;
     }
 
-    private static String planform(JsonNode node) {
+    private static String planform(Language language, JsonNode node) {
         int controls = 0;
         for (var surface : node.path("surfaces")) {
             controls += surface.path("controls").size();
         }
-        var words = counted(node.path("surfaces").size(), "surface", "surfaces") + ", "
-                + counted(node.path("bodies").size(), "body", "bodies");
-        return controls == 0 ? words : words + ", " + counted(controls, "control surface", "control surfaces");
+        var words = counted(language, node.path("surfaces").size(), "surface", "surfaces") + ", "
+                + counted(language, node.path("bodies").size(), "body", "bodies");
+        return controls == 0
+                ? words
+                : words + ", " + counted(language, controls, "control surface", "control surfaces");
     }
 }

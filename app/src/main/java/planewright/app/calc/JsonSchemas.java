@@ -102,7 +102,7 @@ public final class JsonSchemas {
                                         .map(Units.Coded::symbol)
                                         .collect(Collectors.joining(", ")));
         any.addObject().put("type", "number").put("description", "in " + Units.codeOf(unit));
-        var accepted = field.bounds().accepted();
+        var accepted = field.bounds().accepted(field.language());
         return accepted.isEmpty() ? schema : schema.put("$comment", "accepted: " + accepted);
     }
 

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -87,7 +88,9 @@ public final class Keeping {
                 .withText(text(described, view, accepted))
                 .withMeasurements(of(Proposal.NewMeasurement.class, accepted)
                         .map(proposal -> MeasurementRecord.of(
-                                proposal.name(), Written.of(proposal.value()), "computed, " + described.id()))
+                                proposal.name(),
+                                Written.of(proposal.value()),
+                                described.language().say("computed, {0}", described.id())))
                         .toList())
                 .withSetUp(of(Proposal.NewSetUpValue.class, accepted)
                         .map(proposal -> new SetUpRecord(proposal.name(), Written.of(proposal.value())))
@@ -124,17 +127,24 @@ public final class Keeping {
     private static String title(Described described, ResultView view) {
         var values = view.values().stream()
                 .limit(HEADLINES)
-                .map(value -> value.label().toLowerCase(java.util.Locale.ROOT) + " " + value.text())
+                .map(value -> inSentence(described, value.label()) + " " + value.text())
                 .collect(Collectors.joining(", "));
-        return described.about().title() + (values.isEmpty() ? "" : ": " + values);
+        return described.title() + (values.isEmpty() ? "" : ": " + values);
+    }
+
+    private static String inSentence(Described described, String label) {
+        return described.language().locale().getLanguage().equals("en") ? label.toLowerCase(Locale.ROOT) : label;
     }
 
     private static List<String> text(Described described, ResultView view, List<Proposal> accepted) {
         var text = new ArrayList<String>();
-        text.add(described.about().question());
-        view.findings().forEach(finding -> text.add("- **" + finding.grade().word() + ":** " + finding.text()));
+        text.add(described.question());
+        view.findings()
+                .forEach(finding -> text.add(
+                        "- **" + described.language().say(finding.grade().word()) + ":** " + finding.text()));
         of(Proposal.NewOutline.class, accepted)
-                .forEach(outline -> text.add("- **outline template:** " + outline.name()));
+                .forEach(outline ->
+                        text.add("- **" + described.language().say("outline template") + ":** " + outline.name()));
         of(Proposal.NewText.class, accepted).forEach(words -> text.addAll(words.text()));
         return text;
     }

@@ -2,7 +2,6 @@ package planewright.app.calc;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.time.format.DateTimeFormatter;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import planewright.api.calculator.From;
+import planewright.api.calculator.Language;
 import planewright.api.journal.Build;
 import planewright.api.journal.Entry;
 import planewright.api.journal.Joint;
@@ -31,11 +31,10 @@ import planewright.app.store.PlanformJson;
  * results kept before, it is not given again: it would only agree with itself.
  */
 public final class Prefill {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
-
     private final JournalReader journal;
     private final JournalReader others;
     private final Build build;
+    private final Language language;
     private final Joints joints;
     private final Map<String, Origin> origins = new LinkedHashMap<>();
 
@@ -43,6 +42,7 @@ public final class Prefill {
         this.journal = journal;
         this.others = new WithoutAnswersOf(calculator.id(), journal);
         this.build = build;
+        this.language = calculator.language();
         this.joints = Joints.of(journal.log(build.id()));
     }
 
@@ -77,9 +77,9 @@ public final class Prefill {
             case SET_UP_ROWS -> setUpRows(field, from.name(), path);
             case JOINT_ROWS -> jointRows(field, path);
             case JOINT -> joints.unfinished().flatMap(joint -> ofJoint(joint, from.name(), path));
-            case TEMPLATE -> take(path, Shelved.template(journal, build, from.name()));
-            case PICTURE -> take(path, Shelved.picture(journal, build, from.name()));
-            case CALENDAR -> take(path, Shelved.calendar(journal));
+            case TEMPLATE -> take(path, Shelved.template(language, journal, build, from.name()));
+            case PICTURE -> take(path, Shelved.picture(language, journal, build, from.name()));
+            case CALENDAR -> take(path, Shelved.calendar(language, journal));
             case MATERIAL -> joints.newest().flatMap(joint -> ofJoint(joint, "material", path));
             case NOWHERE, PART, CONTROL, ROW_NAME -> Optional.empty();
         };
@@ -104,7 +104,7 @@ public final class Prefill {
                                     "set-up",
                                     dated.what().name(),
                                     Optional.of(dated.entry().id()),
-                                    "set-up of " + day(dated.entry())));
+                                    language.say("set-up of {0}", day(dated.entry()))));
                     return written(dated.what().written(), dated.what().value());
                 });
     }
@@ -117,8 +117,8 @@ public final class Prefill {
             case "planform" -> build.planform().map(PlanformJson::write);
             default -> Optional.empty();
         };
-        node.ifPresent(
-                present -> origins.put(path, new Origin("build", name, Optional.empty(), "the build's " + name)));
+        node.ifPresent(present ->
+                origins.put(path, new Origin("build", name, Optional.empty(), language.say("the build's " + name))));
         return node;
     }
 
@@ -163,7 +163,7 @@ public final class Prefill {
 
     private Optional<JsonNode> ledger(Part part, Optional<? extends Measured<?>> value, String path) {
         return value.map(known -> {
-            origins.put(path, new Origin("mass ledger", part.name(), Optional.empty(), "mass ledger"));
+            origins.put(path, new Origin("mass ledger", part.name(), Optional.empty(), language.say("mass ledger")));
             return QuantityJson.write(
                     QuantityJson.digits(known.value().getValue().doubleValue()), known);
         });
@@ -183,7 +183,10 @@ public final class Prefill {
                                 origins.put(
                                         path + "[" + (rows.size() - 1) + "]." + cell.name(),
                                         new Origin(
-                                                "planform", control.name(), Optional.empty(), "the build's planform"));
+                                                "planform",
+                                                control.name(),
+                                                Optional.empty(),
+                                                language.say("the build's planform")));
                             });
                 }
             }
@@ -325,7 +328,7 @@ public final class Prefill {
                         "joint",
                         joint.name(),
                         Optional.of(dated.entry().id()),
-                        "joint of " + day(dated.entry()) + ", " + joint.name())));
+                        language.say("joint of {0}, {1}", day(dated.entry()), joint.name()))));
         return node;
     }
 
@@ -364,9 +367,13 @@ public final class Prefill {
                 .orElse(false);
     }
 
-    private static Origin measured(Measurement measurement, Entry entry) {
+    private Origin measured(Measurement measurement, Entry entry) {
         var how = measurement.method().isEmpty() ? "" : ", " + measurement.method();
-        return new Origin("measurement", measurement.name(), Optional.of(entry.id()), "measured " + day(entry) + how);
+        return new Origin(
+                "measurement",
+                measurement.name(),
+                Optional.of(entry.id()),
+                language.say("measured {0}", day(entry)) + how);
     }
 
     private static JsonNode written(Measurement measurement) {
@@ -381,7 +388,7 @@ public final class Prefill {
         return text.isEmpty() ? Optional.empty() : Optional.of(TextNode.valueOf(text));
     }
 
-    private static String day(Entry entry) {
-        return DAY.format(entry.at());
+    private String day(Entry entry) {
+        return ClockText.day(entry.at().toLocalDate(), language.locale());
     }
 }

@@ -62,8 +62,12 @@ public final class QuantityJson {
             return node.asText();
         }
         if (!node.isObject() || !isNumber(node.get("value"))) {
-            throw new QuantityProblem("'" + node + "' is not a quantity; accepted: {\"value\": 12, \"unit\": \""
-                    + Units.codeOf(kind) + "\"} or a text such as \"12 " + Units.symbolOf(kind) + "\"");
+            throw new QuantityProblem(
+                    "'{0}' is not a quantity",
+                    "{1} or a text such as {2}",
+                    node.toString(),
+                    "{\"value\": 12, \"unit\": \"" + Units.codeOf(kind) + "\"}",
+                    "\"12 " + Units.symbolOf(kind) + "\"");
         }
         var unit = node.path("unit").asText(Units.codeOf(kind));
         var code = unit.equals("1") ? "" : " " + unit;

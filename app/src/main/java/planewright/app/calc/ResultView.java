@@ -65,10 +65,14 @@ public record ResultView(
         return present(value)
                 .map(present -> switch (field.kind()) {
                     case QUANTITY ->
-                        QuantityText.show((Measured<?>) present, field.unit().orElseThrow());
-                    case YES_NO -> (Boolean) present ? "yes" : "no";
-                    case CHOICE -> ShapeReader.word(present);
-                    case DATE_TIME -> ClockText.show((LocalDateTime) present);
+                        QuantityText.show(
+                                QuantityText.in(
+                                        (Measured<?>) present, field.unit().orElseThrow()),
+                                field.language().locale());
+                    case YES_NO -> field.language().say((Boolean) present ? "yes" : "no");
+                    case CHOICE -> field.told(ShapeReader.word(present));
+                    case DATE_TIME ->
+                        ClockText.show((LocalDateTime) present, field.language().locale());
                     case PLANFORM, OUTLINE, CALENDAR, PICTURE ->
                         InputTexts.text(field, RecordJson.node(field, present));
                     default -> present.toString();

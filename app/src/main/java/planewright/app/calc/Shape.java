@@ -2,6 +2,7 @@ package planewright.app.calc;
 
 import java.util.List;
 import java.util.Optional;
+import planewright.api.calculator.Language;
 
 /**
  * What a record holds.
@@ -12,6 +13,11 @@ import java.util.Optional;
 public record Shape(Class<? extends Record> type, List<Field> fields) {
     public Shape {
         fields = List.copyOf(fields);
+    }
+
+    /** The same in another language. */
+    Shape in(Language language) {
+        return new Shape(type, fields.stream().map(field -> field.in(language)).toList());
     }
 
     public Optional<Field> field(String name) {

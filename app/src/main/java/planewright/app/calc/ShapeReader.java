@@ -13,6 +13,7 @@ import javax.measure.Unit;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.From;
 import planewright.api.calculator.Input;
+import planewright.api.calculator.Language;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.Result;
 import planewright.api.figure.Chart;
@@ -79,6 +80,7 @@ final class ShapeReader {
                 row(value, true),
                 Optional.of(input.from()).filter(from -> from.value() != From.Place.NOWHERE),
                 input.under(),
+                Language.ENGLISH,
                 value.type());
     }
 
@@ -97,6 +99,7 @@ final class ShapeReader {
                 row(value, false),
                 Optional.empty(),
                 "",
+                Language.ENGLISH,
                 value.type());
     }
 

@@ -3,11 +3,11 @@ package planewright.app.calc;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import java.time.format.DateTimeFormatter;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import planewright.api.calculator.Language;
 import planewright.api.journal.Build;
 import planewright.api.journal.Entry;
 import planewright.api.journal.JournalReader;
@@ -21,7 +21,6 @@ import planewright.app.store.RecordFiles;
 /** Things of the journal that an input may be: outline templates and pictures. */
 public final class Shelved {
     private static final int LEAST_OF_A_HASH = 6;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final Comparator<Template> LAST_MADE =
             Comparator.comparing(Template::made).thenComparing(Template::id);
 
@@ -56,11 +55,14 @@ public final class Shelved {
     record Taken(Origin origin, JsonNode node) {}
 
     /** The outline template of that name; without one, the newest that was taken from the build. */
-    static Optional<Taken> template(JournalReader journal, Build build, String name) {
+    static Optional<Taken> template(Language language, JournalReader journal, Build build, String name) {
         return (name.isEmpty() ? newest(journal, build) : outline(journal, name))
                 .map(found -> new Taken(
                         new Origin(
-                                "template", found.name(), Optional.empty(), "template of " + DAY.format(found.made())),
+                                "template",
+                                found.name(),
+                                Optional.empty(),
+                                language.say("template of {0}", ClockText.day(found.made(), language.locale()))),
                         TextNode.valueOf(found.name())));
     }
 
@@ -74,7 +76,7 @@ public final class Shelved {
     }
 
     /** The newest picture of the build's log whose caption holds the word. */
-    static Optional<Taken> picture(JournalReader journal, Build build, String word) {
+    static Optional<Taken> picture(Language language, JournalReader journal, Build build, String word) {
         var wanted = word.toLowerCase(Locale.ROOT);
         return journal.log(build.id()).stream()
                 .sorted(Comparator.comparing(Entry::at).reversed())
@@ -86,16 +88,18 @@ public final class Shelved {
                                         "picture",
                                         picture.caption(),
                                         Optional.of(entry.id()),
-                                        "picture of " + DAY.format(entry.at())),
+                                        language.say(
+                                                "picture of {0}",
+                                                ClockText.day(entry.at().toLocalDate(), language.locale()))),
                                 json(picture))))
                 .findFirst();
     }
 
     /** The journal's calendar. */
-    static Optional<Taken> calendar(JournalReader journal) {
+    static Optional<Taken> calendar(Language language, JournalReader journal) {
         return journal.calendar()
                 .map(calendar -> new Taken(
-                        new Origin("calendar", "", Optional.empty(), "the journal's calendar"),
+                        new Origin("calendar", "", Optional.empty(), language.say("the journal's calendar")),
                         RecordFiles.json(CalendarRecord.of(calendar))));
     }
 

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import planewright.api.journal.JournalReader;
@@ -41,8 +42,11 @@ public final class Staleness {
 
     private void compare(ObjectNode now) {
         if (!kept.version().equals(described.about().version())) {
-            changes.add("the calculator was version " + kept.version() + ", now "
-                    + described.about().version());
+            changes.add(described
+                    .language()
+                    .say(
+                            "the calculator was version {0}, now {1}",
+                            kept.version(), described.about().version()));
         }
         for (var field : described.inputs().fields()) {
             if (field.kind() == Kind.ROWS) {
@@ -67,7 +71,7 @@ public final class Staleness {
             var name = row.path(key.get()).asText();
             var current = find(now, key.get(), name);
             if (current.isEmpty()) {
-                changes.add("'" + name + "' is no longer among " + field.label().toLowerCase(java.util.Locale.ROOT));
+                changes.add(described.language().say("'{0}' is no longer among {1}", name, inSentence(field)));
             } else {
                 row(field, field.name() + "[" + i + "].", name, row, current.get());
             }
@@ -75,7 +79,7 @@ public final class Staleness {
         for (var row : now) {
             var name = row.path(key.get()).asText();
             if (find(then, key.get(), name).isEmpty()) {
-                changes.add("'" + name + "' is new among " + field.label().toLowerCase(java.util.Locale.ROOT));
+                changes.add(described.language().say("'{0}' is new among {1}", name, inSentence(field)));
             }
         }
     }
@@ -85,7 +89,7 @@ public final class Staleness {
             if (kept.origins().has(path + cell.name())) {
                 value(
                         cell,
-                        cell.label().toLowerCase(java.util.Locale.ROOT) + " of '" + name + "'",
+                        described.language().say("{0} of '{1}'", inSentence(cell), name),
                         then.get(cell.name()),
                         now.get(cell.name()));
             }
@@ -95,14 +99,14 @@ public final class Staleness {
     private void value(Field field, String name, JsonNode then, JsonNode now) {
         if (now != null && STRUCTURES.contains(field.kind())) {
             if (then == null || !then.equals(Staleness::compareNumbers, whole(now))) {
-                changes.add(name + " has changed");
+                changes.add(described.language().say("{0} has changed", name));
             }
             return;
         }
         var before = shown(field, then);
         var after = shown(field, now);
         if (!before.equals(after)) {
-            changes.add(name + " was " + before + ", now " + after);
+            changes.add(described.language().say("{0} was {1}, now {2}", name, before, after));
         }
     }
 
@@ -124,9 +128,15 @@ public final class Staleness {
                 : now;
     }
 
+    private static String inSentence(Field field) {
+        return field.language().locale().getLanguage().equals("en")
+                ? field.label().toLowerCase(Locale.ROOT)
+                : field.label();
+    }
+
     private static String shown(Field field, JsonNode node) {
         if (node == null) {
-            return "not known";
+            return field.language().say("not known");
         }
         if (field.kind() == Kind.DATE_TIME) {
             return ClockText.typed(node.asText());
@@ -136,7 +146,9 @@ public final class Staleness {
         }
         try {
             var unit = field.unit().orElseThrow();
-            return QuantityText.show(QuantityJson.read(node, unit).measured(), unit);
+            return QuantityText.show(
+                    QuantityText.in(QuantityJson.read(node, unit).measured(), unit),
+                    field.language().locale());
         } catch (QuantityProblem unreadable) {
             return node.toString();
         }

@@ -251,8 +251,8 @@ final class CalcCommand implements Callable<Integer> {
             plugins.calculators()
                     .forEach(each -> array.addObject()
                             .put("id", each.id())
-                            .put("title", each.about().title())
-                            .put("question", each.about().question())
+                            .put("title", each.title())
+                            .put("question", each.question())
                             .put("plugin", each.plugin()));
             var problems = node.putArray("problems");
             plugins.problems()
@@ -265,7 +265,7 @@ final class CalcCommand implements Callable<Integer> {
         desk.table(
                 List.of(false, false, false),
                 plugins.calculators().stream()
-                        .map(each -> List.of(each.id(), each.about().question(), "plugin " + each.plugin()))
+                        .map(each -> List.of(each.id(), each.question(), "plugin " + each.plugin()))
                         .toList());
         plugins.problems().forEach(each -> desk.out().println("Cannot be used: " + each.file() + ": " + each.reason()));
     }

@@ -9,7 +9,7 @@ import planewright.app.calc.ResultView;
 record ResultText(Desk desk) {
     void write(Described described, String build, ResultView view) {
         var out = desk.out();
-        out.println(described.about().question() + (build.isEmpty() ? "" : "  " + build));
+        out.println(described.question() + (build.isEmpty() ? "" : "  " + build));
         out.println();
         desk.table(
                 List.of(false, true),
@@ -30,10 +30,10 @@ record ResultText(Desk desk) {
                 desk.table(table.numeric(), rows);
             }
         }
-        if (described.about().cautions().length > 0) {
+        if (!described.cautions().isEmpty()) {
             out.println();
         }
-        for (var caution : described.about().cautions()) {
+        for (var caution : described.cautions()) {
             out.println("Caution: " + caution);
         }
     }

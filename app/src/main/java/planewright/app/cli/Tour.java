@@ -73,7 +73,7 @@ public final class Tour {
     private void addCalculation(List<List<String>> commands, Described calculator, String build) {
         var sheet = settings.user().data().resolve(calculator.id() + ".pdf").toString();
         commands.add(List.of("calc", calculator.id(), "--build", build, "--keep", "--print", sheet));
-        commands.add(List.of("find", calculator.about().title(), "--build", build, "--limit", "3"));
+        commands.add(List.of("find", calculator.title(), "--build", build, "--limit", "3"));
     }
 
     private static boolean readsLedger(Described calculator) {

@@ -58,13 +58,16 @@ public record MeasuredRange(String name, Optional<Unit<?>> unit, Optional<Writte
         var greatest = bound(atMost, unit);
         if (named.isEmpty() && unit.isEmpty()) {
             throw new QuantityProblem(
-                    "no measurement is named; accepted: words of its name, such as 'wing mass', or one of "
-                            + KINDS.keySet().stream().sorted().collect(Collectors.joining(", ")));
+                    "no measurement is named",
+                    "words of its name, such as 'wing mass', or one of {0}",
+                    KINDS.keySet().stream().sorted().collect(Collectors.joining(", ")));
         }
         if (least.isPresent() && greatest.isPresent() && base(least.get()) > base(greatest.get())) {
-            throw new QuantityProblem("at least " + least.get().text() + " and at most "
-                    + greatest.get().text()
-                    + " leaves nothing; accepted: a least value that is not above the greatest");
+            throw new QuantityProblem(
+                    "at least {0} and at most {1} leaves nothing",
+                    "a least value that is not above the greatest",
+                    least.get().text(),
+                    greatest.get().text());
         }
         return new MeasuredRange(named, unit, least, greatest);
     }

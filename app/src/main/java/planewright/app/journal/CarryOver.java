@@ -117,7 +117,7 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                 }
                 return "";
             } catch (IllegalArgumentException wrong) {
-                return wrong.getMessage();
+                return wrong.getLocalizedMessage();
             }
         }
 
@@ -137,7 +137,7 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                         ? QuantityText.parseLike(value, otherwise)
                         : QuantityText.parse(value, otherwise);
             } catch (QuantityProblem wrong) {
-                throw new IllegalArgumentException(name + ": " + wrong.getMessage(), wrong);
+                throw new IllegalArgumentException(name + ": " + wrong.getLocalizedMessage(), wrong);
             }
         }
     }
@@ -159,8 +159,9 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
     public static CarryOver of(
             OpenJournal journal, Optional<BuildRecord> from, List<TemplateRecord> templates, double size) {
         if (!(size >= LEAST_SIZE && size <= MOST_SIZE)) {
-            throw new IllegalArgumentException("the size is " + size
-                    + " times that of the build it is begun from; accepted: " + LEAST_SIZE + " to " + (int) MOST_SIZE);
+            throw new IllegalArgumentException(Said.say(
+                    "the size is {0} times that of the build it is begun from; accepted: {1} to {2}",
+                    size, LEAST_SIZE, (int) MOST_SIZE));
         }
         var scaled = new Scaled(size);
         var items = new ArrayList<Item>();

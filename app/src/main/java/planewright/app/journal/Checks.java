@@ -8,7 +8,7 @@ final class Checks {
 
     static String notBlank(String what, String value) {
         if (value.isBlank()) {
-            throw new IllegalArgumentException(what + " is '" + value + "'; accepted: some words");
+            throw new IllegalArgumentException(Said.say("{0} is '{1}'; accepted: some words", Said.say(what), value));
         }
         return value.strip();
     }

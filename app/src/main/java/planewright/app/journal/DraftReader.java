@@ -128,7 +128,13 @@ final class DraftReader {
                 .flatMap(FlightRecord::duration);
         return Optional.of(new FlightRecord(
                 id(row.id()),
-                optional(path + ".duration", "duration of the flight", row.duration(), Units.MINUTE, kept, Time.class),
+                optional(
+                        path + ".duration",
+                        Said.say("duration of the flight"),
+                        row.duration(),
+                        Units.MINUTE,
+                        kept,
+                        Time.class),
                 row.conditions().strip(),
                 row.behaviour().strip()));
     }
@@ -165,7 +171,7 @@ final class DraftReader {
 
     private boolean named(String path, String what, String name) {
         if (name.isBlank()) {
-            problems.put(path, what + " is empty; accepted: some words");
+            problems.put(path, Said.say("{0} is empty; accepted: some words", Said.say(what)));
         }
         return !name.isBlank();
     }
@@ -182,7 +188,7 @@ final class DraftReader {
         try {
             return Optional.of(QuantityText.parseLike(typed, unit).measured().asType(kind));
         } catch (QuantityProblem problem) {
-            problems.put(path, of(name, problem.getMessage()));
+            problems.put(path, of(name, problem.getLocalizedMessage()));
             return Optional.empty();
         }
     }
@@ -194,13 +200,13 @@ final class DraftReader {
             return kept;
         }
         if (typed.isBlank()) {
-            problems.put(path, of(name, "value is empty; accepted: such as 212 g, 3 1/2 in"));
+            problems.put(path, of(name, Said.say("value is empty; accepted: such as 212 g, 3 1/2 in")));
             return Optional.empty();
         }
         try {
             return Optional.of(QuantityText.parse(typed, otherwise));
         } catch (QuantityProblem problem) {
-            problems.put(path, of(name, problem.getMessage()));
+            problems.put(path, of(name, problem.getLocalizedMessage()));
             return Optional.empty();
         }
     }
@@ -208,7 +214,7 @@ final class DraftReader {
     private Optional<LocalDateTime> time(String path, String typed) {
         var moment = TypedTime.parse(typed, Locale.getDefault(Locale.Category.FORMAT));
         if (moment.isEmpty()) {
-            problems.put(path, "time is '" + typed.strip() + "'; accepted: such as 2025-03-14 20:15");
+            problems.put(path, Said.say("time is '{0}'; accepted: such as 2025-03-14 20:15", typed.strip()));
         }
         return moment;
     }
@@ -235,7 +241,11 @@ final class DraftReader {
             if (end.isPresent() && end.get().isBefore(start)) {
                 problems.put(
                         path,
-                        of(name, "'" + typed.strip() + "' is before the joint's start, " + EntryDraft.shown(start)));
+                        of(
+                                name,
+                                Said.say(
+                                        "'{0}' is before the joint's start, {1}",
+                                        typed.strip(), EntryDraft.shown(start))));
             }
             if (end.isPresent()) {
                 return end;
@@ -243,7 +253,11 @@ final class DraftReader {
         }
         problems.put(
                 path,
-                of(name, "'" + typed.strip() + "' is no end of a joint; accepted: 12 h, 45 min, 2025-03-14 20:15"));
+                of(
+                        name,
+                        Said.say(
+                                "'{0}' is no end of a joint; accepted: 12 h, 45 min, 2025-03-14 20:15",
+                                typed.strip())));
         return Optional.empty();
     }
 

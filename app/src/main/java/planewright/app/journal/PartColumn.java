@@ -70,7 +70,8 @@ public enum PartColumn {
             throws QuantityProblem {
         var value = read(typed, unit, type);
         if (value.isPresent() && !(value.get().in(unit) > 0)) {
-            throw new IllegalArgumentException(label + " is '" + typed.strip() + "'; accepted: above 0, or nothing");
+            throw new IllegalArgumentException(
+                    Said.say("{0} is '{1}'; accepted: above 0, or nothing", Said.say(label), typed.strip()));
         }
         return value;
     }

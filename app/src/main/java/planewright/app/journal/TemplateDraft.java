@@ -114,10 +114,11 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
     public Checked check(TemplateRecord before, List<TemplateRecord> others) {
         var problems = new LinkedHashMap<String, String>();
         if (name.isBlank()) {
-            problems.put(NAME, "the name is empty; accepted: a name that no other template has");
+            problems.put(NAME, Said.say("the name is empty; accepted: a name that no other template has"));
         } else if (others.stream()
                 .anyMatch(each -> !each.id().equals(before.id()) && each.name().equalsIgnoreCase(name.strip()))) {
-            problems.put(NAME, "template '" + name.strip() + "' is in the journal already; accepted: another name");
+            problems.put(
+                    NAME, Said.say("template '{0}' is in the journal already; accepted: another name", name.strip()));
         }
         var read = read(problems);
         return problems.isEmpty()
@@ -142,7 +143,7 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
                     step(typed, STEPS + "[" + i + "]", problems).ifPresent(steps::add);
                 }
             }
-            return some(STEPS, "a procedure has no step; accepted: 1 or more", steps, problems)
+            return some(STEPS, Said.say("a procedure has no step; accepted: 1 or more"), steps, problems)
                     .map(TemplateContent.Procedure::new);
         }
         var values = new ArrayList<SetUpRecord>();
@@ -152,7 +153,7 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
                 setting(rows.get(i), VALUES + "[" + i + "]", problems).ifPresent(values::add);
             }
         }
-        return some(VALUES, "a set-up has no value; accepted: 1 or more", values, problems)
+        return some(VALUES, Said.say("a set-up has no value; accepted: 1 or more"), values, problems)
                 .map(TemplateContent.SetUp::new);
     }
 
@@ -166,7 +167,7 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
 
     private static Optional<StepRecord> step(Doing typed, String path, Map<String, String> problems) {
         if (typed.text().isBlank()) {
-            problems.put(path + ".text", "a step has no words; accepted: what to do");
+            problems.put(path + ".text", Said.say("a step has no words; accepted: what to do"));
             return Optional.empty();
         }
         return Optional.of(new StepRecord(
@@ -186,20 +187,20 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
             return Optional.of(
                     QuantityText.parseLike(typed, Units.MINUTE).measured().asType(Time.class));
         } catch (QuantityProblem wrong) {
-            problems.put(path, wrong.getMessage());
+            problems.put(path, wrong.getLocalizedMessage());
             return Optional.empty();
         }
     }
 
     private static Optional<SetUpRecord> setting(EntryDraft.Setting typed, String path, Map<String, String> problems) {
         if (typed.name().isBlank()) {
-            problems.put(path + ".name", "a value has no name; accepted: such as 'elevon, low rate'");
+            problems.put(path + ".name", Said.say("a value has no name; accepted: such as 'elevon, low rate'"));
             return Optional.empty();
         }
         try {
             return Optional.of(new SetUpRecord(typed.name(), QuantityText.parse(typed.quantity(), Units.NUMBER)));
         } catch (QuantityProblem wrong) {
-            problems.put(path + ".quantity", typed.name().strip() + ": " + wrong.getMessage());
+            problems.put(path + ".quantity", typed.name().strip() + ": " + wrong.getLocalizedMessage());
             return Optional.empty();
         }
     }

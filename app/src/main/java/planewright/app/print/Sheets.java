@@ -58,8 +58,8 @@ public final class Sheets {
             Optional<PictureShelf> pictures) {
         var view = ResultView.of(described, answered);
         var blocks = new ArrayList<Sheet.Block>();
-        blocks.add(new Sheet.Heading(1, described.about().title()));
-        blocks.add(new Sheet.Paragraph(described.about().question()));
+        blocks.add(new Sheet.Heading(1, described.title()));
+        blocks.add(new Sheet.Paragraph(described.question()));
         blocks.add(new Sheet.Table(
                 List.of("Result", "Value"),
                 List.of(false, true),
@@ -77,7 +77,7 @@ public final class Sheets {
             blocks.add(new Sheet.Table(table.headings(), table.numeric(), table.rows()));
         }
         inputs(described, answered, origins, blocks);
-        lines("Cautions", List.of(described.about().cautions()), blocks);
+        lines("Cautions", described.cautions(), blocks);
         lines("Sources", List.of(described.about().sources()), blocks);
         lines(
                 "Computed by",
@@ -97,7 +97,7 @@ public final class Sheets {
     }
 
     private static String title(Described described, String build) {
-        return described.about().title() + (build.isEmpty() ? "" : " · " + build);
+        return described.title() + (build.isEmpty() ? "" : " · " + build);
     }
 
     private static void inputs(

@@ -139,7 +139,7 @@ public final class MainWindow {
                     recent.opened(journal);
                     remember();
                 } catch (java.util.concurrent.ExecutionException failure) {
-                    var words = failure.getCause().getMessage();
+                    var words = failure.getCause().getLocalizedMessage();
                     content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
                 } catch (InterruptedException stopped) {
                     Thread.currentThread().interrupt();
@@ -200,7 +200,7 @@ public final class MainWindow {
                         get();
                         Opening.this.open(folder);
                     } catch (java.util.concurrent.ExecutionException failure) {
-                        var words = failure.getCause().getMessage();
+                        var words = failure.getCause().getLocalizedMessage();
                         content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
                     } catch (InterruptedException stopped) {
                         Thread.currentThread().interrupt();

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.InputProblem;
+import planewright.api.calculator.Language;
 import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
 import planewright.api.journal.BenchSession;
@@ -24,7 +25,7 @@ import planewright.app.store.JsonFiles;
 class BinderTest {
     private static final Shape SHAPE = new EveryKind().described().inputs();
 
-    private final Binder binder = new Binder(NoBuilds.READER, Bench.EVENING.plusSeconds(40));
+    private final Binder binder = new Binder(NoBuilds.READER, Bench.EVENING.plusSeconds(40), Language.ENGLISH);
 
     @Test
     void everyKindIsBound() throws Exception {

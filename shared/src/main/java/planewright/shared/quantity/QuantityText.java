@@ -45,7 +45,7 @@ public final class QuantityText {
         var quantity = QUANTITY.matcher(stripped);
         if (!quantity.matches()) {
             throw new QuantityProblem(
-                    "'" + text + "' is not a quantity; accepted: a number and a unit, such as " + example(otherwise));
+                    "'{0}' is not a quantity", "a number and a unit, such as {1}", text, example(otherwise));
         }
         var first = quantity.group(2);
         var second = quantity.group(4);
@@ -66,7 +66,7 @@ public final class QuantityText {
         var written = parse(text, kind);
         if (!Units.alike(written.unit(), kind)) {
             throw new QuantityProblem(
-                    "'" + text.strip() + "' is in " + Units.symbolOf(written.unit()) + "; accepted: " + accepted(kind));
+                    "'{0}' is in {1}", "{2}", text.strip(), Units.symbolOf(written.unit()), accepted(kind));
         }
         return written;
     }
@@ -112,8 +112,11 @@ public final class QuantityText {
             unit = NAMES.get(name.toLowerCase(Locale.ROOT));
         }
         if (unit == null) {
-            throw new QuantityProblem("'" + name + "' is not a unit; accepted: "
-                    + Units.all().stream()
+            throw new QuantityProblem(
+                    "'{0}' is not a unit",
+                    "{1}",
+                    name,
+                    Units.all().stream()
                             .map(Units.Coded::symbol)
                             .filter(symbol -> !symbol.isEmpty())
                             .collect(Collectors.joining(", ")));
@@ -208,14 +211,13 @@ public final class QuantityText {
         try {
             return new Written(number, unit, Optional.ofNullable(spread));
         } catch (IllegalArgumentException noNumber) {
-            throw new QuantityProblem("'" + text + "': " + noNumber.getMessage());
+            throw new QuantityProblem("'{0}' has a number that cannot be read", "212, 0.85, 3,5, 3 1/2, 1/8", text);
         }
     }
 
     private static String converted(String spread, Unit<?> from, Unit<?> to, String text) throws QuantityProblem {
         if (!Units.alike(from, to)) {
-            throw new QuantityProblem(
-                    "'" + text + "' has a ± in " + Units.symbolOf(from) + "; accepted: " + accepted(to));
+            throw new QuantityProblem("'{0}' has a ± in {1}", "{2}", text, Units.symbolOf(from), accepted(to));
         }
         var measured = converted(new Written(spread, from, Optional.empty()).measured(), to);
         return plain(BigDecimal.valueOf(measured.value().getValue().doubleValue()));

@@ -105,7 +105,7 @@ final class HeaderForm extends Card {
             room.edit(
                     Edit.change(Texts.BUILD_EDIT.text(after.name()), begun, after),
                     () -> close.accept(this),
-                    failure -> refuse(failure.getMessage()));
+                    failure -> refuse(failure.getLocalizedMessage()));
         }
     }
 

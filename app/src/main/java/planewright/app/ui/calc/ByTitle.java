@@ -18,7 +18,7 @@ final class ByTitle implements JComboBox.KeySelectionManager {
         }
         for (int step = 0; step < size; step++) {
             int at = (from + step) % size;
-            if (begins(((Described) model.getElementAt(at)).about().title(), key)) {
+            if (begins(((Described) model.getElementAt(at)).title(), key)) {
                 return at;
             }
         }

@@ -99,8 +99,7 @@ public final class CalcPage extends JPanel {
         choice.setName("calculator");
         choice.getAccessibleContext().setAccessibleName(Texts.CALCULATORS.text());
         choice.setKeySelectionManager(new ByTitle());
-        choice.setRenderer(Words.choice(
-                each -> each == null ? "" : ((Described) each).about().title()));
+        choice.setRenderer(Words.choice(each -> each == null ? "" : ((Described) each).title()));
         bar.add(choice);
         bar.add(Buttons.of("from-journal", Texts.FROM_JOURNAL_AGAIN.text(), this::prefill));
         bar.add(run, "split 2, hidemode 3");
@@ -123,7 +122,7 @@ public final class CalcPage extends JPanel {
     }
 
     private void find() {
-        room.background().run(() -> room.program().plugins().join().calculators(), this::offer);
+        room.background().run(() -> Calculators.of(room.program()), this::offer);
     }
 
     private void offer(List<Described> calculators) {
@@ -182,7 +181,7 @@ public final class CalcPage extends JPanel {
         var made = new InputForm(room, described, filled, this::edited);
         form = Optional.of(made);
         left.removeAll();
-        left.add(Words.of(described.about().question()));
+        left.add(Words.of(described.question()));
         left.add(made);
         left.revalidate();
         left.repaint();

@@ -81,6 +81,7 @@ interface InputField {
         }
         field.choices().forEach(box::addItem);
         box.setSelectedItem(value == null ? field.initial() : value.asText());
+        box.setRenderer(Words.choice(word -> field.told((String) word)));
         box.addActionListener(event -> edited.accept(InputTexts.node((String) box.getSelectedItem())));
         return plain(box, field);
     }
@@ -111,12 +112,7 @@ interface InputField {
 
             @Override
             public void mark(List<InputProblem> problems) {
-                Words.mark(
-                        component,
-                        problems.stream()
-                                .map(InputProblem::message)
-                                .reduce((one, other) -> one + "; " + other)
-                                .orElse(""));
+                Words.mark(component, Problems.text(problems));
                 if (problems.isEmpty()) {
                     component.setToolTipText(help);
                 }

@@ -16,6 +16,6 @@ final class ProblemPanel extends Card {
         super(new Stack(8));
         setName("problems");
         add(Look.heading(Texts.CANNOT_COMPUTE.text(), 1.05));
-        problems.forEach(problem -> add(Words.of(problem.message())));
+        problems.forEach(problem -> add(Words.of(Problems.text(problem))));
     }
 }

@@ -148,7 +148,8 @@ final class ResultPanel extends JPanel {
         box.setName("proposal-" + proposal.name());
         if (proposal instanceof Proposal.NewJoint joint) {
             box.setToolTipText(Texts.PROPOSED_TIMES.text(
-                    ClockText.show(joint.handsOffUntil()), ClockText.show(joint.fullyCured())));
+                    ClockText.show(joint.handsOffUntil(), described.language().locale()),
+                    ClockText.show(joint.fullyCured(), described.language().locale())));
         } else if (proposal instanceof Proposal.NewText text) {
             box.setToolTipText(String.join(" ", text.text()));
         }
@@ -190,7 +191,7 @@ final class ResultPanel extends JPanel {
         room.inOrder(
                 () -> {
                     var edit = Keeping.edit(
-                            Texts.KEEP_EDIT.text(described.about().title()),
+                            Texts.KEEP_EDIT.text(described.title()),
                             entry,
                             accepted,
                             room.journal(),
@@ -228,7 +229,7 @@ final class ResultPanel extends JPanel {
     }
 
     private String fileName() {
-        return described.about().title() + " " + build.name();
+        return described.title() + " " + build.name();
     }
 
     private static Card framed(FigureView figure) {
@@ -239,15 +240,15 @@ final class ResultPanel extends JPanel {
 
     private Card about() {
         var card = new Card(new Stack(5));
-        lines(card, Texts.CAUTIONS.text(), described.about().cautions());
-        lines(card, Texts.SOURCES.text(), described.about().sources());
+        lines(card, Texts.CAUTIONS.text(), described.cautions());
+        lines(card, Texts.SOURCES.text(), List.of(described.about().sources()));
         card.add(Words.quiet(
                 Texts.COMPUTED_BY.text(described.id(), described.about().version(), described.plugin())));
         return card;
     }
 
-    private static void lines(Card card, String heading, String... lines) {
-        if (lines.length > 0) {
+    private static void lines(Card card, String heading, List<String> lines) {
+        if (!lines.isEmpty()) {
             card.add(Look.heading(heading, 0.95));
             for (var line : lines) {
                 card.add(Words.of(line));

@@ -31,6 +31,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Words;
 
 /** Rows of inputs as a table. The pointer on a cell tells where its value came from, or what is wrong with it. */
 final class RowsField implements InputField {
@@ -85,7 +86,7 @@ final class RowsField implements InputField {
     @Override
     public void mark(List<InputProblem> found) {
         problems.clear();
-        found.forEach(problem -> problems.put(problem.input(), problem.message()));
+        found.forEach(problem -> problems.put(problem.input(), Problems.text(problem)));
         table.repaint();
     }
 
@@ -93,8 +94,10 @@ final class RowsField implements InputField {
     private void offerChoices() {
         for (int i = 0; i < columns.size(); i++) {
             if (columns.get(i).kind() == Kind.CHOICE) {
+                var column = columns.get(i);
                 var choices = new JComboBox<>(columns.get(i).choices().toArray(new String[0]));
                 choices.getAccessibleContext().setAccessibleName(columns.get(i).label());
+                choices.setRenderer(Words.choice(each -> column.told((String) each)));
                 table.getColumnModel().getColumn(i).setCellEditor(new DefaultCellEditor(choices));
             }
         }
@@ -215,7 +218,8 @@ final class RowsField implements InputField {
         @Override
         public Component getTableCellRendererComponent(
                 JTable shown, Object value, boolean selected, boolean focused, int row, int column) {
-            super.getTableCellRendererComponent(shown, value, selected, focused, row, column);
+            var told = columns.get(column).told((String) value);
+            super.getTableCellRendererComponent(shown, told, selected, focused, row, column);
             var path = path(row, columns.get(column));
             var problem = problems.get(path);
             var origin = origins.get(path);

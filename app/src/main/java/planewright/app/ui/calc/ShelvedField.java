@@ -82,7 +82,7 @@ final class ShelvedField implements InputField {
 
     @Override
     public void mark(List<InputProblem> problems) {
-        mark(String.join("; ", problems.stream().map(InputProblem::message).toList()));
+        mark(Problems.text(problems));
     }
 
     private void mark(String problem) {
@@ -98,7 +98,7 @@ final class ShelvedField implements InputField {
                         .run(
                                 () -> OutlineJson.ofFile(file),
                                 outline -> take(new Choice(file.getFileName().toString(), outline)),
-                                refused -> mark(refused.getMessage())));
+                                refused -> mark(refused.getLocalizedMessage())));
     }
 
     private void take(Choice chosen) {

@@ -48,7 +48,7 @@ public final class PictureTile extends JPanel {
                                     thumbnail, 0, thumbnail.getWidth(), Math.min(pixels, thumbnail.getHeight()));
                         },
                         this::show,
-                        missing -> setToolTipText(missing.getMessage()));
+                        missing -> setToolTipText(missing.getLocalizedMessage()));
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {

@@ -99,7 +99,7 @@ public abstract class RowsModel<R> extends AbstractTableModel {
         try {
             typed(shown.get(row), column, (String) typed).run();
         } catch (QuantityProblem | IllegalArgumentException wrong) {
-            say.accept(wrong.getMessage());
+            say.accept(wrong.getLocalizedMessage());
         }
     }
 
@@ -112,7 +112,7 @@ public abstract class RowsModel<R> extends AbstractTableModel {
             typed(shown.get(row), column, typed);
             return "";
         } catch (QuantityProblem | IllegalArgumentException wrong) {
-            return wrong.getMessage();
+            return wrong.getLocalizedMessage();
         }
     }
 }

@@ -114,6 +114,6 @@ public final class WatchedWork extends JPanel {
     }
 
     private void failed(Throwable failure) {
-        end(() -> say(failure.getMessage() == null ? failure.toString() : failure.getMessage()));
+        end(() -> say(failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage()));
     }
 }

@@ -238,7 +238,7 @@ public final class Workroom {
 
     /** Says that something went wrong, and notes it. */
     public void failed(Throwable failure) {
-        var words = failure.getMessage() == null ? failure.toString() : failure.getMessage();
+        var words = failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage();
         failures.add(words);
         say(words);
         tellChanged();

@@ -177,7 +177,7 @@ final class BringPanel extends JPanel {
                 default -> work.look(watch -> DatedNotes.look(room.journal(), into, place, watch), this::show);
             }
         } catch (IllegalArgumentException wrong) {
-            work.say(wrong.getMessage());
+            work.say(wrong.getLocalizedMessage());
         }
     }
 
@@ -212,7 +212,7 @@ final class BringPanel extends JPanel {
             var found = CsvMeasurements.look(room.journal(), place, form, builds, watch);
             return new SeenTable(headers, Optional.of(found), "");
         } catch (ExchangeRefused refused) {
-            return new SeenTable(headers, Optional.empty(), refused.getMessage());
+            return new SeenTable(headers, Optional.empty(), refused.getLocalizedMessage());
         }
     }
 

@@ -206,7 +206,7 @@ public final class EntryEditor extends Card {
         } else {
             var edit = saved.map(before -> Edit.change(Texts.ENTRY_EDIT.text(), before, entry))
                     .orElseGet(() -> Edit.add(Texts.NEW_ENTRY_EDIT.text(), entry));
-            room.edit(edit, () -> ending.closed(this), failure -> Words.show(problem, failure.getMessage()));
+            room.edit(edit, () -> ending.closed(this), failure -> Words.show(problem, failure.getLocalizedMessage()));
         }
     }
 
@@ -221,7 +221,7 @@ public final class EntryEditor extends Card {
                     .run(
                             () -> room.program().pictures().add(file, ""),
                             pictures::add,
-                            refused -> Words.show(problem, refused.getMessage()));
+                            refused -> Words.show(problem, refused.getLocalizedMessage()));
         }
     }
 

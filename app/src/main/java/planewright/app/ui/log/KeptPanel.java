@@ -1,6 +1,7 @@
 package planewright.app.ui.log;
 
 import java.util.List;
+import java.util.Locale;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.calc.KeptFigures;
@@ -54,7 +55,8 @@ final class KeptPanel extends JPanel {
                 .plugins()
                 .join()
                 .calculator(kept.calculator())
-                .map(described -> Staleness.changes(kept, described, room.journal(), entry.build()))
+                .map(described ->
+                        Staleness.changes(kept, described.in(Locale.getDefault()), room.journal(), entry.build()))
                 .orElseGet(() -> List.of(Texts.CALCULATOR_GONE.text(kept.calculator())));
     }
 }

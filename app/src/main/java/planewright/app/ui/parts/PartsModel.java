@@ -100,7 +100,7 @@ final class PartsModel extends AbstractTableModel {
                             .mapToObj(i -> i == row ? changed : parts.get(i))
                             .toList());
         } catch (QuantityProblem | IllegalArgumentException wrong) {
-            room.say(wrong.getMessage());
+            room.say(wrong.getLocalizedMessage());
         }
     }
 
@@ -110,7 +110,7 @@ final class PartsModel extends AbstractTableModel {
             var written = column(column).write(build.orElseThrow().parts().get(row), typed);
             return isTaken(written.name(), row) ? Texts.PART_TAKEN.text(written.name()) : "";
         } catch (QuantityProblem | IllegalArgumentException wrong) {
-            return wrong.getMessage();
+            return wrong.getLocalizedMessage();
         }
     }
 

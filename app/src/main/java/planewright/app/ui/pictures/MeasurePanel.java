@@ -118,12 +118,12 @@ final class MeasurePanel extends Card {
                     .measured()
                     .asType(Length.class);
             if (!(length.in(Units.METRE) > 0)) {
-                throw new QuantityProblem(Texts.MEASURE_NOT_ABOVE_0.text(known.getText()));
+                throw new QuantityProblem("'{0}' is not above 0", "a length such as 100 mm ± 0.5 mm", known.getText());
             }
             tool.calibrate(length);
             Words.mark(known, "");
         } catch (QuantityProblem wrong) {
-            refuse(known, wrong.getMessage());
+            refuse(known, wrong.getLocalizedMessage());
         }
     }
 
@@ -142,7 +142,7 @@ final class MeasurePanel extends Card {
                                     Texts.PICTURE_MEASURED_EDIT.text(measurement.name()),
                                     picture.get().measured(measurement)),
                     () -> room.say(Texts.MEASURE_KEPT.text(measurement.name(), value.text())),
-                    failure -> Words.show(problem, failure.getMessage()));
+                    failure -> Words.show(problem, failure.getLocalizedMessage()));
         }
     }
 

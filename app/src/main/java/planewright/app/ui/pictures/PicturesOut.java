@@ -68,7 +68,7 @@ final class PicturesOut extends TransferHandler {
             var made = copies(wanted, false);
             return () -> ready = Optional.of(made).filter(copies -> !wanted.isEmpty());
         } catch (IOException | RuntimeException failure) {
-            return () -> notReady = failure.getMessage();
+            return () -> notReady = failure.getLocalizedMessage();
         }
     }
 

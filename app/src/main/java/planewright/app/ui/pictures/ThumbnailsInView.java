@@ -96,7 +96,7 @@ final class ThumbnailsInView {
     }
 
     private static String reason(Throwable failure) {
-        return failure.getMessage() == null ? failure.toString() : failure.getMessage();
+        return failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage();
     }
 
     private void take(PictureRecord picture, String key, View view) {

@@ -154,7 +154,7 @@ final class ZoomView extends JPanel {
             try {
                 return new Read(reader.call(), "");
             } catch (Exception unreadable) {
-                return new Read(new BufferedImage[0], unreadable.getMessage());
+                return new Read(new BufferedImage[0], unreadable.getLocalizedMessage());
             }
         }
     }

@@ -80,7 +80,7 @@ final class BeginShape extends JPanel {
             Words.mark(field, "");
             return metres;
         } catch (QuantityProblem | IllegalArgumentException wrong) {
-            var words = label.text() + ": " + wrong.getMessage();
+            var words = label.text() + ": " + wrong.getLocalizedMessage();
             Words.mark(field, words);
             Words.show(problem, words);
             return 0;

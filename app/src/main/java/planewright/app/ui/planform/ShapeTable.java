@@ -113,7 +113,7 @@ final class ShapeTable {
             }
             return "";
         } catch (QuantityProblem | IllegalArgumentException wrong) {
-            return title + ", " + columns.get(column).title() + ": " + wrong.getMessage();
+            return title + ", " + columns.get(column).title() + ": " + wrong.getLocalizedMessage();
         }
     }
 
@@ -158,7 +158,7 @@ final class ShapeTable {
             try {
                 draft.change(edit, columns.get(column).write().write(row, typed));
             } catch (QuantityProblem | IllegalArgumentException wrong) {
-                room.say(wrong.getMessage());
+                room.say(wrong.getLocalizedMessage());
             }
         }
     }

@@ -156,8 +156,8 @@ final class FilterBar extends JPanel {
     }
 
     private <T> Optional<T> wrong(JTextField field, Exception refusal) {
-        Words.mark(field, refusal.getMessage());
-        Words.show(problem, refusal.getMessage());
+        Words.mark(field, refusal.getLocalizedMessage());
+        Words.show(problem, refusal.getLocalizedMessage());
         return Optional.empty();
     }
 

@@ -225,7 +225,7 @@ public final class SetUpPage extends JPanel {
             quantity.setText("");
             name.requestFocusInWindow();
         } catch (QuantityProblem wrong) {
-            refuse(quantity, wrong.getMessage());
+            refuse(quantity, wrong.getLocalizedMessage());
         }
     }
 

@@ -185,8 +185,8 @@ public final class StartPage extends JPanel {
                     .toList();
             questions.ask(() -> CarryOver.of(room.journal(), build, templates, times), this::show);
         } catch (QuantityProblem | IllegalArgumentException wrong) {
-            Words.mark(size, wrong.getMessage());
-            Words.show(problem, wrong.getMessage());
+            Words.mark(size, wrong.getLocalizedMessage());
+            Words.show(problem, wrong.getLocalizedMessage());
         }
     }
 

@@ -153,7 +153,7 @@ final class TemplateForm extends Card {
             room.edit(
                     Edit.put(Texts.TEMPLATE_EDIT.text(after.name()), before, after),
                     close,
-                    failure -> Words.show(problem, failure.getMessage()));
+                    failure -> Words.show(problem, failure.getLocalizedMessage()));
         }
     }
 }

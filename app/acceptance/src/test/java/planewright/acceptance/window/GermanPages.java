@@ -1,0 +1,154 @@
+package planewright.acceptance.window;
+
+import java.awt.Component;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JTabbedPane;
+import javax.swing.JTable;
+import javax.swing.ListCellRenderer;
+import javax.swing.text.JTextComponent;
+import planewright.app.store.UserFolders;
+
+/**
+ * A program of its own, for it needs a Java that speaks German from the start: goes through the window page by page and prints
+ * every word that can be read there, a text a line, after the page and a tabulator.
+ */
+final class GermanPages {
+    private static final PrintStream OUT = new PrintStream(System.out, true, StandardCharsets.UTF_8);
+
+    private GermanPages() {}
+
+    /** Journal, folder for the user's files. */
+    public static void main(String[] arguments) throws Exception {
+        try (var window = OpenWindow.on(Path.of(arguments[0]), UserFolders.under(Path.of(arguments[1])))) {
+            Hands.find(JComponent.class, "header");
+            var tabs = Hands.find(JTabbedPane.class, "pages");
+            for (int page = 0; page < tabs.getTabCount() - 1; page++) {
+                bring(tabs, page);
+                tell(tabs.getTitleAt(page));
+            }
+            calculators(tabs);
+            bring(tabs, 0);
+            Hands.click("edit-entry");
+            Hands.find(Component.class, "editor");
+            tell("editor");
+            Hands.click("discard-entry");
+            Hands.click("edit-build");
+            Hands.find(Component.class, "build-layout");
+            tell("header");
+            Hands.click("discard-build");
+            for (var button :
+                    new String[] {"show-templates", "show-bin", "show-exchange", "show-journals", "show-help"}) {
+                Hands.click(button);
+                tell(button);
+                Hands.click(button);
+            }
+            Hands.click("start-from");
+            Hands.find(Component.class, "carried");
+            tell("start");
+            Hands.click("leave-start");
+            Hands.click("compare-build");
+            Hands.find(Component.class, "compared");
+            tell("compare");
+            Hands.click("leave-compare");
+            Hands.type("search", "fin");
+            Hands.find(JLabel.class, "found");
+            tell("search");
+        }
+        System.exit(0);
+    }
+
+    /** The form and the answer of each. */
+    private static void calculators(JTabbedPane tabs) throws Exception {
+        bring(tabs, tabs.getTabCount() - 1);
+        Hands.find(Component.class, "inputs");
+        JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
+        for (int i = 0; i < choice.getItemCount(); i++) {
+            int item = i;
+            Hands.onEventThread(() -> {
+                choice.setSelectedIndex(item);
+                return item;
+            });
+            Hands.waitUntil(
+                    "an answer",
+                    () -> Hands.all(Component.class).stream()
+                            .anyMatch(each -> "result".equals(each.getName()) || "problems".equals(each.getName())));
+            tell("calculator " + item);
+        }
+    }
+
+    private static void bring(JTabbedPane tabs, int page) {
+        Hands.onEventThread(() -> {
+            tabs.setSelectedIndex(page);
+            return page;
+        });
+        Hands.waitUntil("page " + page, () -> tabs.getSelectedComponent().isShowing());
+    }
+
+    private static void tell(String page) {
+        var texts = Hands.onEventThread(() -> {
+            var found = new LinkedHashSet<String>();
+            for (var component : Hands.all(JComponent.class)) {
+                if (component.isShowing()) {
+                    texts(component, found);
+                }
+            }
+            return found;
+        });
+        texts.stream()
+                .filter(text -> text != null && !text.isBlank())
+                .map(text ->
+                        text.replaceAll("<[^>]+>", " ").replaceAll("\\s+", " ").strip())
+                .forEach(text -> OUT.println(page + "\t" + text));
+    }
+
+    private static void texts(JComponent component, Set<String> found) {
+        found.add(component.getToolTipText());
+        if (component instanceof JLabel label) {
+            found.add(label.getText());
+        } else if (component instanceof AbstractButton button) {
+            found.add(button.getText());
+        } else if (component instanceof JTextComponent text) {
+            found.add(text.isEditable() ? null : text.getText());
+            found.add((String) component.getClientProperty("JTextField.placeholderText"));
+        } else if (component instanceof JTabbedPane tabs) {
+            for (int i = 0; i < tabs.getTabCount(); i++) {
+                found.add(tabs.getTitleAt(i));
+            }
+        } else if (component instanceof JTable table) {
+            table(table, found);
+        } else if (component instanceof JComboBox<?> box) {
+            choices(box, found);
+        }
+    }
+
+    private static void table(JTable table, Set<String> found) {
+        for (int column = 0; column < table.getColumnCount(); column++) {
+            found.add(table.getColumnName(column));
+            for (int row = 0; row < table.getRowCount(); row++) {
+                if (table.prepareRenderer(table.getCellRenderer(row, column), row, column) instanceof JLabel cell) {
+                    found.add(cell.getText());
+                }
+            }
+        }
+    }
+
+    private static <T> void choices(JComboBox<T> box, Set<String> found) {
+        ListCellRenderer<? super T> renderer = box.getRenderer();
+        var list = new JList<>(box.getModel());
+        for (int i = 0; i < box.getItemCount(); i++) {
+            if (renderer.getListCellRendererComponent(list, box.getItemAt(i), i, false, false)
+                    instanceof JLabel choice) {
+                found.add(choice.getText());
+            }
+        }
+    }
+}
