@@ -3,14 +3,15 @@ package planewright.api.calculator;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apiguardian.api.API;
 
 /**
@@ -23,6 +24,14 @@ import org.apiguardian.api.API;
 public final class Language {
     /** As calculators are written. */
     public static final Language ENGLISH = new Language(Locale.ENGLISH, english -> Optional.empty(), english -> {});
+
+    /** By language; they go with the class that they lie beside. */
+    private static final ClassValue<Map<String, Map<String, String>>> TABLES = new ClassValue<>() {
+        @Override
+        protected Map<String, Map<String, String>> computeValue(Class<?> beside) {
+            return new ConcurrentHashMap<>();
+        }
+    };
 
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
@@ -60,26 +69,31 @@ public final class Language {
     }
 
     /**
-     * The texts of the table beside a class, by their English.
+     * The texts of the table beside a class, by their English. It is read when it is first asked for.
      *
      * @param locale its language
      * @param beside whose package holds it
      * @return empty where there is none
      */
     public static Map<String, String> words(Locale locale, Class<?> beside) {
-        var words = new HashMap<String, String>();
-        try (var in = beside.getResourceAsStream("words_" + locale.getLanguage() + ".tsv")) {
-            if (in != null) {
-                new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                        .lines()
-                        .map(line -> line.split("\t", -1))
-                        .filter(cells -> cells.length == 2)
-                        .forEach(cells -> words.put(cells[0], cells[1]));
-            }
+        return locale.getLanguage().equals(ENGLISH.locale.getLanguage())
+                ? Map.of()
+                : TABLES.get(beside).computeIfAbsent(locale.getLanguage(), language -> read(language, beside));
+    }
+
+    private static Map<String, String> read(String language, Class<?> beside) {
+        try (var in = beside.getResourceAsStream("words_" + language + ".tsv")) {
+            return in == null
+                    ? Map.of()
+                    : new String(in.readAllBytes(), StandardCharsets.UTF_8)
+                            .lines()
+                            .map(line -> line.split("\t", -1))
+                            .filter(cells -> cells.length == 2)
+                            .collect(Collectors.toUnmodifiableMap(
+                                    cells -> cells[0], cells -> cells[1], (first, again) -> first));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
-        return Map.copyOf(words);
     }
 
     /**

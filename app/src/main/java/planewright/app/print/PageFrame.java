@@ -41,9 +41,10 @@ final class PageFrame {
 
     void head(String words) {
         var page = tiling.pages() == 1
-                ? "true size"
-                : "true size, page " + tiling.name(tile) + ", " + (tile.row() * tiling.columns() + tile.column() + 1)
-                        + " of " + tiling.pages();
+                ? PrintWords.say("true size")
+                : PrintWords.say(
+                        "true size, page {0}, {1} of {2}",
+                        tiling.name(tile), tile.row() * tiling.columns() + tile.column() + 1, tiling.pages());
         double right = tiling.pageWidth() - Tiling.MARGIN;
         double from = right - Lettering.PLAIN.width(page, LETTERS);
         words(page, from, Tiling.MARGIN + LETTERS, LETTERS);
@@ -93,7 +94,7 @@ final class PageFrame {
 
     /** Below a cross. */
     private void neighbour(Tiling.Tile other, double x, double y) {
-        var words = "joins " + tiling.name(other);
+        var words = PrintWords.say("joins {0}", tiling.name(other));
         words(words, x - Lettering.PLAIN.width(words, SMALL) / 2, y + CROSS + SMALL, SMALL);
     }
 
@@ -106,11 +107,16 @@ final class PageFrame {
             double tick = at % (5 * DIVISION) == 0 ? 3 : 1.8;
             g.draw(new Line2D.Double(x + at, y - tick, x + at, y));
         }
-        words("100 mm: lay a rule on it before you cut.", x, y + LETTERS + 0.8, LETTERS);
-        words("If it is off, print again at 100 %, not fitted to the page.", x, y + 2 * LETTERS + 1.2, SMALL);
+        words(PrintWords.say("100 mm: lay a rule on it before you cut."), x, y + LETTERS + 0.8, LETTERS);
+        words(
+                PrintWords.say("If it is off, print again at 100 %, not fitted to the page."),
+                x,
+                y + 2 * LETTERS + 1.2,
+                SMALL);
         if (tiling.pages() > 1) {
             words(
-                    "Cut one page along the dashed line and lay it on the next: line on line, cross on cross.",
+                    PrintWords.say(
+                            "Cut one page along the dashed line and lay it on the next: line on line, cross on cross."),
                     x,
                     y + 3 * LETTERS + 1.2,
                     SMALL);

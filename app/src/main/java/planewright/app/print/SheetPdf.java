@@ -212,8 +212,9 @@ public final class SheetPdf {
     private void trueSize(Drawing drawing) throws IOException {
         flow.endPage();
         if (!trueSize.add(drawing)) {
-            set(new Sheet.Paragraph(drawing.title() + " would need more than " + TrueSizePages.MOST
-                    + " pages of this paper at true size; it is shown smaller."));
+            set(new Sheet.Paragraph(PrintWords.say(
+                    "{0} would need more than {1} pages of this paper at true size; it is shown smaller.",
+                    drawing.title(), TrueSizePages.MOST)));
             fitted(drawing);
         }
     }

@@ -1,9 +1,7 @@
 package planewright.app.print;
 
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -24,25 +22,29 @@ import planewright.app.pictures.PictureShelf;
 
 /** Puts together what is printed. */
 public final class Sheets {
-    private static final DateTimeFormatter WHEN = DateTimeFormatter.ofPattern("d MMMM uuuu, HH:mm", Locale.ENGLISH);
-
     private Sheets() {}
 
     /** One entry. */
     public static Sheet entry(BuildRecord build, EntryRecord entry, PictureShelf pictures) {
-        return new Sheet(build.name() + " · " + WHEN.format(entry.at()), blocks(entry, pictures));
+        return new Sheet(build.name() + " · " + PrintWords.when(entry.at()), blocks(entry, pictures));
     }
 
     /** A build's whole log, in order of time, after what the build is. */
     public static Sheet log(BuildRecord build, List<EntryRecord> entries, PictureShelf pictures) {
         var blocks = new ArrayList<Sheet.Block>();
         blocks.add(new Sheet.Heading(1, build.name()));
-        Stream.of(build.layout(), "begun " + build.begun() + ", " + build.life().word(), datum(build))
+        Stream.of(
+                        PrintWords.say(build.layout()),
+                        PrintWords.say(
+                                "begun {0}, {1}",
+                                PrintWords.day(build.begun()),
+                                PrintWords.say(build.life().word())),
+                        datum(build))
                 .filter(line -> !line.isEmpty())
                 .forEach(line -> blocks.add(new Sheet.Paragraph(line)));
         build.notes().forEach(note -> blocks.add(new Sheet.Paragraph(plain(note))));
         entries.forEach(entry -> blocks.addAll(blocks(entry, pictures)));
-        return new Sheet("Build book · " + build.name(), blocks);
+        return new Sheet(PrintWords.say("Build book · {0}", build.name()), blocks);
     }
 
     /**
@@ -61,13 +63,14 @@ public final class Sheets {
         blocks.add(new Sheet.Heading(1, described.title()));
         blocks.add(new Sheet.Paragraph(described.question()));
         blocks.add(new Sheet.Table(
-                List.of("Result", "Value"),
+                List.of(PrintWords.say("Result"), PrintWords.say("Value")),
                 List.of(false, true),
                 view.values().stream()
                         .map(value -> List.of(value.label(), value.text()))
                         .toList()));
         view.findings()
-                .forEach(finding -> blocks.add(new Sheet.Remark(finding.grade().word(), finding.text())));
+                .forEach(finding -> blocks.add(
+                        new Sheet.Remark(PrintWords.say(finding.grade().word()), finding.text())));
         view.drawings().forEach(drawing -> blocks.add(new Sheet.DrawingBlock(drawing)));
         pictures.ifPresent(shelf -> view.pictures()
                 .forEach(picture -> blocks.add(new Sheet.Photo(shelf.file(picture), picture.caption()))));
@@ -77,11 +80,13 @@ public final class Sheets {
             blocks.add(new Sheet.Table(table.headings(), table.numeric(), table.rows()));
         }
         inputs(described, answered, origins, blocks);
-        lines("Cautions", described.cautions(), blocks);
-        lines("Sources", List.of(described.about().sources()), blocks);
+        lines(PrintWords.say("Cautions"), described.cautions(), blocks);
+        lines(PrintWords.say("Sources"), List.of(described.about().sources()), blocks);
         lines(
-                "Computed by",
-                List.of(described.id() + " version " + described.about().version() + ", plugin " + described.plugin()),
+                PrintWords.say("Computed by"),
+                List.of(PrintWords.say(
+                        "{0} version {1}, plugin {2}",
+                        described.id(), described.about().version(), described.plugin())),
                 blocks);
         return new Sheet(title(described, build), blocks);
     }
@@ -102,47 +107,55 @@ public final class Sheets {
 
     private static void inputs(
             Described described, Outcome.Answered answered, Map<String, Origin> origins, List<Sheet.Block> blocks) {
-        blocks.add(new Sheet.Heading(2, "Given"));
+        blocks.add(new Sheet.Heading(2, PrintWords.say("Given")));
         var rows = new ArrayList<List<String>>();
         for (var field : described.inputs().fields()) {
             var node = answered.inputs().path(field.name());
             if (field.kind() == Kind.ROWS) {
-                rows.add(List.of(field.label(), node.size() + " rows", ""));
+                rows.add(List.of(field.label(), PrintWords.say("{0} rows", node.size()), ""));
             } else if (!node.isMissingNode()) {
                 var origin = origins.get(field.name());
                 rows.add(List.of(
-                        field.label(), InputTexts.text(field, node), origin == null ? "as entered" : origin.said()));
+                        field.label(),
+                        InputTexts.text(field, node),
+                        origin == null ? PrintWords.say("as entered") : origin.said()));
             }
         }
-        blocks.add(new Sheet.Table(List.of("Input", "Value", "From"), List.of(false, true, false), rows));
+        blocks.add(new Sheet.Table(
+                List.of(PrintWords.say("Input"), PrintWords.say("Value"), PrintWords.say("From")),
+                List.of(false, true, false),
+                rows));
     }
 
     private static List<Sheet.Block> blocks(EntryRecord entry, PictureShelf pictures) {
         var blocks = new ArrayList<Sheet.Block>();
-        blocks.add(new Sheet.Heading(2, EntryWords.heading(entry)));
-        blocks.add(new Sheet.Paragraph(WHEN.format(entry.at()) + ", "
-                + entry.kind().word() + (entry.tags().isEmpty() ? "" : " · " + String.join(", ", entry.tags()))));
+        blocks.add(new Sheet.Heading(2, heading(entry)));
+        blocks.add(new Sheet.Paragraph(
+                PrintWords.when(entry.at()) + ", " + PrintWords.say(entry.kind().word())
+                        + (entry.tags().isEmpty() ? "" : " · " + String.join(", ", entry.tags()))));
         entry.text().forEach(paragraph -> blocks.add(new Sheet.Paragraph(plain(paragraph))));
         if (!entry.measurements().isEmpty()) {
             blocks.add(new Sheet.Table(
-                    List.of("Measured", "Value", "How"),
+                    List.of(PrintWords.say("Measured"), PrintWords.say("Value"), PrintWords.say("How")),
                     List.of(false, true, false),
                     entry.measurements().stream()
-                            .map(each -> List.of(each.name(), each.quantity().text(), each.method()))
+                            .map(each -> List.of(each.name(), PrintWords.quantity(each.quantity()), each.method()))
                             .toList()));
         }
         if (!entry.setUp().isEmpty()) {
             blocks.add(new Sheet.Table(
-                    List.of("Set-up", "Value"),
+                    List.of(PrintWords.say("Set-up"), PrintWords.say("Value")),
                     List.of(false, true),
                     entry.setUp().stream()
-                            .map(each -> List.of(each.name(), each.quantity().text()))
+                            .map(each -> List.of(each.name(), PrintWords.quantity(each.quantity())))
                             .toList()));
         }
-        entry.joints().forEach(joint -> blocks.add(new Sheet.Remark("joint", joint(joint))));
-        entry.flights().forEach(flight -> blocks.add(new Sheet.Remark("flight", EntryWords.flight(flight))));
-        entry.repairs().forEach(repair -> blocks.add(new Sheet.Remark("repair", EntryWords.repair(repair))));
-        entry.tasks().forEach(task -> blocks.add(new Sheet.Remark("done", EntryWords.task(task))));
+        entry.joints().forEach(joint -> blocks.add(new Sheet.Remark(PrintWords.say("joint"), joint(joint))));
+        entry.flights()
+                .forEach(flight -> blocks.add(new Sheet.Remark(PrintWords.say("flight"), EntryWords.flight(flight))));
+        entry.repairs()
+                .forEach(repair -> blocks.add(new Sheet.Remark(PrintWords.say("repair"), EntryWords.repair(repair))));
+        entry.tasks().forEach(task -> blocks.add(new Sheet.Remark(PrintWords.say("done"), EntryWords.task(task))));
         entry.keptResult().ifPresent(kept -> {
             KeptFigures.drawings(kept.results()).forEach(drawing -> blocks.add(new Sheet.DrawingBlock(drawing)));
             KeptFigures.charts(kept.results()).forEach(chart -> blocks.add(new Sheet.ChartBlock(chart)));
@@ -151,14 +164,21 @@ public final class Sheets {
         return blocks;
     }
 
+    /** Its title, or what kind of entry it is. */
+    static String heading(EntryRecord entry) {
+        return entry.title().isEmpty() ? PrintWords.say(entry.kind().word()) : entry.title();
+    }
+
     private static String joint(JointRecord joint) {
         return joint.name()
                 + (joint.material().isEmpty() ? "" : ", " + joint.material())
-                + ", from " + WHEN.format(joint.start())
+                + PrintWords.say(", from {0}", PrintWords.when(joint.start()))
                 + joint.handsOffUntil()
-                        .map(end -> ", hands off until " + WHEN.format(end))
+                        .map(end -> PrintWords.say(", hands off until {0}", PrintWords.when(end)))
                         .orElse("")
-                + joint.fullyCured().map(end -> ", cured " + WHEN.format(end)).orElse("");
+                + joint.fullyCured()
+                        .map(end -> PrintWords.say(", cured {0}", PrintWords.when(end)))
+                        .orElse("");
     }
 
     private static void lines(String heading, List<String> lines, List<Sheet.Block> blocks) {
@@ -169,7 +189,7 @@ public final class Sheets {
     }
 
     private static String datum(BuildRecord build) {
-        return build.datum().isEmpty() ? "" : "Stations are measured from: " + build.datum();
+        return build.datum().isEmpty() ? "" : PrintWords.say("Stations are measured from: {0}", build.datum());
     }
 
     private static String plain(String markup) {

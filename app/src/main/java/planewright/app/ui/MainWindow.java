@@ -19,6 +19,7 @@ import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
 import planewright.app.Settings;
+import planewright.app.journal.Said;
 import planewright.app.store.JournalFolder;
 import planewright.app.ui.common.AppIcon;
 import planewright.app.ui.common.FocusInView;
@@ -118,6 +119,7 @@ public final class MainWindow {
         new SwingWorker<Program, String>() {
             @Override
             protected Program doInBackground() throws IOException {
+                Said.prepare();
                 return Program.openAsKnown(
                         journal,
                         settings.user(),

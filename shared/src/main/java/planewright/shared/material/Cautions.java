@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Stream;
+import planewright.api.calculator.Language;
 
 /**
  * The usual cautions at the bench, by the words that call for them; the table is {@code cautions.tsv} beside this package.
@@ -27,9 +28,16 @@ public final class Cautions {
                 .toList();
     }
 
+    /** As {@link #usual}, in the language of a place. */
+    public static List<String> usual(Collection<String> said, Locale locale) {
+        var language = Language.of(locale, Cautions.class);
+        return usual(said).stream().map(language::say).toList();
+    }
+
     /** Has the table read by the time it returns, so that whoever may not wait for a file can ask afterwards. */
-    public static void prepare() {
+    public static void prepare(Locale locale) {
         Objects.requireNonNull(TABLE);
+        Language.of(locale, Cautions.class);
     }
 
     private record Caution(List<String> words, String text) {}

@@ -2,9 +2,12 @@ package planewright.shared.material;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import planewright.api.calculator.Language;
 
 class CautionsTest {
     /** Classes of the table of materials that hurt no more than anything at a bench: chosen. */
@@ -30,6 +33,29 @@ class CautionsTest {
                 .hasSize(2);
         assertThat(Cautions.usual(List.of("Thousands of ribs", "Draw the outline")))
                 .isEmpty();
+    }
+
+    @Test
+    void germanWordsCallForThemAndTheyAreReadInGerman() throws Exception {
+        assertThat(Cautions.usual(List.of("Kerne mit dem Heißdraht schneiden"), Locale.GERMANY))
+                .singleElement()
+                .asString()
+                .contains("Dämpfe von schmelzendem Schaum");
+        var german = Language.words(Locale.GERMAN, Cautions.class);
+        try (var table = Cautions.class.getResourceAsStream("cautions.tsv")) {
+            assertThat(new String(table.readAllBytes(), StandardCharsets.UTF_8)
+                            .lines()
+                            .skip(1)
+                            .map(line -> line.split("\t")[1]))
+                    .isNotEmpty()
+                    .allMatch(german::containsKey);
+        }
+        for (var fact : Materials.table().facts()) {
+            if (fact.heading().equals(Materials.CURE)) {
+                assertThat(german).containsKeys(fact.material(), fact.property());
+                assertThat(german).containsKeys(fact.known().split("/"));
+            }
+        }
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.Optional;
 import java.util.Set;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -28,41 +29,40 @@ final class GermanPages {
 
     /** Journal, folder for the user's files. */
     public static void main(String[] arguments) throws Exception {
-        try (var window = OpenWindow.on(Path.of(arguments[0]), UserFolders.under(Path.of(arguments[1])))) {
-            Hands.find(JComponent.class, "header");
-            var tabs = Hands.find(JTabbedPane.class, "pages");
-            for (int page = 0; page < tabs.getTabCount() - 1; page++) {
-                bring(tabs, page);
-                tell(tabs.getTitleAt(page));
-            }
-            calculators(tabs);
-            bring(tabs, 0);
-            Hands.click("edit-entry");
-            Hands.find(Component.class, "editor");
-            tell("editor");
-            Hands.click("discard-entry");
-            Hands.click("edit-build");
-            Hands.find(Component.class, "build-layout");
-            tell("header");
-            Hands.click("discard-build");
-            for (var button :
-                    new String[] {"show-templates", "show-bin", "show-exchange", "show-journals", "show-help"}) {
-                Hands.click(button);
-                tell(button);
-                Hands.click(button);
-            }
-            Hands.click("start-from");
-            Hands.find(Component.class, "carried");
-            tell("start");
-            Hands.click("leave-start");
-            Hands.click("compare-build");
-            Hands.find(Component.class, "compared");
-            tell("compare");
-            Hands.click("leave-compare");
-            Hands.type("search", "fin");
-            Hands.find(JLabel.class, "found");
-            tell("search");
+        var window = OpenWindow.on(Path.of(arguments[0]), UserFolders.under(Path.of(arguments[1])));
+        Hands.find(JComponent.class, "header");
+        var tabs = Hands.find(JTabbedPane.class, "pages");
+        for (int page = 0; page < tabs.getTabCount() - 1; page++) {
+            bring(tabs, page);
+            tell(tabs.getTitleAt(page));
         }
+        calculators(tabs);
+        bring(tabs, 0);
+        Hands.click("edit-entry");
+        Hands.find(Component.class, "editor");
+        tell("editor");
+        Hands.click("discard-entry");
+        Hands.click("edit-build");
+        Hands.find(Component.class, "build-layout");
+        tell("header");
+        Hands.click("discard-build");
+        for (var button : new String[] {"show-templates", "show-bin", "show-exchange", "show-journals", "show-help"}) {
+            Hands.click(button);
+            tell(button);
+            Hands.click(button);
+        }
+        Hands.click("start-from");
+        Hands.find(Component.class, "carried");
+        tell("start");
+        Hands.click("leave-start");
+        Hands.click("compare-build");
+        Hands.find(Component.class, "compared");
+        tell("compare");
+        Hands.click("leave-compare");
+        Hands.type("search", "fin");
+        Hands.find(JLabel.class, "found");
+        tell("search");
+        window.close();
         System.exit(0);
     }
 
@@ -73,16 +73,20 @@ final class GermanPages {
         JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
         for (int i = 0; i < choice.getItemCount(); i++) {
             int item = i;
+            var before = Hands.onEventThread(GermanPages::answer);
             Hands.onEventThread(() -> {
                 choice.setSelectedIndex(item);
                 return item;
             });
-            Hands.waitUntil(
-                    "an answer",
-                    () -> Hands.all(Component.class).stream()
-                            .anyMatch(each -> "result".equals(each.getName()) || "problems".equals(each.getName())));
+            Hands.waitUntil("an answer", () -> answer().isPresent() && !answer().equals(before));
             tell("calculator " + item);
         }
+    }
+
+    private static Optional<JComponent> answer() {
+        return Hands.all(JComponent.class).stream()
+                .filter(each -> "result".equals(each.getName()) || "problems".equals(each.getName()))
+                .findFirst();
     }
 
     private static void bring(JTabbedPane tabs, int page) {

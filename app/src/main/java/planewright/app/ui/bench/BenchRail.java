@@ -2,6 +2,7 @@ package planewright.app.ui.bench;
 
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.stream.Stream;
@@ -83,7 +84,7 @@ public final class BenchRail extends JPanel {
     }
 
     private OnBench atBench(LocalDateTime now, Optional<String> shown) {
-        Cautions.prepare();
+        Cautions.prepare(Locale.getDefault());
         return joints.at(now, shown);
     }
 
@@ -152,7 +153,7 @@ public final class BenchRail extends JPanel {
         var ofSteps = bench.steps().stream()
                 .map(NextStep::step)
                 .flatMap(step -> Stream.concat(Stream.of(step.text()), step.materials().stream()));
-        var usual = Cautions.usual(Stream.concat(ofJoints, ofSteps).toList());
+        var usual = Cautions.usual(Stream.concat(ofJoints, ofSteps).toList(), Locale.getDefault());
         if (!usual.isEmpty()) {
             column.add(Look.heading(Texts.CAUTIONS.text(), 1));
             usual.forEach(caution -> column.add(Words.coloured(caution, "warn")));

@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -99,7 +100,7 @@ final class TemplateCard extends Card {
         }
         var said = new ArrayList<>(step.materials());
         said.add(step.text());
-        Stream.concat(step.cautions().stream(), Cautions.usual(said).stream())
+        Stream.concat(step.cautions().stream(), Cautions.usual(said, Locale.getDefault()).stream())
                 .distinct()
                 .forEach(caution -> words.add(Words.coloured(caution, "warn")));
     }

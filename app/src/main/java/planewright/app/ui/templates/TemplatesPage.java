@@ -121,7 +121,7 @@ public final class TemplatesPage extends JPanel {
 
     /** Outlines that were not read before; one that cannot be read is shown without. */
     private Map<String, Drawing> read(List<TemplateRecord> templates) {
-        Cautions.prepare();
+        Cautions.prepare(Locale.getDefault());
         var read = new HashMap<String, Drawing>();
         for (var template : templates) {
             template.outline().filter(hash -> !drawings.containsKey(hash)).ifPresent(hash -> {
