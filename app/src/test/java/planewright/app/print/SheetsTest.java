@@ -47,7 +47,7 @@ class SheetsTest {
         assertThat(words(sheet))
                 .containsSubsequence(
                         "tailless with elevons",
-                        "begun 2024-10-05, flying",
+                        "begun 5 Oct 2024, flying",
                         "Stations are measured from: wing leading edge at the centre line",
                         "Drawn on the back of a calendar.",
                         "Cut the cores",

@@ -90,7 +90,7 @@ final class BuildHeader extends JPanel {
         });
         var facts = new JPanel(new Wrapping(18, 6));
         facts.setOpaque(false);
-        BuildFacts.of(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
+        BuildFacts.measures(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
         words.add(facts);
         if (!build.datum().isEmpty()) {
             words.add(Words.quiet(Texts.DATUM.text() + ": " + build.datum()));
@@ -106,9 +106,12 @@ final class BuildHeader extends JPanel {
         return card;
     }
 
-    private static String line(BuildRecord build) {
+    private String line(BuildRecord build) {
+        var log = room.journal().lines(build.id());
+        long days = log.stream().map(entry -> entry.at().toLocalDate()).distinct().count();
         return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + Terms.of(build.layout()))
-                + " · " + Texts.BEGUN.text(build.begun());
+                + " · " + Texts.BEGUN.text(build.begun())
+                + (log.isEmpty() ? "" : " · " + Texts.ENTRIES_ON_DAYS.text(log.size(), days));
     }
 
     /** Where it came from and what was begun from it. */

@@ -165,6 +165,7 @@ public enum Texts {
     EDIT_CAPTION,
     EMPTY_LOG,
     EMPTY_SHELF,
+    ENTRIES_ON_DAYS,
     ENTRY_EDIT,
     ENTRY_TAGS,
     ENTRY_TEXT,
