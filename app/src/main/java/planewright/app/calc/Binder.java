@@ -188,7 +188,8 @@ final class Binder {
     }
 
     private Optional<LocalDateTime> dateTime(Place place, JsonNode node) {
-        var time = node.isTextual() ? ClockText.parse(node.textValue(), now) : Optional.<LocalDateTime>empty();
+        var time =
+                node.isTextual() ? ClockText.parse(node.textValue(), now, language) : Optional.<LocalDateTime>empty();
         if (time.isEmpty()) {
             problem(place, shown(node), language.say(ClockText.ACCEPTED));
         }

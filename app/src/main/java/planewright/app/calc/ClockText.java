@@ -8,12 +8,14 @@ import java.time.format.FormatStyle;
 import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 import java.util.Optional;
+import planewright.api.calculator.Language;
 
 /** Instants of the builder's clock as people type them and as they read them. */
 public final class ClockText {
     /** What may be typed, in words. */
     static final String ACCEPTED = "now, or a time such as 2025-03-14 20:15, from 1900 to 2199";
 
+    private static final String NOW = "now";
     private static final DateTimeFormatter READ = DateTimeFormatter.ofPattern("EEE d MMM uuuu, HH:mm", Locale.ENGLISH);
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("d MMM uuuu", Locale.ENGLISH);
     private static final DateTimeFormatter TYPED = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -23,9 +25,9 @@ public final class ClockText {
     private ClockText() {}
 
     /** The instant that was typed; empty where it is none, or out of the years accepted. */
-    static Optional<LocalDateTime> parse(String typed, LocalDateTime now) {
+    static Optional<LocalDateTime> parse(String typed, LocalDateTime now, Language language) {
         var text = typed.strip();
-        if (text.equalsIgnoreCase("now")) {
+        if (text.equalsIgnoreCase(NOW) || text.equalsIgnoreCase(language.say(NOW))) {
             return Optional.of(now.truncatedTo(ChronoUnit.MINUTES));
         }
         try {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import planewright.api.calculator.About;
 import planewright.api.calculator.Calculator;
 import planewright.api.calculator.Language;
+import planewright.shared.material.Materials;
 
 /**
  * A calculator and all that its annotations say.
@@ -28,7 +29,8 @@ public record Described(
 
     /** The same in the language of a place, as far as the calculator has it. */
     public Described in(Locale locale) {
-        var told = Language.of(locale, calculator.getClass()).and(Described.class);
+        var told =
+                Language.of(locale, calculator.getClass()).and(Described.class).and(Materials.class);
         return new Described(about, plugin, calculator, inputs.in(told), results.in(told), told);
     }
 

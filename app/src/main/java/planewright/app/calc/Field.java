@@ -64,6 +64,16 @@ public record Field(
         return kind == Kind.CHOICE && !choice.isEmpty() ? language.say(choice) : choice;
     }
 
+    /** What it is where nothing else is known, as people read and type it; may be empty. */
+    public String toldInitial() {
+        return kind == Kind.DATE_TIME && !initial.isEmpty() ? language.say(initial) : told(initial);
+    }
+
+    /** What is offered for a text, as people read and type it. */
+    public List<String> offered() {
+        return choices.stream().map(language::say).toList();
+    }
+
     /** The option of the command line: {@code --target-x} for {@code targetX}. */
     public String option() {
         return "--" + name.replaceAll("([a-z0-9])([A-Z])", "$1-$2").toLowerCase(Locale.ROOT);

@@ -33,7 +33,7 @@ public enum PartColumn {
 
     /** What it is called. */
     public String label() {
-        return label;
+        return Said.say(label);
     }
 
     /** As a text; empty where it is not known. */
@@ -71,7 +71,7 @@ public enum PartColumn {
         var value = read(typed, unit, type);
         if (value.isPresent() && !(value.get().in(unit) > 0)) {
             throw new IllegalArgumentException(
-                    Said.say("{0} is '{1}'; accepted: above 0, or nothing", Said.say(label), typed.strip()));
+                    Said.say("{0} is '{1}'; accepted: above 0, or nothing", label(), typed.strip()));
         }
         return value;
     }

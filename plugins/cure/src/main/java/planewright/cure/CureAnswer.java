@@ -200,7 +200,7 @@ record CureAnswer(
                 figures.shop(),
                 curing.facts().stream().map(this::figure).toList(),
                 List.of(
-                        new Proposal.NewJoint(name(), curing.name(), inputs.start(), handsOffUntil(), fullyCured()),
+                        new Proposal.NewJoint(name(), material(), inputs.start(), handsOffUntil(), fullyCured()),
                         new Proposal.NewTask(task(), Optional.empty())));
     }
 

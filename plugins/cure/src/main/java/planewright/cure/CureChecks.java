@@ -2,6 +2,7 @@ package planewright.cure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import planewright.api.calculator.InputProblem;
@@ -55,7 +56,7 @@ final class CureChecks {
                 "material",
                 words.say("Material"),
                 typed.isBlank() ? words.say("missing") : "'" + typed.strip() + "'",
-                String.join(", ", Materials.table().names(Materials.CURE)),
+                Materials.table().names(Materials.CURE).stream().map(words::say).collect(Collectors.joining(", ")),
                 words.say("Any other word needs your own times for hands off and fully cured")));
         throwIfAny();
     }

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import planewright.api.calculator.Language;
 
 /**
  * The table of materials.
@@ -16,6 +17,10 @@ import java.util.Set;
  * @param facts in the order of the table
  */
 public record Materials(List<MaterialFact> facts) {
+    /** In which a builder may name a material. */
+    private static final List<Language> LANGUAGES =
+            List.of(Language.ENGLISH, Language.of(Locale.GERMAN, Materials.class));
+
     /** The heading of what cures, dries or sets. */
     public static final String CURE = "cure";
 
@@ -55,19 +60,26 @@ public record Materials(List<MaterialFact> facts) {
 
     /**
      * The material that a builder's words mean: its name, or the only one whose name has all the words ({@code contact
-     * adhesive}), or the only one whose whole name stands among the words ({@code laminating epoxy with flock}).
+     * adhesive}, {@code Kontaktkleber}), or the only one whose whole name stands among the words ({@code laminating epoxy with flock}).
      */
     public Optional<String> meant(String heading, String words) {
+        return LANGUAGES.stream()
+                .flatMap(language -> meant(heading, words, language).stream())
+                .findFirst();
+    }
+
+    private Optional<String> meant(String heading, String words, Language language) {
         var typed = words(words);
         var names = names(heading);
         return names.stream()
-                .filter(name -> words(name).equals(typed))
+                .filter(name -> words(language.say(name)).equals(typed))
                 .findFirst()
                 .or(() -> only(names.stream()
-                        .filter(name -> !typed.isEmpty() && words(name).containsAll(typed))
+                        .filter(name ->
+                                !typed.isEmpty() && words(language.say(name)).containsAll(typed))
                         .toList()))
                 .or(() -> only(names.stream()
-                        .filter(name -> typed.containsAll(words(name)))
+                        .filter(name -> typed.containsAll(words(language.say(name))))
                         .toList()));
     }
 

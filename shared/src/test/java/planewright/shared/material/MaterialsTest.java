@@ -91,4 +91,14 @@ class MaterialsTest {
                 .hasMessageContaining("hands off of 'glue'");
         assertThatThrownBy(() -> MaterialFact.of("cure\tglue")).hasMessageContaining("2 columns");
     }
+
+    @Test
+    void aMaterialMayBeNamedInGerman() {
+        var table = Materials.table();
+        assertThat(table.meant(Materials.CURE, "Kontaktkleber")).contains("solvent-based contact adhesive");
+        assertThat(table.meant(Materials.CURE, "Laminierharz (Epoxid)")).contains("laminating epoxy");
+        assertThat(table.meant(Materials.CURE, "Laminierharz Epoxid mit Flocken"))
+                .contains("laminating epoxy");
+        assertThat(table.meant(Materials.CURE, "Spucke")).isEmpty();
+    }
 }

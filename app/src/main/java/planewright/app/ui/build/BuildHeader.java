@@ -108,7 +108,8 @@ final class BuildHeader extends JPanel {
 
     private String line(BuildRecord build) {
         var log = room.journal().lines(build.id());
-        long days = log.stream().map(entry -> entry.at().toLocalDate()).distinct().count();
+        long days =
+                log.stream().map(entry -> entry.at().toLocalDate()).distinct().count();
         return Terms.of(build.life().word()) + (build.layout().isEmpty() ? "" : " · " + Terms.of(build.layout()))
                 + " · " + Texts.BEGUN.text(build.begun())
                 + (log.isEmpty() ? "" : " · " + Texts.ENTRIES_ON_DAYS.text(log.size(), days));

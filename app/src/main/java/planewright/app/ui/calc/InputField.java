@@ -62,7 +62,7 @@ interface InputField {
                 "JTextField.placeholderText",
                 field.initial().isEmpty()
                         ? (field.optional() ? Texts.MAY_BE_EMPTY.text(unit).strip() : unit)
-                        : field.initial());
+                        : field.toldInitial());
         Buttons.onEdit(box, () -> edited.accept(InputTexts.node(box.getText())));
         return plain(box, field);
     }
@@ -90,7 +90,7 @@ interface InputField {
     private static InputField offered(Field field, JsonNode value, Consumer<JsonNode> edited) {
         var box = new JComboBox<String>();
         box.addItem("");
-        field.choices().forEach(box::addItem);
+        field.offered().forEach(box::addItem);
         box.setEditable(true);
         box.setSelectedItem(value == null ? field.initial() : value.asText());
         box.setPrototypeDisplayValue("");
