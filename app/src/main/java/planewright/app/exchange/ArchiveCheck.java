@@ -82,12 +82,15 @@ final class ArchiveCheck {
 
     private void checkSum(long unpacked, long size) throws ExchangeRefused {
         if (unpacked > limits.bytes()) {
-            throw new ExchangeRefused("archive " + archive + " would grow to more than " + (limits.bytes() >> 20)
-                    + " MB; accepted: up to that");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} would grow to more than {1} MB; accepted: up to that",
+                    archive, (limits.bytes() >> 20)));
         }
         if (unpacked > limits.freely() && unpacked / limits.ratio() > size) {
-            throw new ExchangeRefused("archive " + archive + " would grow to more than " + limits.ratio()
-                    + " times its size; accepted: up to that, for no journal does");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} would grow to more than {1} times its size; accepted: up to that, "
+                            + "for no journal does",
+                    archive, limits.ratio()));
         }
     }
 
@@ -105,8 +108,8 @@ final class ArchiveCheck {
     /** Archives made by other programs may hold the journal's folder and not its content. */
     private List<Unpacking> named(List<? extends ZipEntry> entries) throws ExchangeRefused {
         var prefix = prefix(entries)
-                .orElseThrow(() -> new ExchangeRefused("archive " + archive + " holds no file " + JournalFolder.HEAD
-                        + "; accepted: that of a journal"));
+                .orElseThrow(() -> new ExchangeRefused(ExchangeWords.say(
+                        "archive {0} holds no file {1}; accepted: that of a journal", archive, JournalFolder.HEAD)));
         var files = new ArrayList<Unpacking>();
         for (var entry : entries) {
             if (!entry.isDirectory()) {
@@ -135,12 +138,12 @@ final class ArchiveCheck {
     }
 
     private ExchangeRefused misleading(String name) {
-        return refusal(name, "it is told in two ways: the archive is damaged, or built to mislead");
+        return refusal(name, ExchangeWords.say("it is told in two ways: the archive is damaged, or built to mislead"));
     }
 
     ExchangeRefused refusal(String name, String reason) {
         return new ExchangeRefused(
-                "archive " + archive + " is not unpacked: entry '" + printable(name) + "': " + reason);
+                ExchangeWords.say("archive {0} is not unpacked: entry '{1}': {2}", archive, printable(name), reason));
     }
 
     private static String printable(String name) {

@@ -54,7 +54,8 @@ public final class ArchiveIntake {
     Unpacked bring(Path folder, UserFolders user) throws IOException {
         Slow.work("bringing a journal in");
         if (!Files.isRegularFile(archive)) {
-            throw new ExchangeRefused("archive " + archive + " is not there; accepted: a ZIP file of a journal");
+            throw new ExchangeRefused(
+                    ExchangeWords.say("archive {0} is not there; accepted: a ZIP file of a journal", archive));
         }
         var target = folder.toAbsolutePath().normalize();
         requireFree(target);
@@ -64,20 +65,21 @@ public final class ArchiveIntake {
             var files = check.files(listing, entries, Files.size(archive));
             return unpack(zip, files, target, user);
         } catch (ZipException | EOFException | IllegalArgumentException broken) {
-            throw new ExchangeRefused(
-                    "archive " + archive + " is damaged (" + broken.getMessage() + "); take it from its source again");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} is damaged ({1}); take it from its source again", archive, broken.getMessage()));
         }
     }
 
     private static void requireFree(Path folder) throws IOException {
         if (Files.exists(folder)) {
             if (!Files.isDirectory(folder)) {
-                throw new ExchangeRefused("'" + folder + "' is a file; accepted: a folder");
+                throw new ExchangeRefused(ExchangeWords.say("'{0}' is a file; accepted: a folder", folder));
             }
             try (Stream<Path> files = Files.list(folder)) {
                 if (files.findAny().isPresent()) {
-                    throw new ExchangeRefused("folder " + folder
-                            + " is not empty; accepted: an empty folder or one that does not exist yet");
+                    throw new ExchangeRefused(ExchangeWords.say(
+                            "folder {0} is not empty; accepted: an empty folder or one that does not exist yet",
+                            folder));
                 }
             }
         }
@@ -110,8 +112,8 @@ public final class ArchiveIntake {
         long needed = files.stream().mapToLong(file -> file.entry().getSize()).sum();
         long free = Files.getFileStore(place).getUsableSpace();
         if (needed > free) {
-            throw new ExchangeRefused("archive " + archive + " needs " + (needed >> 20) + " MB; the disk has "
-                    + (free >> 20) + " MB left");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} needs {1} MB; the disk has {2} MB left", archive, (needed >> 20), (free >> 20)));
         }
     }
 
@@ -162,8 +164,9 @@ public final class ArchiveIntake {
             checkOutlines(part, opened, wrong);
             return new Unpacked(journal.name(), journal.builds().size(), entries, wrong);
         } catch (JournalRefused refused) {
-            throw new ExchangeRefused("archive " + archive + " holds no journal that can be opened: "
-                    + refused.getMessage().replace(part.toString(), "in it"));
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} holds no journal that can be opened: {1}",
+                    archive, refused.getMessage().replace(part.toString(), "in it")));
         } finally {
             Files.deleteIfExists(part.resolve(".lock"));
         }
@@ -178,9 +181,9 @@ public final class ArchiveIntake {
                     var name = part.relativize(file).toString();
                     watch.reached(name);
                     if (!Files.isRegularFile(file)) {
-                        wrong.add(new LeftOut(name, "it is missing"));
+                        wrong.add(new LeftOut(name, ExchangeWords.say("it is missing")));
                     } else if (!PictureShelf.hash(file).equals(picture.hash())) {
-                        wrong.add(new LeftOut(name, "its content is not what its name says"));
+                        wrong.add(new LeftOut(name, ExchangeWords.say("its content is not what its name says")));
                     }
                 }
             }
@@ -194,7 +197,7 @@ public final class ArchiveIntake {
                     opened.outlines().read(hash);
                 } catch (IOException reason) {
                     wrong.add(new LeftOut(
-                            part.relativize(opened.outlines().file(hash)).toString(), reason.getMessage()));
+                            part.relativize(opened.outlines().file(hash)).toString(), reason.getLocalizedMessage()));
                 }
             });
         }

@@ -75,7 +75,7 @@ final class ArchivedFiles {
         try {
             plain = PlainPicture.of(file);
         } catch (PictureRefused damaged) {
-            leftOut.add(new LeftOut(name, "it is damaged, so the place cannot be cut out of it"));
+            leftOut.add(new LeftOut(name, ExchangeWords.say("it is damaged, so the place cannot be cut out of it")));
             return;
         }
         var hash = HASH.matcher(name);

@@ -106,7 +106,7 @@ public final class CsvMeasurements {
                         .add(read);
             });
         }
-        bad.sort(Comparator.comparingLong(each -> Long.parseLong(each.what().substring("line ".length()))));
+        bad.sort(Comparator.comparingLong(each -> Long.parseLong(each.what().replaceAll("\\D", ""))));
         var rows = places.isEmpty()
                 ? List.<Intake.Row>of()
                 : Intake.rows(
@@ -136,7 +136,7 @@ public final class CsvMeasurements {
     }
 
     private Optional<Read> understand(CsvTable.Row row) {
-        var line = "line " + row.line();
+        var line = ExchangeWords.say("line {0}", row.line());
         try {
             var build = build(SafeCell.read(row.cell(Column.BUILD)));
             var at = date(row.cell(Column.DATE));
@@ -147,14 +147,15 @@ public final class CsvMeasurements {
             var read = new Read(
                     build, at, MeasurementRecord.of(name, quantity(row), SafeCell.read(row.cell(Column.METHOD))));
             if (isKnown(read)) {
-                known.add(new LeftOut(line, "is in the log already, on " + at.toLocalDate()));
+                known.add(new LeftOut(
+                        line, ExchangeWords.say("is in the log already, on {0}", ExchangeWords.day(at.toLocalDate()))));
                 return Optional.empty();
             }
             return Optional.of(read);
         } catch (BadRow reason) {
-            bad.add(new LeftOut(line, reason.getMessage()));
+            bad.add(new LeftOut(line, reason.getLocalizedMessage()));
         } catch (QuantityProblem | IllegalArgumentException reason) {
-            bad.add(new LeftOut(line, "value: " + reason.getMessage()));
+            bad.add(new LeftOut(line, ExchangeWords.say("value: {0}", reason.getLocalizedMessage())));
         }
         return Optional.empty();
     }
@@ -172,8 +173,9 @@ public final class CsvMeasurements {
         return builds.apply(named)
                 .orElseThrow(() -> new BadRow(
                         named.isEmpty()
-                                ? "no build is named; accepted: a column 'build', or one build for all rows"
-                                : "build '" + named + "' is not in the journal"));
+                                ? ExchangeWords.say(
+                                        "no build is named; accepted: a column 'build', or one build for all rows")
+                                : ExchangeWords.say("build '{0}' is not in the journal", named)));
     }
 
     private LocalDateTime date(String cell) throws BadRow {
@@ -186,8 +188,8 @@ public final class CsvMeasurements {
             }
         }
         return DateText.parse(cell)
-                .orElseThrow(
-                        () -> new BadRow("date is '" + cell + "'; accepted: such as 2025-03-14 or 2025-03-14T20:15"));
+                .orElseThrow(() -> new BadRow(
+                        ExchangeWords.say("date is '{0}'; accepted: such as 2025-03-14 or 2025-03-14T20:15", cell)));
     }
 
     private static Written quantity(CsvTable.Row row) throws QuantityProblem, BadRow {
@@ -231,12 +233,14 @@ public final class CsvMeasurements {
                 Stream.of(Column.values())
                         .filter(column -> column.word().equalsIgnoreCase(word) || column.isCalled(word))
                         .findFirst()
-                        .orElseThrow(() -> new IllegalArgumentException("column '" + word + "' is not known; accepted: "
-                                + String.join(
+                        .orElseThrow(() -> new IllegalArgumentException(ExchangeWords.say(
+                                "column '{0}' is not known; accepted: {1}",
+                                word,
+                                String.join(
                                         ", ",
                                         Stream.of(Column.values())
                                                 .map(Column::word)
-                                                .toList()))),
+                                                .toList())))),
                 header));
         return columns;
     }

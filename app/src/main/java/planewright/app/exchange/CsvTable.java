@@ -71,11 +71,12 @@ final class CsvTable {
 
     private static void requireReadable(Path file) throws IOException {
         if (!Files.isRegularFile(file)) {
-            throw new ExchangeRefused("table " + file + " is not there; accepted: a CSV file");
+            throw new ExchangeRefused(ExchangeWords.say("table {0} is not there; accepted: a CSV file", file));
         }
         if (Files.size(file) > MOST_BYTES) {
-            throw new ExchangeRefused("table " + file + " has " + (Files.size(file) >> 20) + " MB; accepted: up to "
-                    + (MOST_BYTES >> 20) + " MB; divide it");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "table {0} has {1} MB; accepted: up to {2} MB; divide it",
+                    file, (Files.size(file) >> 20), (MOST_BYTES >> 20)));
         }
     }
 
@@ -89,7 +90,7 @@ final class CsvTable {
             if (width == 0) {
                 header(cells);
             } else if (cells.size() > 1 || !cells.get(0).isBlank()) {
-                watch.reached("line " + line);
+                watch.reached(ExchangeWords.say("line {0}", line));
                 row(line, cells);
             }
         });
@@ -115,7 +116,8 @@ final class CsvTable {
                             + broken.getCause().getMessage().replaceFirst("^.*Exception reading next record: ", ""));
         }
         if (empty) {
-            throw new ExchangeRefused("table " + file + " is empty; accepted: a first row with names of columns");
+            throw new ExchangeRefused(
+                    ExchangeWords.say("table {0} is empty; accepted: a first row with names of columns", file));
         }
     }
 
@@ -147,19 +149,22 @@ final class CsvTable {
                 .filter(column -> column.isNeeded() && !places.containsKey(column))
                 .toList();
         if (!missing.isEmpty()) {
-            throw new ExchangeRefused("table " + file + " has no column for "
-                    + missing.stream().map(Column::word).collect(Collectors.joining(", ")) + "; its columns: "
-                    + names.stream().collect(Collectors.joining(" | ")) + "; accepted: "
-                    + missing.stream()
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "table {0} has no column for {1}; its columns: {2}; accepted: {3}, or say which "
+                            + "column it is{4}",
+                    file,
+                    missing.stream().map(Column::word).collect(Collectors.joining(", ")),
+                    names.stream().collect(Collectors.joining(" | ")),
+                    missing.stream()
                             .map(column -> String.join(" or ", column.headers()))
-                            .collect(Collectors.joining(", "))
-                    + ", or say which column it is" + separatorHint(names));
+                            .collect(Collectors.joining(", ")),
+                    separatorHint(names)));
         }
     }
 
     private String separatorHint(CSVRecord names) {
         return names.size() == 1 && names.get(0).matches("(?s).*[;\\t,].*")
-                ? "; cells seem to be divided by another sign than '" + form.separator() + "'"
+                ? ExchangeWords.say("; cells seem to be divided by another sign than '{0}'", form.separator())
                 : "";
     }
 
@@ -173,22 +178,29 @@ final class CsvTable {
                                                 .equalsIgnoreCase(names.get(i).strip()))))
                 .toArray();
         if (said.isPresent() && found.length == 0) {
-            throw new ExchangeRefused("table " + file + " has no column '" + said.get() + "' for " + column.word()
-                    + "; its columns: " + names.stream().collect(Collectors.joining(" | ")));
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "table {0} has no column '{1}' for {2}; its columns: {3}",
+                    file, said.get(), column.word(), names.stream().collect(Collectors.joining(" | "))));
         }
         if (found.length > 1) {
-            throw new ExchangeRefused("table " + file + " has more than one column for " + column.word() + ": "
-                    + IntStream.of(found).mapToObj(names::get).collect(Collectors.joining(", "))
-                    + "; say which one it is");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "table {0} has more than one column for {1}: {2}; say which one it is",
+                    file,
+                    column.word(),
+                    IntStream.of(found).mapToObj(names::get).collect(Collectors.joining(", "))));
         }
         return found.length == 0 ? Optional.empty() : Optional.of(found[0]);
     }
 
     private void row(long line, CSVRecord cells) {
         if (cells.size() != width) {
-            bad.add(new LeftOut("line " + line, "has " + cells.size() + " cells; accepted: " + width));
+            bad.add(new LeftOut(
+                    ExchangeWords.say("line {0}", line),
+                    ExchangeWords.say("has {0} cells; accepted: {1}", cells.size(), width)));
         } else if (cells.stream().anyMatch(cell -> cell.length() > LONGEST_CELL)) {
-            bad.add(new LeftOut("line " + line, "has a cell of more than " + LONGEST_CELL + " characters"));
+            bad.add(new LeftOut(
+                    ExchangeWords.say("line {0}", line),
+                    ExchangeWords.say("has a cell of more than {0} characters", LONGEST_CELL)));
         } else {
             var row = new EnumMap<Column, String>(Column.class);
             places.forEach((column, place) -> row.put(column, cells.get(place).strip()));
@@ -197,6 +209,6 @@ final class CsvTable {
     }
 
     private ExchangeRefused notText() {
-        return new ExchangeRefused("table " + file + " is not UTF-8 text; save it as CSV in UTF-8");
+        return new ExchangeRefused(ExchangeWords.say("table {0} is not UTF-8 text; save it as CSV in UTF-8", file));
     }
 }

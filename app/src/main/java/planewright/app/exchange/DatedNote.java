@@ -46,8 +46,8 @@ record DatedNote(LocalDateTime at, String title, List<String> paragraphs) {
         var name = FILE_NAME.matcher(file.getFileName().toString().replaceFirst("\\.[^.]*$", ""));
         if (!name.matches()) {
             throw new ExchangeRefused(
-                    "has no date; accepted: one such as 2025-03-14 at the beginning of its first line,"
-                            + " or in its name");
+                    ExchangeWords.say("has no date; accepted: one such as 2025-03-14 at the beginning of its first "
+                            + "line, or in its name"));
         }
         var at = date(name.group(2));
         var heading = HEADING.matcher(first);
@@ -66,14 +66,15 @@ record DatedNote(LocalDateTime at, String title, List<String> paragraphs) {
             }
         }
         if (title.isEmpty() && paragraphs.isEmpty()) {
-            throw new ExchangeRefused("says nothing besides its date");
+            throw new ExchangeRefused(ExchangeWords.say("says nothing besides its date"));
         }
         return new DatedNote(at, title, paragraphs);
     }
 
     private static String text(Path file) throws IOException {
         if (Files.size(file) > MOST_BYTES) {
-            throw new ExchangeRefused("has " + Files.size(file) + " bytes; accepted: up to " + MOST_BYTES);
+            throw new ExchangeRefused(
+                    ExchangeWords.say("has {0} bytes; accepted: up to {1}", Files.size(file), MOST_BYTES));
         }
         try {
             var text = StandardCharsets.UTF_8
@@ -81,18 +82,18 @@ record DatedNote(LocalDateTime at, String title, List<String> paragraphs) {
                     .decode(ByteBuffer.wrap(Files.readAllBytes(file)))
                     .toString();
             if (text.indexOf('\0') >= 0) {
-                throw new ExchangeRefused("is not text");
+                throw new ExchangeRefused(ExchangeWords.say("is not text"));
             }
             return text.replaceFirst("^\uFEFF", "").stripLeading();
         } catch (CharacterCodingException broken) {
-            throw new ExchangeRefused("is not UTF-8 text; save it as UTF-8");
+            throw new ExchangeRefused(ExchangeWords.say("is not UTF-8 text; save it as UTF-8"));
         }
     }
 
     private static LocalDateTime date(String text) throws ExchangeRefused {
         return DateText.parse(text)
-                .orElseThrow(() -> new ExchangeRefused(
-                        "has the date '" + text + "', which does not exist; accepted: such as 2025-03-14"));
+                .orElseThrow(() -> new ExchangeRefused(ExchangeWords.say(
+                        "has the date '{0}', which does not exist; accepted: such as 2025-03-14", text)));
     }
 
     private static String bare(String words) {

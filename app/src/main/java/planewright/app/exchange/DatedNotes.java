@@ -37,7 +37,10 @@ public final class DatedNotes {
                 var entry = entry(build, DatedNote.read(file));
                 if (isKnown(journal, changes, entry)) {
                     known.add(new LeftOut(
-                            name, "is in the log already, on " + entry.at().toLocalDate()));
+                            name,
+                            ExchangeWords.say(
+                                    "is in the log already, on {0}",
+                                    ExchangeWords.day(entry.at().toLocalDate()))));
                 } else {
                     changes.add(new Edit.Change(Optional.empty(), Optional.of(entry)));
                 }
@@ -45,13 +48,15 @@ public final class DatedNotes {
                 leftOut.add(new LeftOut(name, refused.getMessage()));
             } catch (IOException unreadable) {
                 leftOut.add(new LeftOut(
-                        name, "cannot be read (" + unreadable.getClass().getSimpleName() + ")"));
+                        name,
+                        ExchangeWords.say(
+                                "cannot be read ({0})", unreadable.getClass().getSimpleName())));
             }
         }
         if (changes.isEmpty()) {
             return new Intake(List.of(), known, leftOut, nothing -> {});
         }
-        var edit = new Edit("bring in notes", changes);
+        var edit = new Edit(ExchangeWords.say("bring in notes"), changes);
         return new Intake(
                 Intake.rows(edit, entry -> List.of(heading(entry))), known, leftOut, watching -> journal.apply(edit));
     }
@@ -85,7 +90,8 @@ public final class DatedNotes {
             return List.of(place);
         }
         if (!Files.isDirectory(place)) {
-            throw new ExchangeRefused("notes " + place + " are not there; accepted: a text file, or a folder of them");
+            throw new ExchangeRefused(
+                    ExchangeWords.say("notes {0} are not there; accepted: a text file, or a folder of them", place));
         }
         try (Stream<Path> files = Files.walk(place)) {
             return files.filter(Files::isRegularFile)

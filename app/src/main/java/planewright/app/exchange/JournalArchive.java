@@ -84,7 +84,7 @@ public final class JournalArchive {
         if (Files.isRegularFile(file)) {
             add(file);
         } else {
-            leftOut.add(new LeftOut(name(file), "it is missing"));
+            leftOut.add(new LeftOut(name(file), ExchangeWords.say("it is missing")));
         }
     }
 
@@ -110,7 +110,7 @@ public final class JournalArchive {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
                 if (!folder.equals(place) && folder.getFileName().toString().startsWith(".")) {
-                    leftOut.add(new LeftOut(name(folder), "it is hidden"));
+                    leftOut.add(new LeftOut(name(folder), ExchangeWords.say("it is hidden")));
                     return FileVisitResult.SKIP_SUBTREE;
                 }
                 return FileVisitResult.CONTINUE;
@@ -119,7 +119,7 @@ public final class JournalArchive {
             @Override
             public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
                 if (!attributes.isRegularFile()) {
-                    leftOut.add(new LeftOut(name(file), "it is a link or a device"));
+                    leftOut.add(new LeftOut(name(file), ExchangeWords.say("it is a link or a device")));
                 } else if (!name(file).equals(".lock") && !SafeFile.isLeftOver(file)) {
                     add(file);
                 }
@@ -129,7 +129,9 @@ public final class JournalArchive {
             @Override
             public FileVisitResult visitFileFailed(Path file, IOException failure) {
                 leftOut.add(new LeftOut(
-                        name(file), "it cannot be read (" + failure.getClass().getSimpleName() + ")"));
+                        name(file),
+                        ExchangeWords.say(
+                                "it cannot be read ({0})", failure.getClass().getSimpleName())));
                 return FileVisitResult.CONTINUE;
             }
         });
@@ -142,7 +144,7 @@ public final class JournalArchive {
         if (problem.isPresent()) {
             leftOut.add(new LeftOut(name, problem.get()));
         } else if (!files.containsKey(name) && !keys.add(ArchiveName.key(name))) {
-            leftOut.add(new LeftOut(name, "on some systems its name is that of another file"));
+            leftOut.add(new LeftOut(name, ExchangeWords.say("on some systems its name is that of another file")));
         } else if (Files.isRegularFile(file)) {
             files.put(name, file);
         }

@@ -23,8 +23,9 @@ public final class OutlineFile {
             throws IOException {
         Slow.work("taking an outline out");
         var hash = template.outline()
-                .orElseThrow(() -> new ExchangeRefused("template '" + template.name() + "' is a "
-                        + template.kind().word() + "; accepted: an outline"));
+                .orElseThrow(() -> new ExchangeRefused(ExchangeWords.say(
+                        "template '{0}' is a {1}; accepted: an outline",
+                        template.name(), template.kind().word())));
         var target = Target.file(file, replace);
         Target.outside(target, journal.folder());
         journal.outlines().read(hash);

@@ -62,7 +62,10 @@ final class PagePictures {
             small = views[1];
         } catch (IOException unusable) {
             leftOut.add(new LeftOut(
-                    file.getFileName().toString(), Files.exists(file) ? "it cannot be decoded" : "it is missing"));
+                    file.getFileName().toString(),
+                    Files.exists(file)
+                            ? ExchangeWords.say("it cannot be decoded")
+                            : ExchangeWords.say("it is missing")));
             return Optional.empty();
         }
         tellPlace += PictureShelf.tellsPlace(file) ? 1 : 0;

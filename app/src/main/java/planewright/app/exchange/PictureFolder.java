@@ -72,7 +72,8 @@ public final class PictureFolder {
             Watch watch)
             throws IOException {
         if (!Files.isDirectory(folder)) {
-            throw new ExchangeRefused("folder " + folder + " is not there; accepted: a folder of JPEG or PNG pictures");
+            throw new ExchangeRefused(
+                    ExchangeWords.say("folder {0} is not there; accepted: a folder of JPEG or PNG pictures", folder));
         }
         var seen = see(journal, build, List.of(folder), otherwise.map(day -> day.atTime(DateText.NOON)), now, watch);
         return seen.of(seen.pictures());
@@ -96,8 +97,9 @@ public final class PictureFolder {
             throws IOException {
         Slow.work("looking at pictures");
         if (journal.readOnly().isPresent()) {
-            throw new ExchangeRefused("journal " + journal.folder() + " is open for reading only: "
-                    + journal.readOnly().get());
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "journal {0} is open for reading only: {1}",
+                    journal.folder(), journal.readOnly().get()));
         }
         return new PictureFolder(journal.journal(), journal.pictures(), build, otherwise, now).see(places, watch);
     }
@@ -119,7 +121,9 @@ public final class PictureFolder {
                 .forEach(entry -> entry.pictures()
                         .forEach(picture -> places.putIfAbsent(
                                 picture.hash(),
-                                "is in the log already, on " + entry.at().toLocalDate())));
+                                ExchangeWords.say(
+                                        "is in the log already, on {0}",
+                                        ExchangeWords.day(entry.at().toLocalDate())))));
         var found = new ArrayList<Seen>();
         for (var place : wanted) {
             for (var file : files(place)) {
@@ -148,7 +152,7 @@ public final class PictureFolder {
     private Optional<Seen> look(String name, Path file) {
         try {
             var picture = shelf.check(file);
-            var place = places.putIfAbsent(picture.hash(), "is the same picture as " + name);
+            var place = places.putIfAbsent(picture.hash(), ExchangeWords.say("is the same picture as {0}", name));
             if (place != null) {
                 known.add(new LeftOut(name, place));
                 return Optional.empty();
@@ -160,14 +164,18 @@ public final class PictureFolder {
             places.remove(picture.hash());
             leftOut.add(new LeftOut(
                     name,
-                    at.map(time -> "was taken on " + time.toLocalDate()
-                                    + ", which is still to come: set the camera's clock, and the picture's date")
-                            .orElse("does not say when it was taken; name the day to put it into")));
+                    at.map(time -> ExchangeWords.say(
+                                    "was taken on {0}, which is still to come: set the camera's clock, and the "
+                                            + "picture's date",
+                                    time.toLocalDate()))
+                            .orElse(ExchangeWords.say("does not say when it was taken; name the day to put it into"))));
         } catch (PictureRefused refused) {
             leftOut.add(new LeftOut(name, refused.getMessage().replace("picture " + file + " ", "")));
         } catch (IOException unreadable) {
-            leftOut.add(
-                    new LeftOut(name, "cannot be read (" + unreadable.getClass().getSimpleName() + ")"));
+            leftOut.add(new LeftOut(
+                    name,
+                    ExchangeWords.say(
+                            "cannot be read ({0})", unreadable.getClass().getSimpleName())));
         }
         return Optional.empty();
     }
@@ -189,8 +197,8 @@ public final class PictureFolder {
                     added.add(picture);
                 }
                 if (!picture.equals(each.picture())) {
-                    throw new ExchangeRefused(
-                            "picture " + each.file() + " has changed since it was looked at; look again");
+                    throw new ExchangeRefused(ExchangeWords.say(
+                            "picture {0} has changed since it was looked at; look again", each.file()));
                 }
             }
             journal.apply(edit(found));
@@ -238,7 +246,7 @@ public final class PictureFolder {
                 if (attributes.isRegularFile() && (file.equals(place) || !isHidden(file))) {
                     files.add(file);
                 } else if (!attributes.isRegularFile()) {
-                    leftOut.add(new LeftOut(name(place, file), "is a link or a device"));
+                    leftOut.add(new LeftOut(name(place, file), ExchangeWords.say("is a link or a device")));
                 }
                 return FileVisitResult.CONTINUE;
             }
@@ -247,7 +255,8 @@ public final class PictureFolder {
             public FileVisitResult visitFileFailed(Path file, IOException failure) {
                 leftOut.add(new LeftOut(
                         name(place, file),
-                        "cannot be read (" + failure.getClass().getSimpleName() + ")"));
+                        ExchangeWords.say(
+                                "cannot be read ({0})", failure.getClass().getSimpleName())));
                 return FileVisitResult.CONTINUE;
             }
         });

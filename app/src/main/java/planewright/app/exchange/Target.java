@@ -15,10 +15,11 @@ final class Target {
      */
     static Path file(Path file, boolean replace) throws IOException {
         if (Files.isDirectory(file)) {
-            throw new ExchangeRefused("'" + file + "' is a folder; accepted: a file");
+            throw new ExchangeRefused(ExchangeWords.say("'{0}' is a folder; accepted: a file", file));
         }
         if (Files.exists(file) && !replace) {
-            throw new ExchangeRefused("file " + file + " is there already; name another one, or say to replace it");
+            throw new ExchangeRefused(
+                    ExchangeWords.say("file {0} is there already; name another one, or say to replace it", file));
         }
         return file.toAbsolutePath().normalize();
     }
@@ -28,7 +29,7 @@ final class Target {
         if (target.startsWith(journal.toAbsolutePath().normalize())
                 || Files.isDirectory(target.getParent())
                         && target.getParent().toRealPath().startsWith(journal.toRealPath())) {
-            throw new ExchangeRefused("'" + target + "' lies in the journal; name a place outside it");
+            throw new ExchangeRefused(ExchangeWords.say("'{0}' lies in the journal; name a place outside it", target));
         }
     }
 }

@@ -60,8 +60,8 @@ final class ZipListing {
     private List<Item> items(Limits limits) throws IOException {
         var directory = directory();
         if (directory.entries() > limits.entries()) {
-            throw new ExchangeRefused("archive " + file + " has " + directory.entries() + " entries; accepted: up to "
-                    + limits.entries());
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} has {1} entries; accepted: up to {2}", file, directory.entries(), limits.entries()));
         }
         if (directory.from() < 0
                 || directory.length() < 0
@@ -69,8 +69,9 @@ final class ZipListing {
             throw damaged(file);
         }
         if (directory.length() > MOST_BYTES) {
-            throw new ExchangeRefused("archive " + file + " has a directory of " + (directory.length() >> 20)
-                    + " MB; accepted: up to " + (MOST_BYTES >> 20) + " MB");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} has a directory of {1} MB; accepted: up to {2} MB",
+                    file, (directory.length() >> 20), (MOST_BYTES >> 20)));
         }
         var bytes = bytes(directory.from(), Math.toIntExact(directory.length()));
         var items = new ArrayList<Item>();
@@ -90,8 +91,8 @@ final class ZipListing {
         int more = (bytes.getShort(at + 30) & 0xFFFF) + (bytes.getShort(at + 32) & 0xFFFF);
         int mode = bytes.getInt(at + 38) >>> 16;
         if ((bytes.getShort(at + 8) & LOCKED) != 0) {
-            throw new ExchangeRefused(
-                    "archive " + file + " is locked with a password; unlock it with the program that made it");
+            throw new ExchangeRefused(ExchangeWords.say(
+                    "archive {0} is locked with a password; unlock it with the program that made it", file));
         }
         if (at + ENTRY_LENGTH + name + more > bytes.limit()) {
             throw damaged(file);
@@ -116,13 +117,14 @@ final class ZipListing {
         for (int at = length - END_LENGTH; at >= 0; at--) {
             if (tail.getInt(at) == END) {
                 if (at + END_LENGTH + (tail.getShort(at + 20) & 0xFFFF) != length) {
-                    throw new ExchangeRefused(
-                            "archive " + file + " ends in two ways: it is damaged, or built to mislead");
+                    throw new ExchangeRefused(ExchangeWords.say(
+                            "archive {0} ends in two ways: it is damaged, or built to mislead", file));
                 }
                 return directory(tail, at, from + at);
             }
         }
-        throw new ExchangeRefused("archive " + file + " is not a whole ZIP file; accepted: a ZIP file of a journal");
+        throw new ExchangeRefused(
+                ExchangeWords.say("archive {0} is not a whole ZIP file; accepted: a ZIP file of a journal", file));
     }
 
     private Directory directory(ByteBuffer tail, int at, long end) throws IOException {
@@ -160,6 +162,6 @@ final class ZipListing {
     }
 
     private static ExchangeRefused damaged(Path file) {
-        return new ExchangeRefused("archive " + file + " is damaged; take it from its source again");
+        return new ExchangeRefused(ExchangeWords.say("archive {0} is damaged; take it from its source again", file));
     }
 }

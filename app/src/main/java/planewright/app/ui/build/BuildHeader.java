@@ -24,7 +24,6 @@ import planewright.app.ui.common.PlanView;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
-import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.common.Wrapping;
 
@@ -82,18 +81,14 @@ final class BuildHeader extends JPanel {
         var name = Look.heading(build.name(), 1.5);
         name.setToolTipText(build.name());
         words.add(name);
-        words.add(Words.quiet(line(build)));
-        lineage(build).ifPresent(line -> {
-            var label = Look.quiet(line);
-            label.setToolTipText(line);
-            words.add(label);
-        });
+        words.add(oneLine(line(build)));
+        lineage(build).ifPresent(line -> words.add(oneLine(line)));
         var facts = new JPanel(new Wrapping(18, 6));
         facts.setOpaque(false);
         BuildFacts.measures(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
         words.add(facts);
         if (!build.datum().isEmpty()) {
-            words.add(Words.quiet(Texts.DATUM.text() + ": " + build.datum()));
+            words.add(oneLine(Texts.DATUM.text() + ": " + build.datum()));
         }
         var card = new Card(new Beside(14, 1));
         card.add(new PlanView(build.planform(), build.name(), 150, 96));
@@ -104,6 +99,13 @@ final class BuildHeader extends JPanel {
         actions.add(Buttons.with(Icons.COMPARE, Buttons.plain("compare-build", Texts.COMPARE_BUTTON.text(), compare)));
         card.add(actions);
         return card;
+    }
+
+    /** Cut off where the window is narrow, so that the pages keep their room; the pointer tells the rest. */
+    private static JLabel oneLine(String words) {
+        var label = Look.quiet(words);
+        label.setToolTipText(words);
+        return label;
     }
 
     private String line(BuildRecord build) {

@@ -68,7 +68,7 @@ final class InputForm extends JPanel {
     }
 
     private void group(String heading, List<Field> members) {
-        var card = new Card(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[][grow,fill]"));
+        var card = new Card(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[0:pref:,shrink 200][110:,grow,fill]"));
         if (!heading.isEmpty()) {
             card.add(Look.heading(heading, 1), "span 2");
         }
@@ -103,9 +103,9 @@ final class InputForm extends JPanel {
             return;
         }
         var label = new JLabel(field.label());
-        label.setToolTipText(field.help().isEmpty() ? null : field.help());
+        label.setToolTipText(field.help().isEmpty() ? field.label() : field.label() + ": " + field.help());
         label.setLabelFor(input.component());
-        card.add(label);
+        card.add(label, "wmin 0");
         card.add(input.component(), "wmin 60");
         Look.sized(origin, 0.85, java.awt.Font.PLAIN).setName("origin-" + field.name());
         card.add(origin, "skip 1, hidemode 3, wmin 0");

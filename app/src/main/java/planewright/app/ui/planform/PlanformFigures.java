@@ -101,6 +101,6 @@ final class PlanformFigures extends JPanel {
     }
 
     private static String tenths(double number) {
-        return Double.toString(Math.rint(number * TENTHS) / TENTHS);
+        return Amounts.of(Measured.of(Math.rint(number * TENTHS) / TENTHS, Units.NUMBER));
     }
 }

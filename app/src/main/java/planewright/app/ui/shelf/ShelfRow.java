@@ -4,6 +4,8 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -60,10 +62,9 @@ sealed interface ShelfRow {
             name = Look.sized(new JLabel(record.name()), 1, Font.BOLD);
             var layout = Terms.of(record.layout());
             detail = Look.sized(
-                    new JLabel(layout
-                            + lastEntry
-                                    .map(day -> layout.isEmpty() ? day : " · " + day)
-                                    .orElse("")),
+                    new JLabel(Stream.concat(lastEntry.stream(), Stream.of(layout))
+                            .filter(words -> !words.isEmpty())
+                            .collect(Collectors.joining(" · "))),
                     0.88,
                     Font.PLAIN);
             plan = new PlanView(record.planform(), record.name(), PLAN_WIDTH, PLAN_HEIGHT);

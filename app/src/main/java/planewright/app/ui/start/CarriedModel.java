@@ -63,7 +63,8 @@ final class CarriedModel extends AbstractTableModel {
             case WANTED -> item.wanted();
             case 1 -> Terms.of(item.what().word());
             case 2 -> Terms.of(item.name());
-            case VALUE -> item.what() == What.TEMPLATE ? Terms.of(item.value()) : item.value();
+            case VALUE ->
+                item.what() == What.TEMPLATE || item.what() == What.LAYOUT ? Terms.of(item.value()) : item.value();
             case 4 ->
                 item.scaling() == Scaling.STAYS || shown.orElseThrow().size() == 1
                         ? ""
@@ -74,6 +75,9 @@ final class CarriedModel extends AbstractTableModel {
 
     @Override
     public void setValueAt(Object typed, int row, int column) {
+        if (typed.equals(getValueAt(row, column))) {
+            return;
+        }
         var item = item(row);
         var changed = column == WANTED ? item.wanted((Boolean) typed) : item.withValue((String) typed);
         shown = Optional.of(shown.orElseThrow().with(row, changed));

@@ -22,6 +22,7 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.Words;
 import planewright.shared.material.Cautions;
 
@@ -85,7 +86,9 @@ final class TemplateCard extends Card {
     }
 
     private static String names(List<BuildDayRecord> days) {
-        return days.stream().map(each -> each.name() + " (" + each.date() + ")").collect(Collectors.joining(", "));
+        return days.stream()
+                .map(each -> each.name() + " (" + Times.date(each.date()) + ")")
+                .collect(Collectors.joining(", "));
     }
 
     private static void step(int number, StepRecord step, JPanel words) {
