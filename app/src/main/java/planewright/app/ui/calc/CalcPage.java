@@ -25,6 +25,7 @@ import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.plugins.PluginsPage;
@@ -90,7 +91,7 @@ public final class CalcPage extends JPanel {
         });
         find();
         room.program().onPlugins(() -> EventQueue.invokeLater(this::find));
-        room.onChange(this::journalChanged);
+        WhenShown.refresh(this, room, this::journalChanged);
         room.onCalculatorWanted(this::choose);
     }
 
@@ -140,7 +141,9 @@ public final class CalcPage extends JPanel {
             left.revalidate();
             left.repaint();
         }
-        prefill();
+        if (isShowing()) {
+            prefill();
+        }
     }
 
     private void choose(String id) {

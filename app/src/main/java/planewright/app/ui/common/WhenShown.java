@@ -20,4 +20,13 @@ public final class WhenShown {
             }
         });
     }
+
+    /** Runs whenever the page is no longer to be seen. */
+    public static void onHide(JComponent page, Runnable hidden) {
+        page.addHierarchyListener(event -> {
+            if ((event.getChangeFlags() & HierarchyEvent.SHOWING_CHANGED) != 0 && !page.isShowing()) {
+                hidden.run();
+            }
+        });
+    }
 }

@@ -65,7 +65,7 @@ final class EntryCard extends Card {
             add(Markup.of(entry.text()));
         }
         entry.keptResult().ifPresent(kept -> add(new KeptPanel(room, entry, kept)));
-        told = facts();
+        told = told();
         addFacts();
         entry.joints().forEach(joint -> add(Words.of(joint(joint))));
         entry.flights().forEach(each -> add(Words.of(Texts.FLIGHT.text(EntryWords.flight(each)))));
@@ -79,14 +79,13 @@ final class EntryCard extends Card {
         }
     }
 
-    /** Whether this card needs no redrawing: marks of time and of staleness may change without the entry. */
+    /** Whether this card needs no redrawing: units, the time that a joint has left and marks of staleness change without the entry. */
     boolean stillShows(BuildRecord nowBuild, EntryRecord now) {
         return entry.equals(now)
                 && build.name().equals(nowBuild.name())
                 && style.equals(Look.style())
-                && told.equals(facts())
-                && entry.keptResult().isEmpty()
-                && entry.joints().isEmpty();
+                && told.equals(told())
+                && entry.keptResult().isEmpty();
     }
 
     /** Tells when it was: under a heading of its day the time is enough; with the day where it is seen without one. */
@@ -137,11 +136,13 @@ final class EntryCard extends Card {
                 .toList();
     }
 
-    /** What the chips say, in the units that the builder prefers now. */
-    private List<String> facts() {
-        return Stream.concat(
+    /** What the chips say in the units that the builder prefers now, and the joints of the time they have left. */
+    private List<String> told() {
+        return Stream.of(
                         Reading.of(List.of(entry)).stream().map(each -> MeasurementChip.text(room, each)),
-                        setUp().stream())
+                        setUp().stream(),
+                        entry.joints().stream().map(this::joint))
+                .flatMap(each -> each)
                 .toList();
     }
 

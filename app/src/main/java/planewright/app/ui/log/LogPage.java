@@ -5,8 +5,6 @@ import java.awt.Rectangle;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashMap;
@@ -33,6 +31,7 @@ import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
@@ -42,13 +41,12 @@ import planewright.app.ui.common.Workroom;
  */
 public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEditor.Ending {
     private static final long serialVersionUID = 1L;
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofLocalizedDate(FormatStyle.FULL);
     private static final int AT_ONCE = 20;
     private static final int EDGE = 10;
 
     private final transient Workroom room;
     private final Column column = new Column(EDGE, EDGE);
-    private final transient Map<String, EntryCard> cards = new HashMap<>();
+    private final transient LogCards cards;
     /** What was closed with changes and not saved, by build. */
     private final transient Map<String, EntryEditor> discarded = new HashMap<>();
 
@@ -65,10 +63,15 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
     private transient Optional<String> shown = Optional.empty();
     private transient Optional<String> marked = Optional.empty();
     private int limit = AT_ONCE;
+    private transient List<JComponent> above = List.of();
+    private boolean laying;
+    /** Whether the marked entry is still to be scrolled to. */
+    private boolean revealing;
 
     public LogPage(Workroom room) {
         super(new MigLayout("insets 6 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
         this.room = room;
+        cards = new LogCards(room, entry -> edit(entry, Optional.of(entry)));
         setName("log");
         pictures = new PicturesIn(room, this::showPreview, this::refresh);
         var bar = new JPanel(new MigLayout("insets 0 10 0 10, fillx", "[]push[][]"));
@@ -88,10 +91,9 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
         add(bar, "wrap");
         add(column.scrolled());
         PictureIntake.on(column, this::takeFiles, this::takePasted);
-        room.onChange(this::refresh);
-        room.onEntryWanted(this::showEntry);
         drafting = new Drafting(room, editors::values, this::refresh);
-        refresh();
+        WhenShown.refresh(this, room, this::refresh);
+        room.onEntryWanted(this::showEntry);
     }
 
     /** Begins an entry, or goes on with the one that is being written. */
@@ -208,8 +210,8 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
             }
         }
         marked = Optional.of(id);
+        revealing = true;
         refresh();
-        SwingUtilities.invokeLater(() -> Optional.ofNullable(cards.get(id)).ifPresent(this::reveal));
     }
 
     private void reveal(JComponent card) {
@@ -219,55 +221,103 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
     }
 
     private void refresh() {
+        cards.changed();
         var build = room.build();
         if (!build.map(BuildRecord::id).equals(shown)) {
             shown = build.map(BuildRecord::id);
             limit = AT_ONCE;
             marked = Optional.empty();
+            revealing = false;
             cards.clear();
             column.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
         }
-        column.removeAll();
-        build.ifPresent(this::fill);
-        column.revalidate();
-        column.repaint();
+        above = build.map(this::above).orElse(List.of());
+        lay();
     }
 
-    private void fill(BuildRecord build) {
-        var log = newestFirst();
+    /** Shows what is there, and goes on soon where cards are still to be made. */
+    private void lay() {
+        cards.begin();
+        var all = new ArrayList<>(above);
+        room.build()
+                .filter(build -> shown.filter(build.id()::equals).isPresent())
+                .ifPresent(build -> fill(build, all));
+        column.fill(all);
+        if (cards.isMore()) {
+            layMore();
+        } else if (revealing) {
+            revealing = false;
+            SwingUtilities.invokeLater(() -> marked.flatMap(cards::known).ifPresent(this::reveal));
+        }
+    }
+
+    private void layMore() {
+        if (!laying) {
+            laying = true;
+            SwingUtilities.invokeLater(() -> {
+                laying = false;
+                lay();
+            });
+        }
+    }
+
+    /** What stands above the entries. */
+    private List<JComponent> above(BuildRecord build) {
+        var log = room.journal().log(build.id());
         var editor = Optional.ofNullable(editors.get(build.id()));
-        drafting.offers(build.id(), this).forEach(column::add);
-        pictures.preview(build.id()).ifPresent(column::add);
+        var all = new ArrayList<>(drafting.offers(build.id(), this));
+        pictures.preview(build.id()).ifPresent(all::add);
         editor.filter(open -> log.stream().noneMatch(entry -> entry.id().equals(open.entryId())))
-                .ifPresent(column::add);
+                .ifPresent(all::add);
         if (editor.isEmpty() && discarded.containsKey(build.id())) {
-            column.add(bringBack(build, discarded.get(build.id())));
+            all.add(bringBack(build, discarded.get(build.id())));
         }
         if (log.isEmpty() && editor.isEmpty()) {
-            column.add(Words.quiet(Texts.EMPTY_LOG.text()));
+            all.add(Words.quiet(Texts.EMPTY_LOG.text()));
         }
+        return all;
+    }
+
+    private void fill(BuildRecord build, List<JComponent> all) {
+        var log = newestFirst();
+        var editor = Optional.ofNullable(editors.get(build.id()));
         Optional<LocalDate> day = Optional.empty();
         for (var entry : log.subList(0, Math.min(limit, log.size()))) {
+            var edited = editor.filter(open -> open.entryId().equals(entry.id()));
+            var card = edited.isPresent() ? edited : card(build, entry);
+            if (card.isEmpty()) {
+                return;
+            }
             var date = entry.at().toLocalDate();
             if (day.filter(date::equals).isEmpty()) {
                 day = Optional.of(date);
-                column.add(Look.heading(DAY.format(date), 1.05));
+                all.add(cards.heading(date));
             }
-            if (editor.filter(open -> open.entryId().equals(entry.id())).isPresent()) {
-                column.add(editor.get());
-            } else {
-                column.add(card(build, entry));
-            }
+            all.add(card.get());
         }
         if (log.size() > limit) {
-            var older = new JPanel(new MigLayout("insets 0, fillx", "[center]"));
-            older.setOpaque(false);
-            older.add(Buttons.of("older", Texts.OLDER.text(log.size() - limit), () -> {
-                limit += AT_ONCE;
-                refresh();
-            }));
-            column.add(older);
+            all.add(older(log.size() - limit));
         }
+    }
+
+    private Optional<? extends JComponent> card(BuildRecord build, EntryRecord entry) {
+        boolean wanted = marked.filter(entry.id()::equals).isPresent();
+        var card = cards.card(build, entry);
+        card.ifPresent(each -> {
+            each.setMarked(wanted);
+            each.tellWhen(wanted);
+        });
+        return card;
+    }
+
+    private JPanel older(int left) {
+        var older = new JPanel(new MigLayout("insets 0, fillx", "[center]"));
+        older.setOpaque(false);
+        older.add(Buttons.of("older", Texts.OLDER.text(left), () -> {
+            limit += AT_ONCE;
+            refresh();
+        }));
+        return older;
     }
 
     /** What was discarded by a slip of the finger is not gone until something else is discarded. */
@@ -281,18 +331,6 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
             refresh();
         }));
         return row;
-    }
-
-    private EntryCard card(BuildRecord build, EntryRecord entry) {
-        var card = cards.compute(
-                entry.id(),
-                (id, kept) -> kept != null && kept.stillShows(build, entry)
-                        ? kept
-                        : new EntryCard(room, build, entry, () -> edit(entry, Optional.of(entry))));
-        boolean wanted = marked.filter(entry.id()::equals).isPresent();
-        card.setMarked(wanted);
-        card.tellWhen(wanted);
-        return card;
     }
 
     private List<EntryRecord> newestFirst() {

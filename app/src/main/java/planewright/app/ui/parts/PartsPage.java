@@ -14,6 +14,7 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
@@ -51,8 +52,7 @@ public final class PartsPage extends JPanel {
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         table.setDefaultRenderer(String.class, new PartCells());
         sum.setName("parts-sum");
-        room.onChange(this::refresh);
-        refresh();
+        WhenShown.refresh(this, room, this::refresh);
     }
 
     private void refresh() {

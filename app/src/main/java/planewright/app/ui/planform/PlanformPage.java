@@ -25,6 +25,7 @@ import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.shared.lattice.BalanceBand;
@@ -110,8 +111,7 @@ public final class PlanformPage extends JPanel {
         });
         view.onHold(this::tellHolding);
         draft.onChange(this::refresh);
-        room.onChange(draft::refresh);
-        draft.refresh();
+        WhenShown.refresh(this, room, draft::refresh);
     }
 
     private JScrollPane page() {

@@ -9,6 +9,8 @@ import java.awt.event.MouseEvent;
 import java.io.IOException;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -26,12 +28,14 @@ import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Column;
+import planewright.app.ui.common.Gradually;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
@@ -48,11 +52,11 @@ public final class SearchPage extends JPanel {
     private final transient Workroom room;
     private final transient Background.Latest questions;
     private final Column column = new Column(10, 10);
+    private final transient Gradually gradually = new Gradually(column);
     private final JLabel told = Look.sized(new JLabel(" "), 1, Font.BOLD);
     private final FilterBar filters;
     private final Timer rest = new Timer(REST_MILLIS, event -> ask());
     private String typed = "";
-    private boolean asked;
     private boolean waiting;
     private int limit = AT_ONCE;
 
@@ -68,6 +72,7 @@ public final class SearchPage extends JPanel {
         add(told, "wmin 0, gapleft 10");
         add(column.scrolled());
         room.onChange(this::again);
+        WhenShown.onHide(this, this::forget);
         room.program().onIndexing((done, all) -> EventQueue.invokeLater(() -> wait(done, all)));
     }
 
@@ -75,7 +80,6 @@ public final class SearchPage extends JPanel {
     public void find(String words) {
         limit = AT_ONCE;
         typed = words;
-        asked = true;
         if (words.isBlank()) {
             ask();
         } else {
@@ -90,9 +94,17 @@ public final class SearchPage extends JPanel {
     }
 
     private void again() {
-        if (asked) {
+        if (isShowing()) {
             ask();
         }
+    }
+
+    /** Nobody sees the hits: they are found anew when the page comes to the front. */
+    private void forget() {
+        rest.stop();
+        questions.drop();
+        gradually.drop();
+        column.removeAll();
     }
 
     private interface Asking {
@@ -126,14 +138,11 @@ public final class SearchPage extends JPanel {
             filters.show(hits);
         }
         column.removeAll();
-        for (var hit : hits.hits()) {
-            column.add(card(hit, hit.entry()));
-        }
-        if (hits.total() > hits.hits().size()) {
-            column.add(more(hits.total() - hits.hits().size()));
-        }
-        column.revalidate();
-        column.repaint();
+        gradually.fill(Stream.concat(
+                hits.hits().stream().<Supplier<JComponent>>map(hit -> () -> card(hit, hit.entry())),
+                Stream.of(hits.total() - hits.hits().size())
+                        .filter(left -> left > 0)
+                        .map(left -> () -> more(left))));
     }
 
     private static String told(Question question, Hits hits) {

@@ -2,8 +2,11 @@ package planewright.app.ui.shelf;
 
 import java.awt.Insets;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
@@ -33,6 +36,7 @@ public final class ShelfPage extends JPanel {
 
     private final transient Workroom room;
     private final DefaultListModel<ShelfRow> rows = new DefaultListModel<>();
+    private final transient Map<String, ShelfRow.OfBuild> ofBuilds = new HashMap<>();
     private final JList<ShelfRow> list = new JList<>(rows) {
         private static final long serialVersionUID = 1L;
 
@@ -105,17 +109,37 @@ public final class ShelfPage extends JPanel {
             var same = found.stream().filter(build -> build.life() == life).toList();
             if (!same.isEmpty()) {
                 made.add(new ShelfRow.Heading(Terms.of(life.word())));
-                same.forEach(build -> made.add(new ShelfRow.OfBuild(build, lastEntry(build))));
+                same.forEach(build -> made.add(row(build)));
             }
         }
         if (made.isEmpty()) {
             made.add(new ShelfRow.Heading(
                     wanted.isEmpty() ? Texts.EMPTY_SHELF.text() : Texts.NO_SUCH_BUILD.text(filter.getText())));
         }
-        rows.clear();
-        rows.addAll(made);
+        if (!made.equals(Collections.list(rows.elements()))) {
+            rows.clear();
+            rows.addAll(made);
+        }
         room.build().ifPresent(this::mark);
         filling = false;
+    }
+
+    /** A row that shows the same is kept: each has a drawing, and there may be hundreds. */
+    private ShelfRow row(BuildRecord build) {
+        var last = lastEntry(build);
+        return ofBuilds.compute(
+                build.id(),
+                (id, kept) -> kept != null && kept.shows(build, last) ? kept : new ShelfRow.OfBuild(build, last));
+    }
+
+    /** Rows are made anew in another look: they lie in the list, not in the window. */
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        if (ofBuilds != null) {
+            ofBuilds.clear();
+            fill();
+        }
     }
 
     /** What is at work comes first. */
@@ -133,8 +157,10 @@ public final class ShelfPage extends JPanel {
     private void mark(BuildRecord build) {
         for (int i = 0; i < rows.size(); i++) {
             if (rows.get(i).build().filter(build.id()::equals).isPresent()) {
-                list.setSelectedIndex(i);
-                list.ensureIndexIsVisible(i);
+                if (list.getSelectedIndex() != i) {
+                    list.setSelectedIndex(i);
+                    list.ensureIndexIsVisible(i);
+                }
             }
         }
     }

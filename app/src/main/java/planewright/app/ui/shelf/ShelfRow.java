@@ -51,6 +51,7 @@ sealed interface ShelfRow {
         private static final int PLAN_HEIGHT = 44;
 
         private final BuildRecord record;
+        private final Optional<String> lastEntry;
         private final JPanel panel = new JPanel(
                 new MigLayout("insets 5 8 5 8, gap 0 1, wmin 0", "[]10[grow,fill]", "[grow,bottom][grow,top]"));
         private final PlanView plan;
@@ -59,6 +60,7 @@ sealed interface ShelfRow {
 
         OfBuild(BuildRecord record, Optional<String> lastEntry) {
             this.record = record;
+            this.lastEntry = lastEntry;
             name = Look.sized(new JLabel(record.name()), 1, Font.BOLD);
             var layout = Terms.of(record.layout());
             detail = Look.sized(
@@ -72,6 +74,11 @@ sealed interface ShelfRow {
             panel.add(name, "wrap, wmin 0");
             panel.add(detail, "wmin 0");
             panel.setToolTipText(record.name() + ": " + detail.getText());
+        }
+
+        /** Whether it shows the same. */
+        boolean shows(BuildRecord now, Optional<String> lastEntry) {
+            return record.equals(now) && this.lastEntry.equals(lastEntry);
         }
 
         @Override
