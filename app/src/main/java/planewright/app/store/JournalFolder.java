@@ -51,6 +51,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     private final AtomicLong saves = new AtomicLong();
     private final Instant opened;
     private volatile boolean catalogued;
+    private boolean swept;
     private Optional<Watch> watch = Optional.empty();
 
     private JournalFolder(Path folder, JournalLock lock, UserFolders user) throws IOException {
@@ -185,14 +186,20 @@ public final class JournalFolder implements Storage, AutoCloseable {
         if (!isJournal(folder)) {
             throw new JournalRefused(unreachable());
         }
-        if (readOnly.isEmpty()) {
+        sweep();
+        survey.look(journal, saves::get, folder -> true, progress);
+        keepCatalogue();
+    }
+
+    /** Removes what killed saves have left, once: while this program holds the lock, no other leaves any. */
+    private synchronized void sweep() throws IOException {
+        if (readOnly.isEmpty() && !swept) {
             SafeFile.sweepFlat(folder);
             for (var ours : List.of(RecordFiles.TEMPLATES, "outlines", "photos", "schema", "bin")) {
                 SafeFile.sweep(folder.resolve(ours));
             }
+            swept = true;
         }
-        survey.look(journal, saves::get, folder -> true, progress);
-        keepCatalogue();
     }
 
     /**
