@@ -1,12 +1,13 @@
 package planewright.app.calc;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import planewright.api.journal.Entry;
 import planewright.api.journal.Joint;
-import planewright.api.journal.JournalReader;
 import planewright.api.journal.JournalReader.Dated;
 
 /**
@@ -18,18 +19,14 @@ public record Joints(List<Dated<Joint>> newestFirst) {
     /** Of a log in order of time. */
     public static Joints of(List<? extends Entry> log) {
         var all = new ArrayList<Dated<Joint>>();
-        log.forEach(entry -> entry.joints().forEach(joint -> all.add(0, new Dated<>(joint, entry))));
+        log.forEach(entry -> entry.joints().forEach(joint -> all.add(new Dated<>(joint, entry))));
+        Collections.reverse(all);
         all.sort(Comparator.comparing((Dated<Joint> dated) -> dated.what().start())
                 .reversed());
-        var newest = new ArrayList<Dated<Joint>>();
-        for (var dated : all) {
-            if (newest.stream()
-                    .noneMatch(other -> JournalReader.sameName(
-                            other.what().name(), dated.what().name()))) {
-                newest.add(dated);
-            }
-        }
-        return new Joints(List.copyOf(newest));
+        var names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+        return new Joints(all.stream()
+                .filter(dated -> names.add(dated.what().name().strip()))
+                .toList());
     }
 
     Optional<Dated<Joint>> newest() {

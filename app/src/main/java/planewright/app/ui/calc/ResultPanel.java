@@ -1,5 +1,6 @@
 package planewright.app.ui.calc;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.util.LinkedHashMap;
@@ -131,7 +132,7 @@ final class ResultPanel extends JPanel {
         var row = new JPanel(new Beside(8, 1));
         row.setOpaque(false);
         var grade = Look.sized(new JLabel(Terms.of(finding.grade().word())), 1, Font.BOLD);
-        grade.setPreferredSize(new Dimension(GRADE_WIDTH, grade.getPreferredSize().height));
+        grade.setPreferredSize(new Dimension(UIScale.scale(GRADE_WIDTH), grade.getPreferredSize().height));
         grade.setForeground(Look.colour(
                 switch (finding.grade()) {
                     case FINE -> "fine";

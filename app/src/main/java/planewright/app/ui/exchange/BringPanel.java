@@ -1,5 +1,6 @@
 package planewright.app.ui.exchange;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -108,7 +109,7 @@ final class BringPanel extends JPanel {
     }
 
     static JPanel row(String label, javax.swing.JComponent field) {
-        var row = new JPanel(new MigLayout("insets 0, fillx", "[220!,left][grow,fill]"));
+        var row = new JPanel(new MigLayout("insets 0, fillx", "[" + UIScale.scale(220) + "!,left][grow,fill]"));
         row.setOpaque(false);
         var words = new javax.swing.JLabel(label);
         words.setLabelFor(field);

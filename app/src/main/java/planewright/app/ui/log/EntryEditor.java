@@ -1,5 +1,6 @@
 package planewright.app.ui.log;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.List;
@@ -258,7 +259,9 @@ public final class EntryEditor extends Card {
     }
 
     private void layOut() {
-        var head = new JPanel(new MigLayout("insets 0, gap 6, fillx", "[][150!][][130!][][grow,fill]"));
+        var head = new JPanel(new MigLayout(
+                "insets 0, gap 6, fillx",
+                "[][" + UIScale.scale(150) + "!][][" + UIScale.scale(130) + "!][][grow,fill]"));
         head.setOpaque(false);
         kind.setRenderer(Words.choice(each -> Terms.of(((Entry.Kind) each).word())));
         Words.labelled(head, Texts.ENTRY_WHEN.text(), when, "entry-when");

@@ -1,5 +1,6 @@
 package planewright.app.ui.pictures;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -54,7 +55,7 @@ final class LargePicture extends JPanel {
         beside.add(measuring);
         besideScroll = beside.scrolled();
         besideScroll.setVisible(false);
-        add(besideScroll, "cell 1 1, w 280!, hmin 0");
+        add(besideScroll, "cell 1 1, w " + UIScale.scale(280) + "!, hmin 0");
         add(caption, "cell 0 2 2 1, wmin 0");
         add(heading, "cell 0 3 2 1, wmin 0");
         caption.addActionListener(event -> {
