@@ -13,17 +13,20 @@ import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.stream.IntStream;
 
-/** The program's own sign: an aircraft from above on a rounded ground. Drawn anew for each size, so that it is sharp in all. */
+/** The program's own sign: a tailless aircraft from above on a rounded ground. Drawn anew for each size, so that it is sharp in all. */
 public final class AppIcon {
     private static final int[] SIZES = {16, 20, 24, 32, 40, 48, 64, 128, 256};
     private static final Color GROUND = new Color(0x2f6f73);
     private static final Color AIRCRAFT = new Color(0xfffdf9);
+    private static final Color CONTROLS = new Color(0xe39a63);
     private static final double ROUND = 0.22;
 
-    /** The right half in hundredths of the sign's edge, from the nose round to the tail. */
+    /** The right half in hundredths of the sign's edge: a pod and a swept wing, from the nose round to the tail. */
     private static final double[][] HALF = {
-        {50, 14}, {54, 20}, {56, 34}, {90, 58}, {90, 66}, {56, 56}, {54, 76}, {64, 82}, {64, 87}, {50, 85}
+        {50, 19}, {54, 22}, {57, 30}, {58, 40}, {94, 66}, {94, 80}, {57, 68}, {55, 77}, {50, 80}
     };
+
+    private static final double[][] ELEVON = {{61, 63}, {61, 69.3}, {90, 78.7}, {90, 72}};
 
     private AppIcon() {}
 
@@ -55,15 +58,21 @@ public final class AppIcon {
         g.setColor(GROUND);
         g.fill(new RoundRectangle2D.Double(0, 0, edge, edge, edge * ROUND * 2, edge * ROUND * 2));
         g.setColor(AIRCRAFT);
+        fillBothSides(g, edge, HALF);
+        g.setColor(CONTROLS);
+        fillBothSides(g, edge, ELEVON);
+    }
+
+    private static void fillBothSides(Graphics2D g, int edge, double[][] points) {
         var half = new Path2D.Double();
-        half.moveTo(HALF[0][0], HALF[0][1]);
-        for (var point : HALF) {
+        half.moveTo(points[0][0], points[0][1]);
+        for (var point : points) {
             half.lineTo(point[0], point[1]);
         }
         half.closePath();
-        var right = AffineTransform.getScaleInstance(edge / 100.0, edge / 100.0);
-        g.fill(right.createTransformedShape(half));
-        right.concatenate(new AffineTransform(-1, 0, 0, 1, 100, 0));
-        g.fill(right.createTransformedShape(half));
+        var side = AffineTransform.getScaleInstance(edge / 100.0, edge / 100.0);
+        g.fill(side.createTransformedShape(half));
+        side.concatenate(new AffineTransform(-1, 0, 0, 1, 100, 0));
+        g.fill(side.createTransformedShape(half));
     }
 }
