@@ -16,7 +16,6 @@ import planewright.app.journal.EntryWords;
 import planewright.app.journal.JointRecord;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.PictureRecord;
-import planewright.shared.quantity.QuantityText;
 
 /** The page of one build: what it is, and its log from the first entry to the last. */
 final class BuildPage {
@@ -46,7 +45,10 @@ final class BuildPage {
 
     /** What a build is, in a line. */
     static String summary(BuildRecord build) {
-        return Stream.of(build.life().word(), build.layout(), "begun " + build.begun())
+        return Stream.of(
+                        ExchangeWords.say(build.life().word()),
+                        ExchangeWords.say(build.layout()),
+                        ExchangeWords.say("begun {0}", ExchangeWords.day(build.begun())))
                 .filter(words -> !words.isBlank())
                 .collect(Collectors.joining(" · "));
     }
@@ -56,13 +58,13 @@ final class BuildPage {
         page.raw("<dl>\n");
         for (var fact : BuildFacts.of(journal, build)) {
             page.raw("<div>")
-                    .line("dt", "", fact.label())
-                    .line("dd", "", fact.text())
+                    .line("dt", "", ExchangeWords.say(fact.label()))
+                    .line("dd", "", ExchangeWords.quantity(fact.value()))
                     .raw("</div>\n");
         }
         page.raw("</dl>\n");
         if (!build.datum().isBlank()) {
-            page.line("p", "quiet", "Stations are measured from: " + build.datum());
+            page.line("p", "quiet", ExchangeWords.say("Stations are measured from: {0}", build.datum()));
         }
         page.markup(build.notes());
         parts();
@@ -75,9 +77,16 @@ final class BuildPage {
 
     private void parts() {
         if (!build.parts().isEmpty()) {
-            page.raw("<details><summary>Parts: " + build.parts().size() + "</summary>\n");
+            page.raw("<details><summary>"
+                    + Html.escaped(ExchangeWords.say("Parts: {0}", build.parts().size())) + "</summary>\n");
             page.table(
-                    List.of("Part", "Group", ">Mass", ">x", ">y", ">z"),
+                    List.of(
+                            ExchangeWords.say("Part"),
+                            ExchangeWords.say("Group"),
+                            ">" + ExchangeWords.say("Mass"),
+                            ">x",
+                            ">y",
+                            ">z"),
                     build.parts().stream()
                             .map(part -> List.of(
                                     part.name(),
@@ -93,28 +102,35 @@ final class BuildPage {
 
     private void entry(EntryRecord entry) throws IOException {
         page.raw("<article id=\"" + Html.escaped(anchor(entry)) + "\">\n");
-        page.line("h2", "", entry.title().isBlank() ? entry.kind().word() : entry.title());
+        page.line(
+                "h2",
+                "",
+                entry.title().isBlank() ? ExchangeWords.say(entry.kind().word()) : entry.title());
         page.raw("<p class=\"quiet\"><time datetime=\"" + entry.at() + "\">" + time(entry.at()) + "</time> · "
-                + Html.escaped(entry.kind().word()) + " ");
+                + Html.escaped(ExchangeWords.say(entry.kind().word())) + " ");
         entry.tags().forEach(tag -> page.line("span", "tag", tag));
         page.raw("</p>\n").markup(entry.text());
         page.table(
-                List.of("Measured", ">Value", "How"),
+                List.of(ExchangeWords.say("Measured"), ">" + ExchangeWords.say("Value"), ExchangeWords.say("How")),
                 entry.measurements().stream()
-                        .map(each -> List.of(each.name(), each.quantity().text(), each.method()))
+                        .map(each -> List.of(each.name(), ExchangeWords.quantity(each.quantity()), each.method()))
                         .toList());
         page.table(
-                List.of("Set-up", ">Value"),
+                List.of(ExchangeWords.say("Set-up"), ">" + ExchangeWords.say("Value")),
                 entry.setUp().stream()
-                        .map(each -> List.of(each.name(), each.quantity().text()))
+                        .map(each -> List.of(each.name(), ExchangeWords.quantity(each.quantity())))
                         .toList());
         entry.joints().forEach(joint -> page.line("p", "", joint(joint)));
-        entry.flights().forEach(flight -> page.line("p", "", "Flight: " + EntryWords.flight(flight)));
-        entry.repairs().forEach(repair -> page.line("p", "", "Repair: " + EntryWords.repair(repair)));
-        entry.tasks().forEach(task -> page.line("p", "", "Done: " + EntryWords.task(task)));
+        entry.flights()
+                .forEach(flight -> page.line("p", "", ExchangeWords.say("Flight: {0}", EntryWords.flight(flight))));
+        entry.repairs()
+                .forEach(repair -> page.line("p", "", ExchangeWords.say("Repair: {0}", EntryWords.repair(repair))));
+        entry.tasks().forEach(task -> page.line("p", "", ExchangeWords.say("Done: {0}", EntryWords.task(task))));
         entry.keptResult()
-                .ifPresent(kept ->
-                        page.line("p", "quiet", "Computed by " + kept.calculator() + ", version " + kept.version()));
+                .ifPresent(kept -> page.line(
+                        "p",
+                        "quiet",
+                        ExchangeWords.say("Computed by {0}, version {1}", kept.calculator(), kept.version())));
         pictures(entry.pictures());
         page.raw("</article>\n");
     }
@@ -130,7 +146,7 @@ final class BuildPage {
                     .ifPresentOrElse(
                             each -> page.raw("<a href=\"" + ROOT + each.large() + "\">" + image(each, picture.caption())
                                     + "</a>"),
-                            () -> page.line("p", "quiet", "This picture is missing."));
+                            () -> page.line("p", "quiet", ExchangeWords.say("This picture is missing.")));
             page.line("figcaption", "", picture.caption()).raw("</figure>\n");
         }
         page.raw("</div>\n");
@@ -142,19 +158,20 @@ final class BuildPage {
     }
 
     private static String joint(JointRecord joint) {
-        return "Joint: "
-                + Stream.of(joint.name(), joint.material())
-                        .filter(words -> !words.isBlank())
-                        .collect(Collectors.joining(", "))
-                + ", from " + time(joint.start())
+        var joined = Stream.of(joint.name(), joint.material())
+                .filter(words -> !words.isBlank())
+                .collect(Collectors.joining(", "));
+        return ExchangeWords.say("Joint: {0}, from {1}", joined, time(joint.start()))
                 + joint.handsOffUntil()
-                        .map(until -> ", hands off until " + time(until))
+                        .map(until -> ExchangeWords.say(", hands off until {0}", time(until)))
                         .orElse("")
-                + joint.fullyCured().map(cured -> ", cured " + time(cured)).orElse("");
+                + joint.fullyCured()
+                        .map(cured -> ExchangeWords.say(", cured {0}", time(cured)))
+                        .orElse("");
     }
 
     private static String text(Optional<? extends Measured<?>> value) {
-        return value.map(QuantityText::show).orElse("");
+        return value.map(ExchangeWords::quantity).orElse("");
     }
 
     private static String time(LocalDateTime time) {

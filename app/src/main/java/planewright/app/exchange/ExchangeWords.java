@@ -5,13 +5,17 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
 import planewright.api.calculator.Language;
+import planewright.api.quantity.Measured;
+import planewright.app.journal.Said;
+import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.Written;
 
 /** What is said of what comes in and goes out, in the language that is shown. */
 final class ExchangeWords {
     private ExchangeWords() {}
 
     static String say(String english, Object... values) {
-        return Language.of(locale(), ExchangeWords.class).say(english, values);
+        return Language.of(locale(), ExchangeWords.class).and(Said.class).say(english, values);
     }
 
     static String day(LocalDate day) {
@@ -22,7 +26,16 @@ final class ExchangeWords {
                         .format(day);
     }
 
-    private static Locale locale() {
+    static String quantity(Measured<?> value) {
+        return QuantityText.show(value, locale());
+    }
+
+    /** What was written stays so in English, where both signs are read. */
+    static String quantity(Written value) {
+        return locale().getLanguage().equals("en") ? value.text() : value.text(locale());
+    }
+
+    static Locale locale() {
         return Locale.getDefault(Locale.Category.DISPLAY);
     }
 }

@@ -92,7 +92,9 @@ public final class JournalPages {
     private String index(PagePictures pictures) throws IOException {
         var name = journal.journal().name();
         var page = new Page("", name, name).line("h1", "", name);
-        page.raw("<noscript><p class=\"quiet\">The search needs JavaScript; the pages do not.</p></noscript>\n");
+        page.raw("<noscript>")
+                .line("p", "quiet", ExchangeWords.say("The search needs JavaScript; the pages do not."))
+                .raw("</noscript>\n");
         page.raw("<ul class=\"builds\">\n");
         for (var build : builds) {
             var log = journal.journal().log(build.id());
@@ -103,10 +105,12 @@ public final class JournalPages {
                     "p",
                     "quiet",
                     log.isEmpty()
-                            ? "no entries yet"
-                            : log.size()
-                                    + (log.size() == 1 ? " entry, " : " entries, the last ")
-                                    + log.get(log.size() - 1).at().toLocalDate());
+                            ? ExchangeWords.say("no entries yet")
+                            : ExchangeWords.say(
+                                    log.size() == 1 ? "{0} entry, {1}" : "{0} entries, the last {1}",
+                                    log.size(),
+                                    ExchangeWords.day(
+                                            log.get(log.size() - 1).at().toLocalDate())));
             page.raw("</div></a></li>\n");
         }
         return page.raw("</ul>\n").done();
@@ -131,18 +135,20 @@ public final class JournalPages {
             return;
         }
         if (!Files.isDirectory(folder)) {
-            throw new ExchangeRefused("'" + folder + "' is a file; accepted: a folder");
+            throw new ExchangeRefused(ExchangeWords.say("'{0}' is a file; accepted: a folder", folder));
         }
         try (Stream<Path> files = Files.list(folder)) {
             var names = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
             if (!names.isEmpty() && !replace) {
-                throw new ExchangeRefused(
-                        "folder " + folder + " is not empty; name another one, or say to replace the pages in it");
+                throw new ExchangeRefused(ExchangeWords.say(
+                        "folder {0} is not empty; name another one, or say to replace the pages in it", folder));
             }
             names.removeAll(OURS);
             if (!names.isEmpty()) {
-                throw new ExchangeRefused("folder " + folder + " holds what is no page of a journal: "
-                        + String.join(", ", names.stream().sorted().limit(3).toList()) + "; name another one");
+                throw new ExchangeRefused(ExchangeWords.say(
+                        "folder {0} holds what is no page of a journal: {1}; name another one",
+                        folder,
+                        String.join(", ", names.stream().sorted().limit(3).toList())));
             }
         }
     }

@@ -1,10 +1,20 @@
 package planewright.app.exchange;
 
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /** Puts a page together, piece by piece. All text goes through {@link Html}. */
 final class Page {
     private final StringBuilder html = new StringBuilder();
+
+    /** What the search says, by the name under which {@code pages.js} finds it. */
+    private static final Map<String, String> FOUND = new TreeMap<>(Map.of(
+            "missing", "The words of this journal are missing: the file words.js is not there.",
+            "nothing", "Nothing found.",
+            "one", "1 entry",
+            "more", "{0} entries",
+            "first", "{0} entries, the first {1} of them"));
 
     /**
      * @param root the way from the page to the folder of all pages: empty, or {@code ../}
@@ -12,14 +22,18 @@ final class Page {
      * @param title of this page
      */
     Page(String root, String journal, String title) {
-        raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n");
+        raw("<!DOCTYPE html>\n<html lang=\"" + ExchangeWords.locale().getLanguage()
+                + "\">\n<head>\n<meta charset=\"utf-8\">\n");
         raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
         raw("<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"generator\" content=\"Planewright\">\n");
         line("title", "", title);
         raw("<link rel=\"stylesheet\" href=\"" + root + "pages.css\">\n");
-        raw("<script src=\"" + root + "pages.js\" defer></script>\n</head>\n<body data-root=\"" + root + "\">\n");
+        raw("<script src=\"" + root + "pages.js\" defer></script>\n</head>\n<body data-root=\"" + root + "\"");
+        FOUND.forEach((name, text) -> raw(" data-" + name + "=\"" + Html.escaped(ExchangeWords.say(text)) + "\""));
+        raw(">\n");
         raw("<header><a href=\"" + root + "index.html\">" + Html.escaped(journal) + "</a>\n");
-        raw("<label for=\"find\">Search <input id=\"find\" type=\"search\" autocomplete=\"off\"></label></header>\n");
+        raw("<label for=\"find\">" + Html.escaped(ExchangeWords.say("Search"))
+                + " <input id=\"find\" type=\"search\" autocomplete=\"off\"></label></header>\n");
         raw("<main>\n<section id=\"found\" aria-live=\"polite\" hidden></section>\n<div id=\"page\">\n");
     }
 

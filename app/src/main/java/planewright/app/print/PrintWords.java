@@ -7,6 +7,7 @@ import java.time.format.FormatStyle;
 import java.util.Locale;
 import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
+import planewright.app.journal.Said;
 import planewright.shared.quantity.QuantityText;
 import planewright.shared.quantity.Written;
 
@@ -18,7 +19,7 @@ final class PrintWords {
     private PrintWords() {}
 
     static String say(String english, Object... values) {
-        return Language.of(locale(), PrintWords.class).say(english, values);
+        return Language.of(locale(), PrintWords.class).and(Said.class).say(english, values);
     }
 
     static String when(LocalDateTime at) {

@@ -4,6 +4,7 @@
   const MOST = 50;
   const AROUND = 60;
   const root = document.body.dataset.root;
+  const said = document.body.dataset;
   const field = document.getElementById("find");
   const found = document.getElementById("found");
   const page = document.getElementById("page");
@@ -25,7 +26,7 @@
         { place, date, build, title, text, head: spaced(title + " " + build), all: spaced([title, build, date, text].join(" ")) }));
       show();
     };
-    script.onerror = () => say("The words of this journal are missing: the file words.js is not there.");
+    script.onerror = () => say(said.missing);
     document.head.append(script);
   }
 
@@ -54,8 +55,8 @@
     const hits = entries
       .filter(entry => terms.every(term => entry.all.includes(" " + term)))
       .sort((one, other) => inHead(one) - inHead(other) || (one.date < other.date ? 1 : -1));
-    say(hits.length === 0 ? "Nothing found." : hits.length + (hits.length === 1 ? " entry" : " entries")
-      + (hits.length > MOST ? ", the first " + MOST + " of them" : ""));
+    const words = hits.length === 0 ? said.nothing : hits.length === 1 ? said.one : hits.length > MOST ? said.first : said.more;
+    say(words.replace("{0}", hits.length).replace("{1}", MOST));
     const list = document.createElement("ol");
     hits.slice(0, MOST).forEach(hit => list.append(row(hit, terms)));
     found.append(list);

@@ -46,7 +46,9 @@ final class GermanPages {
         Hands.find(Component.class, "build-layout");
         tell("header");
         Hands.click("discard-build");
-        for (var button : new String[] {"show-templates", "show-bin", "show-exchange", "show-journals", "show-help"}) {
+        for (var button : new String[] {
+            "show-across", "show-templates", "show-notices", "show-bin", "show-exchange", "show-journals", "show-help"
+        }) {
             Hands.click(button);
             tell(button);
             Hands.click(button);
@@ -81,6 +83,10 @@ final class GermanPages {
             Hands.waitUntil("an answer", () -> answer().isPresent() && !answer().equals(before));
             tell("calculator " + item);
         }
+        Hands.click("show-plugins");
+        Hands.find(Component.class, "plugins-back");
+        tell("plugins");
+        Hands.click("plugins-back");
     }
 
     private static Optional<JComponent> answer() {

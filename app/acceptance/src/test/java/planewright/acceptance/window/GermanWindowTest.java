@@ -24,7 +24,7 @@ import org.junit.jupiter.api.io.TempDir;
 /** Where Java speaks German, nothing of the window's own is to be read in English: neither pages nor calculators. */
 class GermanWindowTest {
     /** A pattern with fewer letters of its own would be found in anything. */
-    private static final int LEAST_LETTERS = 6;
+    private static final int LEAST_LETTERS = 10;
 
     @TempDir
     Path folder;

@@ -328,7 +328,7 @@ public final class AcrossPage extends JPanel {
             Words.mark(at, "");
             return Optional.of(typed.value().getValue().doubleValue());
         } catch (QuantityProblem wrong) {
-            Words.mark(at, wrong.getMessage());
+            Words.mark(at, wrong.getLocalizedMessage());
             return Optional.empty();
         }
     }
