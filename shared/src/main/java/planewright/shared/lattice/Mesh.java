@@ -2,6 +2,7 @@ package planewright.shared.lattice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
 import planewright.api.journal.Planform;
@@ -10,7 +11,7 @@ import planewright.api.journal.Planform.Surface;
 /**
  * Lays strips and horseshoes over a planform. Surfaces share the same cuts across the span, so that a vortex trailing from
  * one passes midway between the control points of those behind it, and are cut where they cross each other's wakes; steep ones
- * have cuts of their own.
+ * have cuts of their own, where others and their wakes cross them or end on them.
  */
 final class Mesh {
     /** A panel that rises more steeply than this has cuts of its own: cosine of 60°. */
@@ -21,6 +22,9 @@ final class Mesh {
 
     /** Pieces that lie along each other more nearly than this do not cross: sine of 0.06°. */
     private static final double LEAST_TURN = 1e-3;
+
+    /** A piece whose end lies nearer to a steep one than this share of the half span ends on it. */
+    private static final double NEAR = 0.02;
 
     final List<Strip> strips = new ArrayList<>();
     final List<Horseshoe> horseshoes = new ArrayList<>();
@@ -48,15 +52,15 @@ final class Mesh {
             cut(Math.abs(piece.inner().y()));
             cut(Math.abs(piece.outer().y()));
         });
+        var laid = new ArrayList<Piece>();
         for (var piece : pieces) {
-            pieces.forEach(other -> cutWhereTheyCross(piece, other));
-        }
-        for (var piece : pieces) {
-            lay(piece);
+            pieces.forEach(other -> meeting(piece, other, 0).ifPresent(share -> cut(Math.abs(piece.y(share)))));
+            laid.add(piece);
             if (!bothSidesAlike && planform.surfaces().get(piece.surface()).mirrored()) {
-                lay(piece.mirrored());
+                laid.add(piece.mirrored());
             }
         }
+        laid.forEach(piece -> lay(piece, laid));
     }
 
     private static boolean alike(Surface surface) {
@@ -74,40 +78,54 @@ final class Mesh {
         }
     }
 
-    /** Where one piece stands across the wake of another, as seen from behind: there the flow along the piece jumps. */
-    private void cutWhereTheyCross(Piece one, Piece other) {
+    /**
+     * Where one piece stands across another or its wake, as seen from behind, as a share of the way along it: there the flow
+     * along the piece jumps.
+     *
+     * @param reach how far beyond the other's ends, m
+     */
+    private static Optional<Double> meeting(Piece one, Piece other, double reach) {
         double y = one.outer().y() - one.inner().y();
         double z = one.outer().z() - one.inner().z();
         double otherY = other.outer().y() - other.inner().y();
         double otherZ = other.outer().z() - other.inner().z();
         double turn = y * otherZ - z * otherY;
-        if (one.surface() >= other.surface() || Math.abs(turn) < LEAST_TURN * one.span() * other.span()) {
-            return;
+        if (one.surface() == other.surface() || Math.abs(turn) < LEAST_TURN * one.span() * other.span()) {
+            return Optional.empty();
         }
         double apartY = other.inner().y() - one.inner().y();
         double apartZ = other.inner().z() - one.inner().z();
         double share = (apartY * otherZ - apartZ * otherY) / turn;
         double otherShare = (apartY * z - apartZ * y) / turn;
-        if (share > 0 && share < 1 && otherShare > 0 && otherShare < 1) {
-            cut(Math.abs(one.inner().y() + share * y));
-        }
+        double beyond = reach / other.span();
+        return share > 0 && share < 1 && otherShare > -beyond && otherShare < 1 + beyond
+                ? Optional.of(share)
+                : Optional.empty();
     }
 
-    private void lay(Piece piece) {
+    private void lay(Piece piece, List<Piece> all) {
         double across = piece.outer().y() - piece.inner().y();
-        if (Math.abs(across) < STEEP * piece.span()) {
-            lay(piece, 0, 1);
-            return;
-        }
-        double low = Math.min(piece.inner().y(), piece.outer().y());
-        double high = Math.max(piece.inner().y(), piece.outer().y());
         var shares = new TreeSet<>(List.of(0.0, 1.0));
-        cuts.subSet(low + 2 * SAME * halfSpan, high - 2 * SAME * halfSpan)
-                .forEach(y -> shares.add((y - piece.inner().y()) / across));
+        if (Math.abs(across) < STEEP * piece.span()) {
+            all.forEach(
+                    other -> meeting(piece, other, NEAR * halfSpan).ifPresent(share -> addApart(shares, share, piece)));
+        } else {
+            double low = Math.min(piece.inner().y(), piece.outer().y());
+            double high = Math.max(piece.inner().y(), piece.outer().y());
+            cuts.subSet(low + 2 * SAME * halfSpan, high - 2 * SAME * halfSpan)
+                    .forEach(y -> shares.add((y - piece.inner().y()) / across));
+        }
         double last = 0;
         for (double share : shares.tailSet(0.0, false)) {
             lay(piece, last, share);
             last = share;
+        }
+    }
+
+    private void addApart(TreeSet<Double> shares, double share, Piece piece) {
+        double same = 2 * SAME * halfSpan / piece.span();
+        if (shares.subSet(share - same, share + same).isEmpty()) {
+            shares.add(share);
         }
     }
 

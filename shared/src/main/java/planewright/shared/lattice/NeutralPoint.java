@@ -31,7 +31,10 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
     private static final int[] FINENESS = {2, 3, 4, 5, 6, 8, 10, 12};
 
     /** The least error claimed, as a share of the wings' mean chord. */
-    private static final double FLOOR = 2e-5;
+    private static final double FLOOR = 5e-5;
+
+    /** The same where only the two coarsest lattices were made. */
+    private static final double FLOOR_AT_FIRST = 1.5e-3;
 
     /** What lattices tell together, and how far from it the truth may lie. */
     private record Estimate(double x, double error) {}
@@ -76,8 +79,8 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
     }
 
     /**
-     * From the two coarsest lattices alone, for a shape that changes again at once. The error claimed is the distance of the
-     * straight line's value from the finer one.
+     * From the two coarsest lattices alone, for a shape that changes again at once. The error claimed is twice the distance of
+     * the straight line's value from the finer one, and never little.
      *
      * @throws ArithmeticException as {@link #of} does
      */
@@ -90,7 +93,7 @@ public record NeutralPoint(double x, double error, double liftSlope, List<Step> 
         }
         return new NeutralPoint(
                 line(steps, Step::x),
-                Math.max(correction(steps), FLOOR * chord(planform)),
+                Math.max(2 * correction(steps), FLOOR_AT_FIRST * chord(planform)),
                 line(steps, Step::liftSlope),
                 List.copyOf(steps),
                 lattice);

@@ -92,6 +92,10 @@ record Piece(
         return inner.towards(outer, share);
     }
 
+    double y(double share) {
+        return edge(share).y();
+    }
+
     /** A point on the chord line. */
     Vector at(double share, double chordShare) {
         return edge(share).plus(new Vector(chordShare * chord(share), 0, 0));

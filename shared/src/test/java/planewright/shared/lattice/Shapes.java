@@ -1,9 +1,11 @@
 package planewright.shared.lattice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import planewright.api.journal.Planform;
 import planewright.api.journal.Planform.Panel;
 import planewright.api.journal.Planform.Surface;
@@ -56,7 +58,10 @@ final class Shapes {
         return wing(list.toArray(Panel[]::new));
     }
 
-    /** Those of the convergence study: plain, swept, delta, with a tail, with a canard and tip fins, with a V-tail. */
+    /**
+     * Those of the convergence study: plain, swept, delta, with a tail, with a canard and tip fins, with a V-tail, with a tail
+     * between fins.
+     */
     static Map<String, Planform> study() {
         var shapes = new LinkedHashMap<String, Planform>();
         shapes.put("rectangle of aspect ratio 6", rectangle(6));
@@ -94,7 +99,81 @@ final class Shapes {
                                 0.905,
                                 0.018,
                                 new Panel(0.132, 0.086, 0.3, Math.toRadians(9), Math.toRadians(38), 0))));
+        shapes.put(
+                "twin booms, the tail ending on the middle of their fins",
+                of(
+                        surface("wing", 0, 0, new Panel(0.25, 0.18, 0.7, Math.toRadians(5), Math.toRadians(2), 0)),
+                        fin("fins", 0.6, 0.22, 0, panel(0.15, 0.1, 0.15, 17)),
+                        surface("tail", 0.63, 0.08, panel(0.12, 0.12, 0.22, 0))));
         return shapes;
+    }
+
+    /** A pair of upright surfaces. */
+    static Surface fin(String name, double x, double y, double z, Panel... lying) {
+        return new Surface(
+                name,
+                x,
+                y,
+                z,
+                true,
+                Arrays.stream(lying)
+                        .map(panel -> new Panel(
+                                panel.rootChord(), panel.tipChord(), panel.span(), panel.sweep(), Math.PI / 2, 0))
+                        .toList());
+    }
+
+    /** Several panels of the given widths, their leading edges so far aft of each other; chords at all ends. */
+    static Planform cranked(double[] widths, double[] aft, double... chords) {
+        var panels = new Panel[widths.length];
+        for (int i = 0; i < widths.length; i++) {
+            panels[i] = new Panel(chords[i], chords[i + 1], widths[i], Math.atan2(aft[i], widths[i]), 0, 0);
+        }
+        return wing(panels);
+    }
+
+    /** The same with the stream from behind. */
+    static Planform reversed(Planform planform) {
+        return of(planform.surfaces().stream()
+                .map(surface -> {
+                    double x = -surface.x() - surface.panels().get(0).rootChord();
+                    var panels = surface.panels().stream()
+                            .map(panel -> new Panel(
+                                    panel.rootChord(),
+                                    panel.tipChord(),
+                                    panel.span(),
+                                    Math.atan((panel.rootChord() - panel.tipChord()) / panel.span()
+                                            - Math.tan(panel.sweep())),
+                                    panel.dihedral(),
+                                    panel.twist()))
+                            .toList();
+                    return new Surface(surface.name(), x, surface.y(), surface.z(), surface.mirrored(), panels);
+                })
+                .toArray(Surface[]::new));
+    }
+
+    /** A true ellipse about its mid-chord line, of unit half span, in straight panels of even angle. */
+    static Planform trueEllipse(double aspectRatio, int panels, double twistDegrees) {
+        double root = 8 / (Math.PI * aspectRatio);
+        var list = new ArrayList<Panel>();
+        for (int i = 0; i < panels; i++) {
+            double from = Math.PI / 2 * i / panels;
+            double to = Math.PI / 2 * (i + 1) / panels;
+            double span = Math.sin(to) - Math.sin(from);
+            double tip = i + 1 == panels ? 0 : root * Math.cos(to);
+            double back = (root * Math.cos(from) - tip) / 2;
+            list.add(new Panel(
+                    root * Math.cos(from), tip, span, Math.atan2(back, span), 0, Math.toRadians(twistDegrees) * span));
+        }
+        return wing(list.toArray(Panel[]::new));
+    }
+
+    /** A tube of unit radius along the stream, of straight panels. */
+    static Planform ring(double chord, int panelsOfAHalf) {
+        double turn = Math.PI / panelsOfAHalf;
+        var panels = IntStream.range(0, panelsOfAHalf)
+                .mapToObj(i -> new Panel(chord, chord, 2 * Math.sin(turn / 2), 0, (i + 0.5) * turn, 0))
+                .toList();
+        return of(new Surface("ring", 0, 0, -1, true, panels));
     }
 
     /** Area of all surfaces as seen from above. */
