@@ -16,6 +16,7 @@ import planewright.api.journal.Planform.Panel;
 import planewright.api.journal.Planform.Surface;
 import planewright.api.quantity.Measured;
 import planewright.shared.lattice.BalanceBand;
+import planewright.shared.lattice.Overlap;
 import planewright.shared.planform.MarginBand;
 import planewright.shared.planform.Outlines;
 import planewright.shared.planform.SurfaceGeometry;
@@ -24,6 +25,9 @@ import planewright.shared.planform.SurfaceGeometry;
 final class BalanceRangeChecks {
     private static final int MOST_PIECES = 60;
     private static final double LEAST_AREA = 1e-4;
+    /** What rounding leaves of the area of a fin, seen from above. */
+    private static final double NO_AREA = 1e-9;
+
     private static final double LEAST_LENGTH = 1e-4;
     private static final double LEAST_SHARE = 1e-3;
     private static final double MOST_TWIST = Math.toRadians(30);
@@ -81,6 +85,7 @@ final class BalanceRangeChecks {
     private void size(Planform planform) {
         double area = planform.surfaces().stream()
                 .mapToDouble(Outlines::projectedArea)
+                .filter(each -> each > NO_AREA)
                 .sum();
         if (!(area >= LEAST_AREA)) {
             refusals.add(
@@ -145,7 +150,17 @@ final class BalanceRangeChecks {
     }
 
     private void pieces(Planform planform) {
-        if (!BalanceBand.isFeasible(planform)) {
+        var overlap = Overlap.first(planform);
+        if (overlap.isPresent()) {
+            refusals.add(
+                    "planform",
+                    words.say("Shape"),
+                    words.say(
+                            "one whose surfaces '{0}' and '{1}' lie on each other",
+                            overlap.get().one(), overlap.get().other()),
+                    words.say("surfaces apart from each other, at least one seen from above"),
+                    words.say("Look for a surface that is there twice"));
+        } else if (!BalanceBand.isFeasible(planform)) {
             refusals.add(
                     "planform",
                     words.say("Shape"),

@@ -36,7 +36,8 @@ import planewright.api.quantity.Units.MomentOfMass;
         question = "Why does it lean?",
         sources = {
             "FAA-H-8083-1B, Aircraft Weight and Balance Handbook (2016), chapter 2: moments of masses",
-            "E. C. Polhamus, NACA TN 1862 (1949), and H. B. Helmbold (1942): lift slope of a wing (cited from memory)",
+            "J. Katz and A. Plotkin, Low-Speed Aerodynamics, 2nd edition, chapter 12: vortex lattice, for what twist does"
+                    + " (cited from memory)",
             "JCGM 100:2008, Guide to the expression of uncertainty in measurement, 5.1.2: the ± of sums and products"
         },
         cautions = {

@@ -191,7 +191,7 @@ final class LeanFindings {
                 .twist()
                 .ifPresent(twist -> findings.add(Finding.fine(words.say(
                         "The difference of twist pulls to the {0} like {1} at the tip at that speed, and would end in about {2} of"
-                                + " roll a second; both are estimates to a fifth.",
+                                + " roll a second; both are estimates to a tenth.",
                         side(twist),
                         words.grams(Math.abs(twist.value()) / answer.tip()),
                         words.number(

@@ -13,8 +13,13 @@ import java.util.Locale;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.Unit;
+import planewright.api.journal.Planform;
 import planewright.api.journal.Planform.Surface;
 import planewright.api.quantity.Measured;
+import planewright.shared.lattice.BalanceBand;
+import planewright.shared.lattice.Lattice;
+import planewright.shared.lattice.Motion;
+import planewright.shared.lattice.Resolution;
 import planewright.shared.planform.Outlines;
 import planewright.shared.planform.SurfaceGeometry;
 import planewright.shared.planform.SurfaceGeometry.View;
@@ -26,10 +31,9 @@ import planewright.shared.uncertainty.Propagation;
  * <p>On the scale: Σm·y. A mass that levels it at y stands for −m·y; a scale under a tip for r·y; hung from a pivot h above the
  * balance point, a lean φ for M·h·tan φ, as the balance point comes to hang under the pivot. In flight at one g each half lifts
  * by its area, so unequal halves roll it by −M·(Aᵣyᵣ − Aₗyₗ)/(Aᵣ + Aₗ), y being each half's centroid, at any speed. A
- * difference δ of tip twist that grows evenly from the root rolls it by −q·a·δ·∫c·y²dy/(s·g), strip by strip, and with the
- * damping 2·q·a·(p/V)·∫c·y²dy of the same strips it would end in the roll rate p = V·δ/(2·s). The lift slope a is that of the
- * whole wing by Helmbold and Polhamus; strips leave out how a wing evens out its lift, so twist is good to a fifth or so
- * (common practice, no source).
+ * difference δ of tip twist that grows evenly from the root meets the air as a wing that rolls at p = V·δ/(2·s) does, so it
+ * rolls it by the damping of that roll, and in that roll it would end. The damping comes from a vortex lattice over the wing;
+ * real sections and wings that stall at the root differ, so twist is good to a tenth or so (common practice, no source).
  */
 final class LeanMoments {
     /** Sea level, International Standard Atmosphere, ISO 2533, kg/m³. */
@@ -38,8 +42,8 @@ final class LeanMoments {
     /** Standard acceleration of free fall, m/s², exact. */
     private static final double GRAVITY = 9.80665;
 
-    /** Relative ± of the strips. */
-    private static final double STRIPS = 0.2;
+    /** Relative ± of what twist does. */
+    private static final double TWIST = 0.1;
 
     /** A smaller wing is none, m². */
     private static final double LEAST_AREA = 1e-6;
@@ -228,15 +232,14 @@ final class LeanMoments {
     /** Of unequal twist; empty where twist, speed or shape is not known. */
     Optional<Moment> twist() {
         var twist = twistDifference();
-        var wing = wing().filter(surface -> halfSpan().orElse(0.0) > 0);
-        if (twist.isEmpty() || wing.isEmpty() || inputs.speed().isEmpty()) {
+        var damping = wing().filter(surface -> halfSpan().orElse(0.0) > 0).flatMap(LeanMoments::damping);
+        if (twist.isEmpty() || damping.isEmpty() || inputs.speed().isEmpty()) {
             return Optional.empty();
         }
         var speed = inputs.speed().get();
-        double perRadian =
-                liftSlope(wing.get()) * squares(wing.get()) / halfSpan().orElseThrow() / GRAVITY;
+        double perRadian = damping.get() / (2 * halfSpan().orElseThrow()) / GRAVITY;
         var moment = Propagation.through(
-                of -> -0.5 * AIR * of[0] * of[0] * perRadian * of[1],
+                of -> -AIR * of[0] * of[0] * perRadian * of[1],
                 new double[] {speed.in(METRE_PER_SECOND), twist.get().value()},
                 new double[] {
                     Refusals.spread(speed, METRE_PER_SECOND), twist.get().spread()
@@ -244,7 +247,7 @@ final class LeanMoments {
         return Optional.of(new Moment(
                 words.say("unequal tip twist"),
                 moment.value(),
-                Math.hypot(moment.spread(), STRIPS * Math.abs(moment.value()))));
+                Math.hypot(moment.spread(), TWIST * Math.abs(moment.value()))));
     }
 
     /** Roll rate that the difference of twist would end in, rad/s, right wing down positive. */
@@ -254,38 +257,19 @@ final class LeanMoments {
                 / (2 * halfSpan().orElseThrow()));
     }
 
-    /**
-     * Lift slope of a wing in slow flow, per rad: 2π·A / (2 + √(4 + A²·(1 + tan²Λ))), Λ the sweep of the half-chord line.
-     * Source: Polhamus, NACA TN 1862, with the section slope 2π; unswept it is Helmbold's.
-     */
-    static double liftSlope(Surface wing) {
-        double aspect = SurfaceGeometry.of(wing, View.ABOVE).aspectRatio();
-        var edge = SurfaceGeometry.leadingEdge(wing);
-        var panels = wing.panels();
-        var tip = edge.get(edge.size() - 1);
-        double run = tip.x()
-                + panels.get(panels.size() - 1).tipChord() / 2
-                - edge.get(0).x()
-                - panels.get(0).rootChord() / 2;
-        double sweep = run / (tip.y() - edge.get(0).y());
-        return 2 * Math.PI * aspect / (2 + Math.sqrt(4 + aspect * aspect * (1 + sweep * sweep)));
-    }
-
-    /** ∫c·y²dy over one half, m⁴; Simpson's rule is exact for straight edges. */
-    static double squares(Surface wing) {
-        var edge = SurfaceGeometry.leadingEdge(wing);
-        double sum = 0;
-        for (int i = 0; i < wing.panels().size(); i++) {
-            var panel = wing.panels().get(i);
-            double in = edge.get(i).y();
-            double out = edge.get(i + 1).y();
-            double middle = (in + out) / 2;
-            double chord = (panel.rootChord() + panel.tipChord()) / 2;
-            sum += (out - in)
-                    / 6
-                    * (panel.rootChord() * in * in + 4 * chord * middle * middle + panel.tipChord() * out * out);
+    /** Rolling moment against a roll, per ρU² and radian per metre flown, m⁴; empty for a wing that no lattice fits. */
+    static Optional<Double> damping(Surface wing) {
+        try {
+            var alone = new Planform(List.of(wing), List.of());
+            if (!BalanceBand.isFeasible(alone)) {
+                return Optional.empty();
+            }
+            var lattice = Lattice.of(alone, Resolution.fineness(2));
+            return Optional.of(lattice.load(Motion.ROLL, Motion.AHEAD).moment().x())
+                    .filter(moment -> moment > 0);
+        } catch (ArithmeticException flat) {
+            return Optional.empty();
         }
-        return sum;
     }
 
     private static <P extends Quantity<P>, Q extends Quantity<Q>> Moment product(

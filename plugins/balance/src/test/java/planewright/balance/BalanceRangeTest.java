@@ -164,7 +164,7 @@ class BalanceRangeTest {
 
     static Stream<Arguments> unsuitable() {
         return Stream.of(
-                Arguments.of("there twice", List.of(WING, WING)),
+                Arguments.of("'wing' and 'wing' lie on each other", List.of(WING, WING)),
                 Arguments.of("without a wing", List.of()),
                 Arguments.of(
                         "without a wing", List.of(surface("fin", 0, false, new Panel(1, 1, 1, 0, Math.PI / 2, 0)))),

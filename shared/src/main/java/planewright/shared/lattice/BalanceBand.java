@@ -50,8 +50,12 @@ public record BalanceBand(SurfaceGeometry wing, NeutralPoint surfaces, double bo
         return of(planform, margin, NeutralPoint.first(planform));
     }
 
-    /** Whether a shape is in few enough pieces for a lattice. */
+    /** Whether a shape is in few enough pieces for a lattice, none on another. */
     public static boolean isFeasible(Planform planform) {
+        return Overlap.first(planform).isEmpty() && isFewEnough(planform);
+    }
+
+    private static boolean isFewEnough(Planform planform) {
         var lattice = Lattice.of(planform, Resolution.fineness(2));
         return lattice.panels() <= (lattice.bothSidesAlike() ? MOST_AT_FIRST_ALIKE : MOST_AT_FIRST_UNLIKE);
     }

@@ -78,8 +78,10 @@ public final class Outlines {
     /** Area of a surface as seen from above, both sides, m²: the sum of its trapezoids. */
     public static double projectedArea(Planform.Surface surface) {
         double oneSide = surface.panels().stream()
-                .mapToDouble(
-                        panel -> (panel.rootChord() + panel.tipChord()) / 2 * panel.span() * Math.cos(panel.dihedral()))
+                .mapToDouble(panel -> (panel.rootChord() + panel.tipChord())
+                        / 2
+                        * panel.span()
+                        * Math.abs(Math.cos(panel.dihedral())))
                 .sum();
         return surface.mirrored() ? 2 * oneSide : oneSide;
     }

@@ -34,6 +34,9 @@ class OutlinesTest {
         var raised = new Planform.Surface(
                 "wing", 0, 0, 0, true, List.of(new Planform.Panel(0.2, 0.2, 0.5, 0, Math.toRadians(60), 0)));
         assertThat(Outlines.projectedArea(raised)).isCloseTo(0.1, within(1e-12));
+        var upsideDown = new Planform.Surface(
+                "left", 0, 0, 0, false, List.of(new Planform.Panel(0.2, 0.2, 0.5, 0, Math.toRadians(180), 0)));
+        assertThat(Outlines.projectedArea(upsideDown)).isCloseTo(0.1, within(1e-12));
         assertThat(Outlines.span(new Planform(List.of(raised), List.of()))).isCloseTo(0.5, within(1e-12));
     }
 
