@@ -1,6 +1,9 @@
 package planewright.app.ui.build;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +33,7 @@ import planewright.app.ui.common.Wrapping;
 /** What a build is: plan view, name, life, layout, datum and the numbers that matter; to be changed in place. */
 final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final int LEAST_FOR_PLAN = 620;
 
     private final transient Workroom room;
     private final transient Runnable compare;
@@ -37,6 +41,7 @@ final class BuildHeader extends JPanel {
     private final transient Map<String, HeaderForm> forms = new LinkedHashMap<>();
 
     private transient Optional<BuildRecord> shown = Optional.empty();
+    private transient Optional<PlanView> plan = Optional.empty();
 
     /**
      * @param compare sets the build that is shown beside another
@@ -46,6 +51,12 @@ final class BuildHeader extends JPanel {
         this.compare = compare;
         this.room = room;
         setName("header");
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                makeRoom();
+            }
+        });
         room.onChange(this::refresh);
         refresh();
     }
@@ -66,6 +77,11 @@ final class BuildHeader extends JPanel {
         if (!same || now.map(BuildRecord::id).filter(forms::containsKey).isEmpty()) {
             fill();
         }
+    }
+
+    /** The numbers go before the plan view, which the shelf shows too. */
+    private void makeRoom() {
+        plan.ifPresent(view -> view.setVisible(getWidth() == 0 || getWidth() >= UIScale.scale(LEAST_FOR_PLAN)));
     }
 
     private void fill() {
@@ -91,7 +107,9 @@ final class BuildHeader extends JPanel {
             words.add(oneLine(Texts.DATUM.text() + ": " + build.datum()));
         }
         var card = new Card(new Beside(14, 1));
-        card.add(new PlanView(build.planform(), build.name(), 150, 96));
+        plan = Optional.of(new PlanView(build.planform(), build.name(), 150, 96));
+        makeRoom();
+        card.add(plan.get());
         card.add(words);
         var actions = new JPanel(new MigLayout("insets 0, gap 2, wrap 1", "[fill]"));
         actions.setOpaque(false);

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.calc.CalcPage;
 import planewright.app.ui.common.Icons;
@@ -28,7 +27,7 @@ public final class BuildPage extends JPanel {
     private static final String NONE = "none";
 
     private final CardLayout cards = new CardLayout();
-    private final JTabbedPane tabs = new JTabbedPane();
+    private final PageTabs tabs = new PageTabs();
     private final JLabel nothing = Look.quiet("");
     private final LogPage log;
     private final BuildHeader header;
@@ -44,14 +43,13 @@ public final class BuildPage extends JPanel {
         var calculators = new CalcPage(room);
         var pictures = new PicturesPage(room, log::takeFiles, log::takePasted);
         var measurements = new MeasurementsPage(room);
-        tabs.setName("pages");
-        tabs.addTab(Texts.LOG.text(), Icons.LOG, log);
-        tabs.addTab(Texts.PICTURES.text(), Icons.PICTURES, pictures);
-        tabs.addTab(Texts.MEASUREMENTS.text(), Icons.MEASUREMENTS, measurements);
-        tabs.addTab(Texts.PARTS.text(), Icons.PARTS, new PartsPage(room));
-        tabs.addTab(Texts.PLANFORM.text(), Icons.PLANFORM, new PlanformPage(room));
-        tabs.addTab(Texts.SET_UP_PAGE.text(), Icons.SET_UP, new SetUpPage(room));
-        tabs.addTab(Texts.CALCULATORS.text(), Icons.CALCULATORS, calculators);
+        tabs.add(Texts.LOG, Icons.LOG, log);
+        tabs.add(Texts.PICTURES, Icons.PICTURES, pictures);
+        tabs.add(Texts.MEASUREMENTS, Icons.MEASUREMENTS, measurements);
+        tabs.add(Texts.PARTS, Icons.PARTS, new PartsPage(room));
+        tabs.add(Texts.PLANFORM, Icons.PLANFORM, new PlanformPage(room));
+        tabs.add(Texts.SET_UP_PAGE, Icons.SET_UP, new SetUpPage(room));
+        tabs.add(Texts.CALCULATORS, Icons.CALCULATORS, calculators);
         var page = new JPanel(new MigLayout("insets 10 6 0 10, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
         page.add(header, "wmin 0, wrap");
         page.add(tabs, "wmin 0, hmin 0");

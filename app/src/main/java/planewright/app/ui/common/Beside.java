@@ -46,7 +46,7 @@ public final class Beside implements LayoutManager {
         for (int i = 0; i < parent.getComponentCount(); i++) {
             var size = sized(parent, i);
             parent.getComponent(i).setBounds(x, edge.top, size.width, size.height);
-            x += size.width + gap;
+            x += parent.getComponent(i).isVisible() ? size.width + gap : 0;
         }
     }
 
@@ -63,11 +63,11 @@ public final class Beside implements LayoutManager {
     private Dimension sized(Container parent, int position) {
         var child = parent.getComponent(position);
         if (position != filling) {
-            return child.getPreferredSize();
+            return child.isVisible() ? child.getPreferredSize() : new Dimension();
         }
         int rest = width(parent);
         for (int i = 0; i < parent.getComponentCount(); i++) {
-            if (i != filling) {
+            if (i != filling && parent.getComponent(i).isVisible()) {
                 rest -= parent.getComponent(i).getPreferredSize().width + gap;
             }
         }
