@@ -250,6 +250,9 @@ class EveryPageTest {
                 window.page(page);
                 assertThat(cutOff()).as(page).isEmpty();
                 var tabs = Hands.find(JTabbedPane.class, "pages");
+                Hands.waitUntil(
+                        "room for the page " + page,
+                        () -> tabs.getSelectedComponent().getHeight() > 120);
                 assertThat(Hands.onEventThread(() -> tabs.getY() + tabs.getHeight()))
                         .as("lower edge of the pages")
                         .isLessThanOrEqualTo(

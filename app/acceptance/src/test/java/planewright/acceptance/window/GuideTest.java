@@ -34,7 +34,7 @@ import planewright.app.ui.help.Chapter;
 class GuideTest {
     private static final Dimension README = new Dimension(1120, 750);
     private static final Dimension SIZE = new Dimension(1120, 860);
-    private static final Dimension SMALL = new Dimension(820, 700);
+    private static final Dimension SMALL = new Dimension(820, 600);
     private static final Pattern PICTURE = Pattern.compile("!\\[[^]]*]\\(([^)]*\\.png)\\)");
     private static final int MANY_COLOURS = 3000;
     private static final long MOST_BYTES = 150_000;
