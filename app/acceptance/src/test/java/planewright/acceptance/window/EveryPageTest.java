@@ -239,6 +239,23 @@ class EveryPageTest {
     }
 
     @Test
+    void theTopBarIsNoHigherThanItsLinesHoweverTheWindowIsResized() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            var bar = Hands.find(JTextField.class, "search").getParent();
+            for (int width : List.of(820, 1500, 820, 1500)) {
+                Hands.onEventThread(() -> {
+                    window.frame().setSize(new Dimension(width, 760));
+                    window.frame().validate();
+                    return width;
+                });
+                Hands.waitUntil(
+                        "the bar at " + width,
+                        () -> bar.getWidth() > width - 100 && bar.getHeight() == bar.getPreferredSize().height);
+            }
+        }
+    }
+
+    @Test
     void everyPageFitsIntoASmallWindow() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
             Hands.onEventThread(() -> {

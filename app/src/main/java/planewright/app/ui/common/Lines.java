@@ -3,6 +3,7 @@ package planewright.app.ui.common;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.LayoutManager;
 import java.awt.Rectangle;
 import java.util.function.BiConsumer;
@@ -10,6 +11,8 @@ import java.util.function.BiConsumer;
 /** A layout in lines: how many there are follows from the width of the container. */
 abstract class Lines implements LayoutManager {
     private final int widthAtFirst;
+    /** At which width another height was asked for, so that one that is not granted is not asked for again and again. */
+    private int widthAsked = -1;
 
     /**
      * @param widthAtFirst what the container is taken to be wide before it has been laid out, px
@@ -36,9 +39,16 @@ abstract class Lines implements LayoutManager {
         return new Dimension(0, preferredLayoutSize(parent).height);
     }
 
+    /** Where another width asks for another height than was given, the parent is asked for it anew. */
     @Override
     public final void layoutContainer(Container parent) {
-        place(parent, inner(parent), Component::setBounds);
+        int needed = place(parent, inner(parent), Component::setBounds);
+        if (needed == parent.getHeight()) {
+            widthAsked = -1;
+        } else if (parent.getWidth() != widthAsked) {
+            widthAsked = parent.getWidth();
+            EventQueue.invokeLater(parent::revalidate);
+        }
     }
 
     @Override
