@@ -30,6 +30,9 @@ import planewright.app.ui.common.PictureTile;
 
 /** The window on the sample journal, page by page. */
 class EveryPageTest {
+    /** A label cut to less tells nothing, px. */
+    private static final int LEAST_LABEL = 40;
+
     @RegisterExtension
     final EventThread eventThread = new EventThread();
 
@@ -266,6 +269,7 @@ class EveryPageTest {
             for (var page : List.of("Log", "Pictures", "Measurements", "Parts", "Planform", "Set-up", "Calculators")) {
                 window.page(page);
                 assertThat(cutOff()).as(page).isEmpty();
+                assertThat(unread()).as(page).isEmpty();
                 var tabs = Hands.find(JTabbedPane.class, "pages");
                 Hands.waitUntil(
                         "room for the page " + page,
@@ -276,6 +280,15 @@ class EveryPageTest {
                                 Hands.onEventThread(() -> tabs.getParent().getHeight()));
             }
         }
+    }
+
+    /** Labels of fields of which nearly nothing is left to read. */
+    private static List<String> unread() {
+        return Hands.onEventThread(() -> Hands.all(JLabel.class).stream()
+                .filter(label -> label.getLabelFor() != null && label.isShowing())
+                .filter(label -> label.getWidth() < Math.min(LEAST_LABEL, label.getPreferredSize().width))
+                .map(label -> label.getText() + " " + label.getWidth() + " px")
+                .toList());
     }
 
     /** Controls whose words do not fit: a button narrower than it wants to be. A chip may shorten its name, but not its value. */

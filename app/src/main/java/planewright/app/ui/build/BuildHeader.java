@@ -102,6 +102,12 @@ final class BuildHeader extends JPanel {
         var facts = new JPanel(new Wrapping(18, 6));
         facts.setOpaque(false);
         BuildFacts.measures(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
+        facts.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                facts.revalidate();
+            }
+        });
         words.add(facts);
         if (!build.datum().isEmpty()) {
             words.add(oneLine(Texts.DATUM.text() + ": " + build.datum()));

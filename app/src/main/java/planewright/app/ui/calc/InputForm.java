@@ -68,7 +68,8 @@ final class InputForm extends JPanel {
     }
 
     private void group(String heading, List<Field> members) {
-        var card = new Card(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[0:pref:,shrink 200][110:,grow,fill]"));
+        var card =
+                new Card(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[:pref:60%,shrinkprio 50][60:,grow,fill]"));
         if (!heading.isEmpty()) {
             card.add(Look.heading(heading, 1), "span 2");
         }
