@@ -31,7 +31,7 @@ import planewright.app.ui.common.PictureTile;
 /** The window on the sample journal, page by page. */
 class EveryPageTest {
     /** A label cut to less tells nothing, px. */
-    private static final int LEAST_LABEL = 40;
+    private static final int LEAST_LABEL = 30;
 
     @RegisterExtension
     final EventThread eventThread = new EventThread();
