@@ -14,7 +14,7 @@ import java.util.List;
  * is near, a thin line leads to it. Where lines are everywhere it stands on one; a label that finds no place at all is left
  * out.
  */
-final class Labels {
+public final class Labels {
     private static final int DIRECTIONS = 16;
     private static final int RINGS = 7;
 
@@ -26,14 +26,23 @@ final class Labels {
     private final List<Rectangle2D> taken = new ArrayList<>();
     private final List<Line2D> lines = new ArrayList<>();
 
-    Labels(Graphics2D g, FigureColours colours, double unit, Rectangle2D area) {
+    /**
+     * @param unit px of a point of letters
+     * @param area that labels stay within
+     */
+    public Labels(Graphics2D g, FigureColours colours, double unit, Rectangle2D area) {
         this.g = g;
         this.colours = colours;
         this.unit = unit;
         this.area = area;
     }
 
-    void add(Point2D at, String text, Color colour, double clearance) {
+    /**
+     * Words beside a thing; a thing without words only keeps its place free.
+     *
+     * @param clearance how wide the thing is
+     */
+    public void add(Point2D at, String text, Color colour, double clearance) {
         taken.add(new Rectangle2D.Double(
                 at.getX() - clearance / 2,
                 at.getY() - clearance / 2,
@@ -45,12 +54,12 @@ final class Labels {
     }
 
     /** A line that words should not cover. */
-    void avoid(Line2D line) {
+    public void avoid(Line2D line) {
         lines.add(line);
     }
 
     /** Later labels belong to more important things and choose first. */
-    void paint() {
+    public void paint() {
         g.setFont(colours.font().deriveFont((float) (10.5 * unit)));
         for (int i = wanted.size() - 1; i >= 0; i--) {
             paint(wanted.get(i));

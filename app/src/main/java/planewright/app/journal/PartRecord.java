@@ -58,6 +58,14 @@ public record PartRecord(
                 Optional.empty());
     }
 
+    /** The same at another place. */
+    public PartRecord at(
+            Optional<Measured<Length>> stationX,
+            Optional<Measured<Length>> stationY,
+            Optional<Measured<Length>> stationZ) {
+        return new PartRecord(id, name, group, mass, stationX, stationY, stationZ, length, width, height, carried);
+    }
+
     PartRecord withMass(Optional<Measured<Mass>> changed) {
         return new PartRecord(id, name, group, changed, x, y, z, length, width, height, carried);
     }

@@ -3,14 +3,13 @@ package planewright.balance;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import planewright.balance.MassPoint.Vector;
+import planewright.shared.mass.Centre;
 
 /**
  * All-up mass, balance point and moments of inertia of a list of parts.
  *
- * <p>Balance point: x = Σmᵢxᵢ / M. Source: FAA-H-8083-1B, chapter 2, "total moment divided by total weight". Its standard
- * uncertainty for independent readings: u² = Σ((xᵢ − x)·u(mᵢ)/M)² + Σ(mᵢ·u(xᵢ)/M)². Source: JCGM 100:2008 (GUM), 5.1.2,
- * equation (10), as for every other ± here. Inertia: each part a uniform box, m(b² + c²)/12, and the parallel-axis theorem.
- * Source: any text on mechanics, such as McLean and Nelson, Engineering Mechanics, chapter 15. Its ± needs no term for the
+ * <p>Balance point: see {@link Centre}; every ± here likewise by JCGM 100:2008 (GUM), 5.1.2, equation (10). Inertia: each part
+ * a uniform box, m(b² + c²)/12, and the parallel-axis theorem. Source: any text on mechanics, such as McLean and Nelson, Engineering Mechanics, chapter 15. Its ± needs no term for the
  * balance point's own, for about the balance point Σm·x = 0.
  *
  * @param mass kg
@@ -45,8 +44,7 @@ record MassProperties(
         double mass = parts.stream().mapToDouble(MassPoint::mass).sum();
         double spread = Math.sqrt(
                 parts.stream().mapToDouble(part -> square(part.massSpread())).sum());
-        var balance =
-                new Balance(mean(parts, mass, Vector::x), mean(parts, mass, Vector::y), mean(parts, mass, Vector::z));
+        var balance = new Balance(mean(parts, Vector::x), mean(parts, Vector::y), mean(parts, Vector::z));
         var at = balance.at();
         return new MassProperties(
                 new Value(mass, spread),
@@ -137,16 +135,15 @@ record MassProperties(
         return Math.max(0, variance);
     }
 
-    private static Value mean(List<MassPoint> parts, double mass, ToDoubleFunction<Vector> along) {
-        double mean = parts.stream()
-                        .mapToDouble(part -> part.mass() * along.applyAsDouble(part.at()))
-                        .sum()
-                / mass;
-        double variance = parts.stream()
-                .mapToDouble(part -> square((along.applyAsDouble(part.at()) - mean) * part.massSpread() / mass)
-                        + square(part.mass() * along.applyAsDouble(part.atSpread()) / mass))
-                .sum();
-        return new Value(mean, Math.sqrt(variance));
+    private static Value mean(List<MassPoint> parts, ToDoubleFunction<Vector> along) {
+        var centre = Centre.of(parts.stream()
+                .map(part -> new Centre.Weight(
+                        part.mass(),
+                        part.massSpread(),
+                        along.applyAsDouble(part.at()),
+                        along.applyAsDouble(part.atSpread())))
+                .toList());
+        return new Value(centre.station(), centre.spread());
     }
 
     /** About the axis across both directions. */

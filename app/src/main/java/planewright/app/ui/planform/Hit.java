@@ -1,6 +1,5 @@
 package planewright.app.ui.planform;
 
-import java.awt.geom.Path2D;
 import java.util.List;
 import java.util.Optional;
 import planewright.api.journal.Planform;
@@ -15,17 +14,7 @@ final class Hit {
         double least = Double.MAX_VALUE;
         for (int i = 0; i < shape.surfaces().size(); i++) {
             var alone = new Planform(List.of(shape.surfaces().get(i)), List.of());
-            for (var path : Ground.outlines(alone, sight)) {
-                var line = new Path2D.Double();
-                path.points().forEach(point -> {
-                    if (line.getCurrentPoint() == null) {
-                        line.moveTo(point.x(), point.y());
-                    } else {
-                        line.lineTo(point.x(), point.y());
-                    }
-                });
-                line.closePath();
-                var placed = ground.fromMillimetres().createTransformedShape(line);
+            for (var placed : ground.outlines(alone, sight)) {
                 double size =
                         placed.getBounds2D().getWidth() * placed.getBounds2D().getHeight();
                 if (placed.contains(x, y) && size < least) {

@@ -12,7 +12,7 @@ import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 
 /** Numbers of a shape as people read and type them: lengths in the unit of their choice, angles in degrees, shares in percent. */
-final class Lengths {
+public final class Lengths {
     /** Hundredths of what is usual; inches and metres are larger. */
     private static final double DIGITS = 100;
 
@@ -22,7 +22,7 @@ final class Lengths {
 
     private final ShownUnits units;
 
-    Lengths(ShownUnits units) {
+    public Lengths(ShownUnits units) {
         this.units = units;
     }
 
@@ -32,12 +32,12 @@ final class Lengths {
     }
 
     /** A computed length of metres, to a tenth of a millimetre. */
-    String shown(double metres) {
+    public String shown(double metres) {
         return text(Math.rint(metres * TENTHS) / TENTHS);
     }
 
     /** The same with its standard uncertainty. */
-    String shown(double metres, double doubt) {
+    public String shown(double metres, double doubt) {
         return Amounts.of(QuantityText.in(Measured.of(metres, doubt, Units.METRE), unit()));
     }
 
@@ -87,7 +87,7 @@ final class Lengths {
     }
 
     /** The unit of lengths that is shown. */
-    Unit<?> unit() {
+    public Unit<?> unit() {
         return units.preferred(Units.MILLIMETRE).orElse(Units.MILLIMETRE);
     }
 

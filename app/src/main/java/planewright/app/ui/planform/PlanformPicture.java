@@ -3,7 +3,6 @@ package planewright.app.ui.planform;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
-import java.awt.RenderingHints;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -31,8 +30,6 @@ final class PlanformPicture {
     private static final BasicStroke THIN = new BasicStroke(1);
     private static final BasicStroke FINE = new BasicStroke(1.3f);
     private static final BasicStroke WIDE = new BasicStroke(4, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND);
-    private static final BasicStroke DASHED =
-            new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {5, 4}, 0);
 
     private final Graphics2D g;
     private final Planform shape;
@@ -46,9 +43,7 @@ final class PlanformPicture {
         this.sight = sight;
         this.ground = ground;
         this.colours = colours;
-        g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        g.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
-        g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        Silhouette.smooth(g);
     }
 
     /** Surfaces and bodies; the chosen one stands out. */
@@ -127,30 +122,11 @@ final class PlanformPicture {
 
     /** The datum as a cross of thin lines. */
     void datum(int width, int height) {
-        var at = ground.at(0, 0);
-        g.setStroke(DASHED);
-        g.setColor(colours.faint(colours.quiet(), 120));
-        g.draw(new Line2D.Double(0, at.getY(), width, at.getY()));
-        g.draw(new Line2D.Double(at.getX(), 0, at.getX(), height));
+        Silhouette.datum(g, ground, width, height, colours);
     }
 
     private void outlines(Planform part, Color colour, int strength) {
-        for (var path : Ground.outlines(part, sight)) {
-            var line = new Path2D.Double();
-            path.points().forEach(point -> {
-                if (line.getCurrentPoint() == null) {
-                    line.moveTo(point.x(), point.y());
-                } else {
-                    line.lineTo(point.x(), point.y());
-                }
-            });
-            line.closePath();
-            var placed = ground.fromMillimetres().createTransformedShape(line);
-            g.setColor(colours.faint(colour, strength));
-            g.fill(placed);
-            g.setColor(colour);
-            g.draw(placed);
-        }
+        Silhouette.paint(g, part, sight, ground, colour, colours.faint(colour, strength));
     }
 
     /** On both sides, where the surface is. */

@@ -6,11 +6,11 @@ import planewright.shared.planform.Place;
 import planewright.shared.planform.SurfaceGeometry;
 
 /** From where a shape is seen. Its nose points up in either drawing, so that stations aft of the datum lie below. */
-enum Sight {
+public enum Sight {
     /** The right wing to the right. */
     ABOVE {
         @Override
-        double across(Place place) {
+        public double across(Place place) {
             return place.y();
         }
 
@@ -22,7 +22,7 @@ enum Sight {
     /** What is higher to the right. */
     SIDE {
         @Override
-        double across(Place place) {
+        public double across(Place place) {
             return place.z();
         }
 
@@ -36,7 +36,7 @@ enum Sight {
     private static final double LEAST_SHARE = 0.05;
 
     /** Station of a place across the drawing, m. */
-    abstract double across(Place place);
+    public abstract double across(Place place);
 
     /** How long a metre of a panel's span is seen, m; below 0 to the left. */
     abstract double share(Panel panel);

@@ -5,17 +5,17 @@ import java.awt.LayoutManager;
 import planewright.app.ui.common.UpAndDown;
 
 /** As high as its scroll pane, but never lower than what it holds can be used in. */
-final class Tall extends UpAndDown {
+public final class Tall extends UpAndDown {
     private static final long serialVersionUID = 1L;
 
     private int least;
 
-    Tall(LayoutManager layout) {
+    public Tall(LayoutManager layout) {
         super(layout);
     }
 
     /** How high it is at the least, px. */
-    void setLeast(int height) {
+    public void setLeast(int height) {
         if (height != least) {
             least = height;
             revalidate();

@@ -1,0 +1,2 @@
+/** Masses and where they balance. */
+package planewright.shared.mass;
