@@ -60,7 +60,7 @@ public final class Across {
                 .map(each -> new Named(each.name, each.kind, each.builds.size()))
                 .sorted(Comparator.comparingInt(Named::builds)
                         .reversed()
-                        .thenComparing(Named::text, String.CASE_INSENSITIVE_ORDER))
+                        .thenComparing(Named::name, String.CASE_INSENSITIVE_ORDER))
                 .toList();
     }
 

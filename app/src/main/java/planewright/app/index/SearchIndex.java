@@ -137,7 +137,7 @@ public final class SearchIndex implements AutoCloseable {
 
     /** The names of all values in the entries; names that differ in their letter case stand apart. */
     public List<ValueName> valueNames() throws IOException {
-        return search(searcher -> Values.keys(searcher.getIndexReader())).entrySet().stream()
+        return search(searcher -> Values.keys(searcher.getIndexReader())).entrySet().parallelStream()
                 .map(key -> Documents.valueName(key.getKey(), key.getValue()))
                 .toList();
     }

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.IndexReader;
@@ -25,7 +26,7 @@ final class Values {
         for (var leaf : index.leaves()) {
             var measured = DocValues.getSortedSet(leaf.reader(), Documents.MEASURED);
             var builds = builds(leaf.reader());
-            var found = new HashMap<Long, BitSet>();
+            var found = new TreeMap<Long, BitSet>();
             each(leaf.reader(), measured, (entry, ordinal) -> {
                 if (builds.advanceExact(entry)) {
                     found.computeIfAbsent(ordinal, key -> new BitSet()).set((int) builds.nextOrd());

@@ -6,8 +6,6 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
@@ -118,12 +116,6 @@ final class WindowContent extends JPanel {
         middle.add(new NoticesPage(room, this::count), NOTICES);
         middle.add(bin, BIN);
         middle.add(journals, JOURNALS);
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                revalidate();
-            }
-        });
         add(bar());
         add(split());
         capture = new CaptureBar(room, build.log());

@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import javax.measure.Unit;
+import javax.swing.DefaultComboBoxModel;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
@@ -190,7 +191,7 @@ public final class AcrossPage extends JPanel {
     }
 
     /** What is read in one go: the names, and of those that are chosen the values. */
-    private record Read(List<Named> names, Optional<Pairs> pairs) {}
+    private record Read(List<Named> names, List<Picked> offered, Optional<Pairs> pairs) {}
 
     /** Before anything is chosen: what most builds have. */
     private Read read(Optional<Named> wanted, Optional<Named> other, boolean all) throws IOException {
@@ -200,9 +201,16 @@ public final class AcrossPage extends JPanel {
                 .or(() -> found.stream().findFirst());
         return new Read(
                 found,
+                offered(found),
                 shown.isPresent()
                         ? Optional.of(across.pairs(shown.get(), other.flatMap(each -> still(each, found)), all))
                         : Optional.empty());
+    }
+
+    /** What only one build has is offered while there is nothing that several have: nobody finds anything among thousands. */
+    private static List<Picked> offered(List<Named> found) {
+        var shared = found.stream().filter(each -> each.builds() > 1).toList();
+        return (shared.isEmpty() ? found : shared).stream().map(Picked::new).toList();
     }
 
     private static Optional<Named> still(Named named, List<Named> found) {
@@ -218,7 +226,7 @@ public final class AcrossPage extends JPanel {
     private void take(Read read) {
         if (!read.names().equals(names)) {
             names = read.names();
-            fill();
+            fill(read.offered());
         }
         pairs = read.pairs();
         pairs.ifPresent(shown -> {
@@ -229,16 +237,17 @@ public final class AcrossPage extends JPanel {
         draw();
     }
 
-    private void fill() {
+    private void fill(List<Picked> offered) {
         filling = true;
         for (var box : List.of(value, against)) {
             var before = chosen(box);
-            box.removeAllItems();
+            var model = new DefaultComboBoxModel<>(offered.toArray(Picked[]::new));
             if (box == against) {
-                box.addItem(null);
+                model.insertElementAt(null, 0);
+                model.setSelectedItem(null);
             }
-            names.forEach(each -> box.addItem(new Picked(each)));
-            before.flatMap(each -> still(each, names)).ifPresent(each -> box.setSelectedItem(new Picked(each)));
+            before.flatMap(each -> still(each, names)).ifPresent(each -> model.setSelectedItem(new Picked(each)));
+            box.setModel(model);
         }
         filling = false;
     }
