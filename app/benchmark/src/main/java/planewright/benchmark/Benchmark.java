@@ -59,9 +59,15 @@ public final class Benchmark implements Callable<Integer> {
                 : Files.createTempDirectory(folder, "planewright-benchmark");
         try {
             var report = new Report();
-            var run = new Run(
-                    Path.of("").toAbsolutePath(), work.resolve("journal"), work.resolve("user"), rounds, report);
-            measure(run, SyntheticJournal.of(builds, entries, pictures), only);
+            measure(
+                    new Run(
+                            Path.of("").toAbsolutePath(),
+                            SyntheticJournal.of(builds, entries, pictures),
+                            work.resolve("journal"),
+                            work.resolve("user"),
+                            rounds,
+                            report),
+                    only);
             System.out.print(JsonFiles.text(report.json()));
         } finally {
             Folders.delete(work);
@@ -74,10 +80,11 @@ public final class Benchmark implements Callable<Integer> {
      *
      * @param only names of sections; all where none is named
      */
-    static void measure(Run run, SyntheticJournal journal, List<String> only) throws IOException, InterruptedException {
+    static void measure(Run run, List<String> only) throws IOException, InterruptedException {
+        tell(run);
         var names = only.isEmpty() ? SECTIONS.keySet() : only;
         if (names.stream().anyMatch(name -> SECTIONS.get(name).needsJournal())) {
-            write(run, journal);
+            write(run);
         }
         for (var name : names) {
             say(name);
@@ -85,9 +92,14 @@ public final class Benchmark implements Callable<Integer> {
         }
     }
 
-    private static void write(Run run, SyntheticJournal journal) throws IOException {
+    private static void write(Run run) throws IOException {
+        var journal = run.synthetic();
         say("a journal of " + journal.builds() + " builds with " + journal.entries() + " entries each");
         journal.write(run.journal());
+    }
+
+    private static void tell(Run run) {
+        var journal = run.synthetic();
         run.report().journal("builds", journal.builds());
         run.report().journal("entries", (double) journal.builds() * journal.entries());
         run.report().journal("pictures", journal.pictures());
@@ -109,6 +121,7 @@ public final class Benchmark implements Callable<Integer> {
         sections.put("kernels", new Kernels());
         sections.put("thumbnails", new ThumbnailSpeed());
         sections.put("pictures", new PictureScrolling());
+        sections.put("hour", new Responsiveness());
         return sections;
     }
 }

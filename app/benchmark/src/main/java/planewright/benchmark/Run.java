@@ -8,17 +8,19 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import planewright.app.synthetic.SyntheticJournal;
 
 /**
  * What the sections of a run share.
  *
  * @param root the project's folder, with its sample journal and packaged plugins
- * @param journal a synthetic journal that may be written into
+ * @param synthetic what is invented
+ * @param journal a synthetic journal that may be written into, where one was asked for
  * @param user a folder for the program's cache
  * @param rounds how often a whole process is measured
  * @param report takes what was measured
  */
-record Run(Path root, Path journal, Path user, int rounds, Report report) {
+record Run(Path root, SyntheticJournal synthetic, Path journal, Path user, int rounds, Report report) {
     ChildJvm child() throws IOException {
         return new ChildJvm(journal, user, plugins(), List.of());
     }

@@ -5,17 +5,23 @@ import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 
 /**
- * A thing in a list of choices. Typing its first letters finds it.
+ * A thing in a list of choices. Typing its first letters finds it. Its words are made once: a list of thousands asks each for its width.
  *
  * @param named the thing
+ * @param words what it is called
+ * @param text the same, with the number of builds
  */
-record Picked(Named named) {
-    String text() {
-        return Texts.ACROSS_CHOICE.text(toString(), named.builds());
+record Picked(Named named, String words, String text) {
+    private Picked(Named named, String words) {
+        this(named, words, Texts.ACROSS_CHOICE.text(words, named.builds()));
+    }
+
+    Picked(Named named) {
+        this(named, named.text().replace(named.name(), Terms.of(named.name())));
     }
 
     @Override
     public String toString() {
-        return named.text().replace(named.name(), Terms.of(named.name()));
+        return words;
     }
 }
