@@ -8,7 +8,7 @@ import org.apiguardian.api.API;
 /** A chart as data; see the kinds below. */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
 public sealed interface Chart
-        permits Chart.Bars, Chart.Lines, Chart.OverTime, Chart.Bands, Chart.Scatter, Chart.Region {
+        permits Chart.Bars, Chart.Lines, Chart.OverTime, Chart.Bands, Chart.BandsOverTime, Chart.Scatter, Chart.Region {
     /** {@return what it shows, in a builder's words} */
     String title();
 
@@ -136,6 +136,26 @@ public sealed interface Chart
         public Bands {
             bands = List.copyOf(bands);
             levels = List.copyOf(levels);
+        }
+    }
+
+    /**
+     * Lines over clock time, each with the band in which it may as well lie.
+     *
+     * @param title what it shows
+     * @param from the instant from which the spans count
+     * @param values the vertical axis
+     * @param bands the lines with their bands; a span's x is in hours after {@code from}
+     * @param levels lines straight across, at a value
+     * @param moments lines straight up, at a time
+     */
+    record BandsOverTime(
+            String title, LocalDateTime from, Axis values, List<Band> bands, List<Level> levels, List<Moment> moments)
+            implements Chart {
+        public BandsOverTime {
+            bands = List.copyOf(bands);
+            levels = List.copyOf(levels);
+            moments = List.copyOf(moments);
         }
     }
 

@@ -18,6 +18,7 @@ final class FigureJson {
             "lines", Chart.Lines.class,
             "over time", Chart.OverTime.class,
             "bands", Chart.Bands.class,
+            "bands over time", Chart.BandsOverTime.class,
             "scatter", Chart.Scatter.class,
             "region", Chart.Region.class);
 
@@ -40,11 +41,13 @@ final class FigureJson {
         } else if (chart instanceof Chart.OverTime times) {
             node.put("from", times.from().toString());
             lines(node, times.values(), times.series(), times.levels());
-            var moments = node.putArray("moments");
-            times.moments()
-                    .forEach(moment -> moments.addObject()
-                            .put("name", moment.name())
-                            .put("at", moment.at().toString()));
+            moments(node, times.moments());
+        } else if (chart instanceof Chart.BandsOverTime bands) {
+            node.put("from", bands.from().toString());
+            node.set("values", axis(bands.values()));
+            bands(node.putArray("bands"), bands.bands());
+            levels(node, bands.levels());
+            moments(node, bands.moments());
         } else if (chart instanceof Chart.Bands bands) {
             node.set("across", axis(bands.across()));
             node.set("values", axis(bands.values()));
@@ -82,6 +85,13 @@ final class FigureJson {
                 .map(Map.Entry::getKey)
                 .findFirst()
                 .orElseThrow();
+    }
+
+    private static void moments(ObjectNode node, List<Chart.Moment> moments) {
+        var array = node.putArray("moments");
+        moments.forEach(moment -> array.addObject()
+                .put("name", moment.name())
+                .put("at", moment.at().toString()));
     }
 
     private static void bands(ArrayNode array, List<Chart.Band> bands) {

@@ -24,6 +24,7 @@ public final class KeptFigures {
             case "lines" -> Optional.of(lines(node));
             case "over time" -> Optional.of(overTime(node));
             case "bands" -> Optional.of(bands(node));
+            case "bands over time" -> Optional.of(bandsOverTime(node));
             case "scatter" -> Optional.of(scatter(node));
             case "region" -> Optional.of(region(node));
             default -> Optional.empty();
@@ -78,11 +79,22 @@ public final class KeptFigures {
                 axis(node.path("values")),
                 each(node.path("series"), KeptFigures::series),
                 each(node.path("levels"), KeptFigures::level),
-                each(
-                        node.path("moments"),
-                        moment -> new Chart.Moment(
-                                moment.path("name").asText(),
-                                LocalDateTime.parse(moment.path("at").asText()))));
+                each(node.path("moments"), KeptFigures::moment));
+    }
+
+    private static Chart.Moment moment(JsonNode node) {
+        return new Chart.Moment(
+                node.path("name").asText(), LocalDateTime.parse(node.path("at").asText()));
+    }
+
+    private static Chart bandsOverTime(JsonNode node) {
+        return new Chart.BandsOverTime(
+                node.path("title").asText(),
+                LocalDateTime.parse(node.path("from").asText()),
+                axis(node.path("values")),
+                each(node.path("bands"), KeptFigures::band),
+                each(node.path("levels"), KeptFigures::level),
+                each(node.path("moments"), KeptFigures::moment));
     }
 
     private static Chart bands(JsonNode node) {
@@ -90,11 +102,12 @@ public final class KeptFigures {
                 node.path("title").asText(),
                 axis(node.path("across")),
                 axis(node.path("values")),
-                each(
-                        node.path("bands"),
-                        band -> new Chart.Band(
-                                band.path("name").asText(), each(band.path("spans"), KeptFigures::span))),
+                each(node.path("bands"), KeptFigures::band),
                 each(node.path("levels"), KeptFigures::level));
+    }
+
+    private static Chart.Band band(JsonNode node) {
+        return new Chart.Band(node.path("name").asText(), each(node.path("spans"), KeptFigures::span));
     }
 
     private static Chart.Span span(JsonNode numbers) {

@@ -80,6 +80,9 @@ public final class ChartPicture {
         if (chart instanceof Chart.Bands bands) {
             return XyCharts.bands(bands, colours);
         }
+        if (chart instanceof Chart.BandsOverTime bands) {
+            return bandsOverTime(bands, colours);
+        }
         if (chart instanceof Chart.Scatter scatter) {
             return XyCharts.scatter(scatter, colours);
         }
@@ -121,17 +124,31 @@ public final class ChartPicture {
     }
 
     private static XYPlot overTime(Chart.OverTime chart, FigureColours colours) {
-        double start = millis(chart.from());
-        var across = TimeAxis.of(Locale.getDefault(Locale.Category.FORMAT));
-        var plot = plot(
-                data(chart.series(), hours -> start + hours * MILLIS_OF_AN_HOUR),
-                across,
-                chart.values(),
-                chart.levels(),
-                colours);
-        double middle = across.getRange().getCentralValue();
-        for (int i = 0; i < chart.moments().size(); i++) {
-            plot.addDomainMarker(marker(chart.moments().get(i), i, middle, colours));
+        var plot = plot(data(chart.series(), clock(chart.from())), dates(), chart.values(), chart.levels(), colours);
+        return marked(plot, chart.moments(), colours);
+    }
+
+    private static XYPlot bandsOverTime(Chart.BandsOverTime chart, FigureColours colours) {
+        var across = dates();
+        style(across, colours);
+        var plot = XyCharts.bands(chart.bands(), clock(chart.from()), across, chart.values(), chart.levels(), colours);
+        return marked(plot, chart.moments(), colours);
+    }
+
+    private static ValueAxis dates() {
+        return TimeAxis.of(Locale.getDefault(Locale.Category.FORMAT));
+    }
+
+    /** Hours after an instant as the axis counts time. */
+    private static DoubleUnaryOperator clock(LocalDateTime from) {
+        double start = millis(from);
+        return hours -> start + hours * MILLIS_OF_AN_HOUR;
+    }
+
+    private static XYPlot marked(XYPlot plot, List<Chart.Moment> moments, FigureColours colours) {
+        double middle = plot.getDomainAxis().getRange().getCentralValue();
+        for (int i = 0; i < moments.size(); i++) {
+            plot.addDomainMarker(marker(moments.get(i), i, middle, colours));
         }
         return plot;
     }

@@ -7,11 +7,13 @@ import java.awt.Shape;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jfree.chart.annotations.XYPolygonAnnotation;
 import org.jfree.chart.annotations.XYTextAnnotation;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
@@ -41,10 +43,22 @@ final class XyCharts {
     private XyCharts() {}
 
     static XYPlot bands(Chart.Bands chart, FigureColours colours) {
+        var across = axis(chart.across(), colours);
+        return bands(chart.bands(), x -> x, across, chart.values(), chart.levels(), colours);
+    }
+
+    static XYPlot bands(
+            List<Chart.Band> bands,
+            DoubleUnaryOperator place,
+            ValueAxis across,
+            Chart.Axis values,
+            List<Chart.Level> levels,
+            FigureColours colours) {
         var data = new YIntervalSeriesCollection();
-        for (var band : chart.bands()) {
+        for (var band : bands) {
             var series = new YIntervalSeries(new ChartPicture.Key(data.getSeriesCount(), band.name()), false, true);
-            band.spans().forEach(span -> series.add(span.x(), span.middle(), span.low(), span.high()));
+            band.spans()
+                    .forEach(span -> series.add(place.applyAsDouble(span.x()), span.middle(), span.low(), span.high()));
             data.addSeries(series);
         }
         var renderer = new DeviationRenderer(true, false);
@@ -55,9 +69,9 @@ final class XyCharts {
             renderer.setSeriesFillPaint(i, colours.faint(colour, BAND_ALPHA));
             renderer.setSeriesStroke(i, new BasicStroke(2f));
         }
-        var plot = new XYPlot(data, axis(chart.across(), colours), axis(chart.values(), colours), renderer);
+        var plot = new XYPlot(data, across, axis(values, colours), renderer);
         ChartPicture.grid(plot, colours);
-        ChartPicture.levels(plot, chart.levels(), colours);
+        ChartPicture.levels(plot, levels, colours);
         return plot;
     }
 

@@ -67,6 +67,20 @@ class CalculationTest {
         assertThat(KeptFigures.charts(answered.json())).hasSize(4);
     }
 
+    @Test
+    void bandsOverTimeComeBackAsTheyWere() {
+        var chart = new Chart.BandsOverTime(
+                "Cure",
+                Bench.EVENING,
+                new Chart.Axis("Done", "%"),
+                List.of(new Chart.Band("likely", List.of(new Chart.Span(0, 0, 0, 0), new Chart.Span(2, 40, 60, 100)))),
+                List.of(new Chart.Level("hands off", 50, Optional.empty())),
+                List.of(new Chart.Moment("at the bench", Bench.EVENING.plusDays(1))));
+        var results = JsonFiles.object();
+        results.set("cure", FigureJson.chart(chart));
+        assertThat(KeptFigures.charts(results)).containsExactly(chart);
+    }
+
     /** Adding doubles gives 673.9999999999999 where the builder reads 674.0 g ± 1.0 g and the journal keeps that. */
     @Test
     void proposalsHaveTheDigitsThatTheJournalGets() throws Exception {

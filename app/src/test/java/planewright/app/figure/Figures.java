@@ -91,6 +91,9 @@ public final class Figures {
                 bands(1, 1),
                 bands(60, 0),
                 bands(9_000, 5),
+                new Chart.BandsOverTime("Nothing", EVENING, GRAMS, List.of(), List.of(), List.of()),
+                bandsOverTime(60, 5),
+                bandsOverTime(9_000, 0),
                 new Chart.Scatter("Nothing", STATION, GRAMS, List.of(), Optional.empty()),
                 scatter(1),
                 scatter(200),
@@ -142,15 +145,30 @@ public final class Figures {
 
     /** A band whose half width is the spread. */
     static Chart bands(int places, double spread) {
-        var spans = IntStream.range(0, places)
-                .mapToObj(i -> new Chart.Span(i, i - spread, i, i + spread))
-                .toList();
         return new Chart.Bands(
                 "Bands",
                 STATION,
                 GRAMS,
-                List.of(new Chart.Band("likely", spans)),
+                List.of(band(places, spread)),
                 List.of(new Chart.Level("limit", 5, Optional.empty())));
+    }
+
+    static Chart bandsOverTime(int hours, double spread) {
+        return new Chart.BandsOverTime(
+                "Bands through the night",
+                EVENING,
+                GRAMS,
+                List.of(band(hours, spread)),
+                List.of(new Chart.Level("limit", 5, Optional.empty())),
+                List.of(new Chart.Moment("hands off until", EVENING.plusHours(8))));
+    }
+
+    private static Chart.Band band(int places, double spread) {
+        return new Chart.Band(
+                "likely",
+                IntStream.range(0, places)
+                        .mapToObj(i -> new Chart.Span(i, i - spread, i, i + spread))
+                        .toList());
     }
 
     static Chart scatter(int dots) {

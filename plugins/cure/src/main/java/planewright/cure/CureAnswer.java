@@ -18,6 +18,7 @@ import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.shared.material.MaterialFact;
 import planewright.shared.material.Materials;
+import planewright.shared.uncertainty.Propagation;
 
 /**
  * The answer for one joint.
@@ -177,12 +178,24 @@ record CureAnswer(
         return clock(cured.countedOn(inputs.countOn()));
     }
 
-    /** A time of the table at the temperature of the start. */
+    /** The bench session in which something can be done that may be from an instant on, which is not before now. */
+    Optional<NextSession> session(LocalDateTime ready) {
+        return inputs.sessions().flatMap(calendar -> NextSession.after(ready.isBefore(now) ? now : ready, calendar));
+    }
+
+    /** A time of the table at the temperature of the start, with the ± of table and air. */
     Optional<Measured<Time>> atTheStart(String property) {
-        double rate = Arrhenius.rate(curing.energy().typical(), bench.air().at(0), curing.kelvin());
+        var energy = curing.energy();
         return curing.hours(property)
-                .map(hours -> hours.times(PER_MINUTE / rate))
-                .map(minutes -> Measured.of(minutes.typical(), minutes.spread(), Units.MINUTE));
+                .map(hours -> Propagation.through(
+                                x -> PER_MINUTE * x[0] / Arrhenius.rate(Math.max(0, x[1]), x[2], curing.kelvin()),
+                                new double[] {
+                                    hours.typical(),
+                                    energy.typical(),
+                                    bench.air().at(0)
+                                },
+                                new double[] {hours.spread(), energy.spread(), bench.airSpread()})
+                        .in(Units.MINUTE));
     }
 
     CureTime.Results results() {
@@ -190,6 +203,8 @@ record CureAnswer(
         return new CureTime.Results(
                 handsOffUntil(),
                 fullyCured(),
+                session(handsOffUntil()).map(NextSession::from),
+                session(fullyCured()).map(NextSession::from),
                 handsOff.measured(),
                 cured.measured(),
                 atTheStart(Curing.WORKING_TIME),

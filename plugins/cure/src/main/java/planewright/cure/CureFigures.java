@@ -3,6 +3,7 @@ package planewright.cure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Point;
 
@@ -28,15 +29,13 @@ final class CureFigures {
     Chart cure() {
         var loading = answer.loading().courses(end, INSTANTS);
         var touching = answer.touching().courses(end, INSTANTS);
-        return new Chart.OverTime(
+        return new Chart.BandsOverTime(
                 words.say("Cure over the clock"),
                 answer.inputs().start(),
                 new Chart.Axis(words.say("Done"), "%"),
                 List.of(
-                        line(words.say("fully cured, likely"), loading[1]),
-                        line(words.say("at the quick end"), loading[0]),
-                        line(words.say("at the slow end"), loading[2]),
-                        line(words.say("may be touched, likely"), touching[1])),
+                        band(words.say("fully cured, from the slow end to the quick"), loading),
+                        band(words.say("may be touched, from the slow end to the quick"), touching)),
                 List.of(),
                 moments());
     }
@@ -66,17 +65,28 @@ final class CureFigures {
         var moments = new ArrayList<Chart.Moment>();
         moments.add(new Chart.Moment(words.say("hands off until"), answer.handsOffUntil()));
         moments.add(new Chart.Moment(words.say("fully cured"), answer.fullyCured()));
+        answer.session(answer.handsOffUntil())
+                .ifPresent(session -> moments.add(new Chart.Moment(words.say("at the bench"), session.from())));
         if (answer.now().isAfter(answer.inputs().start()) && answer.now().isBefore(answer.clock(end))) {
             moments.add(new Chart.Moment(words.say("now"), answer.now()));
         }
         return moments;
     }
 
-    private Chart.Series line(String name, double... shares) {
-        var points = new ArrayList<Point>();
-        for (int i = 0; i < shares.length; i++) {
-            points.add(new Point(end * i / (shares.length - 1), 100 * shares[i]));
-        }
-        return new Chart.Series(name, points);
+    /** Of a quick, a likely and a slow course. */
+    private Chart.Band band(String name, double[]... courses) {
+        int last = courses[1].length - 1;
+        return new Chart.Band(
+                name,
+                IntStream.rangeClosed(0, last)
+                        .mapToObj(i -> {
+                            double likely = courses[1][i];
+                            return new Chart.Span(
+                                    end * i / last,
+                                    100 * Math.min(likely, courses[2][i]),
+                                    100 * likely,
+                                    100 * Math.max(likely, courses[0][i]));
+                        })
+                        .toList());
     }
 }

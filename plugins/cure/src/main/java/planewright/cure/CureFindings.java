@@ -3,6 +3,7 @@ package planewright.cure;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import planewright.api.calculator.Finding;
 import planewright.api.quantity.Units;
 import planewright.shared.material.MaterialFact;
@@ -25,6 +26,7 @@ final class CureFindings {
 
     List<Finding> all() {
         now();
+        sessions();
         experience();
         temperatures();
         readings();
@@ -47,6 +49,33 @@ final class CureFindings {
             findings.add(Finding.lookAgain(
                     words.say("Leave it alone for another {0}.", left(Duration.between(now, answer.handsOffUntil())))));
         }
+    }
+
+    private void sessions() {
+        if (answer.inputs().sessions().isEmpty()) {
+            return;
+        }
+        var touching = answer.session(answer.handsOffUntil());
+        var loading = answer.session(answer.fullyCured()).filter(later -> !touching.equals(Optional.of(later)));
+        if (touching.isEmpty()) {
+            findings.add(Finding.lookAgain(
+                    words.say("The bench calendar has no session in the two months after it may be touched.")));
+        } else if (loading.isEmpty()) {
+            findings.add(Finding.fine(words.say("It may be touched at the bench on {0}.", told(touching.get()))));
+        } else {
+            findings.add(Finding.fine(words.say(
+                    "It may be touched at the bench on {0}, and loaded on {1}.",
+                    told(touching.get()),
+                    told(loading.get()))));
+        }
+    }
+
+    private String told(NextSession session) {
+        return words.say(
+                "{0} from {1} to {2}",
+                words.day(session.from().toLocalDate()),
+                session.from().toLocalTime(),
+                session.to().toLocalTime());
     }
 
     private void experience() {

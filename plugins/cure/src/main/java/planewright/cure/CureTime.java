@@ -19,13 +19,14 @@ import planewright.api.calculator.Result;
 import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.figure.Chart;
+import planewright.api.journal.BenchCalendar;
 import planewright.api.quantity.Measured;
 
 /** When a joint or a filler may be touched, and when it carries its load. */
 @Extension
 @About(
         id = "cure.time",
-        version = "1",
+        version = "2",
         title = "Curing time",
         question = "When may I touch it, when may I load it?",
         sources = {
@@ -174,7 +175,14 @@ public final class CureTime implements Calculator<CureTime.Inputs, CureTime.Resu
                     help = "Which end of the range the answer and the joint go by.",
                     initial = "slow end",
                     under = "Answer")
-            Pace countOn) {}
+            Pace countOn,
+
+            @Input(
+                    label = "Bench sessions",
+                    help = "When somebody is at the bench; tells in which session it may be touched.",
+                    under = "Answer",
+                    from = @From(Place.CALENDAR))
+            Optional<BenchCalendar> sessions) {}
 
     /** When a stage is reached. */
     public record StageLine(
@@ -200,6 +208,14 @@ public final class CureTime implements Calculator<CureTime.Inputs, CureTime.Resu
 
             @Result(label = "Fully cured", help = "By the end of the range that is counted on.")
             LocalDateTime fullyCured,
+
+            @Result(
+                    label = "Touch it from",
+                    help = "In the first bench session with a quarter of an hour left by then.")
+            Optional<LocalDateTime> touchFrom,
+
+            @Result(label = "Load it from", help = "In the first bench session after it is fully cured.")
+            Optional<LocalDateTime> loadFrom,
 
             @Result(label = "Hands off for, likely", unit = "h")
             Measured<Time> handsOffFor,

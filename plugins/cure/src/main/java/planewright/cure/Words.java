@@ -1,5 +1,7 @@
 package planewright.cure;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -21,6 +23,12 @@ record Words(Language language) {
 
     String length(double millimetres) {
         return show(Measured.of(millimetres, Units.MILLIMETRE));
+    }
+
+    /** {@code Tuesday 18 March}; {@code Dienstag, 18. März}. */
+    String day(LocalDate date) {
+        var pattern = language.locale().getLanguage().equals("de") ? "EEEE, d. MMMM" : "EEEE d MMMM";
+        return DateTimeFormatter.ofPattern(pattern, language.locale()).format(date);
     }
 
     String show(Measured<?> value) {

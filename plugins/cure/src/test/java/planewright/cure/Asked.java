@@ -1,6 +1,8 @@
 package planewright.cure;
 
+import java.time.DayOfWeek;
 import java.time.LocalDateTime;
+import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +10,8 @@ import javax.measure.quantity.Length;
 import javax.measure.quantity.Time;
 import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.journal.BenchCalendar;
+import planewright.api.journal.BenchSession;
 import planewright.api.journal.Build;
 import planewright.api.journal.Entry;
 import planewright.api.journal.JournalReader;
@@ -32,6 +36,7 @@ final class Asked {
     private Optional<Measured<Time>> ownFullyCured = Optional.empty();
     private double ownCelsius = 20;
     private CureTime.Pace countOn = CureTime.Pace.SLOW_END;
+    private Optional<BenchCalendar> sessions = Optional.empty();
     private LocalDateTime now = EVENING;
     private List<OwnMaterial> materials = List.of();
 
@@ -101,6 +106,28 @@ final class Asked {
         return this;
     }
 
+    /** Every Tuesday and Thursday, from and to an hour. */
+    Asked tuesdaysAndThursdays(int from, int to) {
+        var session = new BenchSession(LocalTime.of(from, 0), LocalTime.of(to % 24, 0));
+        sessions = Optional.of(new Weeks(
+                List.of(new Weeks.Day(DayOfWeek.TUESDAY, session), new Weeks.Day(DayOfWeek.THURSDAY, session))));
+        return this;
+    }
+
+    private record Weeks(List<Day> week) implements BenchCalendar {
+        record Day(DayOfWeek day, BenchSession session) implements Weekly {}
+
+        @Override
+        public List<OtherDay> otherDays() {
+            return List.of();
+        }
+
+        @Override
+        public List<ShopReading> shop() {
+            return List.of();
+        }
+    }
+
     Asked nowIs(LocalDateTime clock) {
         now = clock;
         return this;
@@ -129,7 +156,8 @@ final class Asked {
                 ownHandsOff,
                 ownFullyCured,
                 Measured.of(ownCelsius, Units.CELSIUS),
-                countOn);
+                countOn,
+                sessions);
     }
 
     static Run run(List<Build> builds, List<Entry> log, LocalDateTime now) {

@@ -106,17 +106,48 @@ class CureTimeTest {
     @Test
     void chartsRunFromNothingToDoneAndMarkTheMoments() throws Exception {
         var answer = Asked.of("30-minute epoxy").nowIs(EVENING.plusHours(3)).answer();
-        var cure = (Chart.OverTime) answer.cure();
+        var cure = (Chart.BandsOverTime) answer.cure();
         assertThat(cure.from()).isEqualTo(EVENING);
-        for (var series : cure.series()) {
-            assertThat(series.points().get(0).y()).isZero();
-            assertThat(series.points().get(120).y()).isEqualTo(100);
+        for (var band : cure.bands()) {
+            assertThat(band.spans().get(0)).isEqualTo(new Chart.Span(0, 0, 0, 0));
+            assertThat(band.spans().get(120).low()).isEqualTo(100);
+            assertThat(band.spans()).anyMatch(span -> span.low() < span.middle() && span.middle() < span.high());
         }
         assertThat(cure.moments())
                 .containsExactly(
                         new Chart.Moment("hands off until", answer.handsOffUntil()),
                         new Chart.Moment("fully cured", answer.fullyCured()),
                         new Chart.Moment("now", EVENING.plusHours(3)));
+    }
+
+    /** Closed on a Friday evening, hands off for 2 h, cured on Sunday; the bench is manned on Tuesdays and Thursdays. */
+    @Test
+    void theNextBenchSessionIsTold() throws Exception {
+        var answer = Asked.of("polyurethane").tuesdaysAndThursdays(19, 22).answer();
+        assertThat(answer.touchFrom()).contains(LocalDateTime.of(2025, 3, 18, 19, 0));
+        assertThat(answer.loadFrom()).isEqualTo(answer.touchFrom());
+        assertThat(answer.findings())
+                .extracting(Finding::text)
+                .contains("It may be touched at the bench on Tuesday 18 March from 19:00 to 22:00.");
+        assertThat(((Chart.BandsOverTime) answer.cure()).moments())
+                .contains(new Chart.Moment("at the bench", LocalDateTime.of(2025, 3, 18, 19, 0)));
+    }
+
+    @Test
+    void ofASessionThatHasBegunTheRestIsToldUnlessItIsTooShort() throws Exception {
+        var tuesday = LocalDateTime.of(2025, 3, 18, 21, 30);
+        var asked = Asked.of("polyurethane").tuesdaysAndThursdays(19, 22);
+        assertThat(asked.nowIs(tuesday).answer().touchFrom()).contains(tuesday);
+        assertThat(asked.nowIs(tuesday.plusMinutes(20)).answer().touchFrom())
+                .contains(LocalDateTime.of(2025, 3, 20, 19, 0));
+    }
+
+    @Test
+    void aSessionUntilMidnightEndsTheNextDay() throws Exception {
+        var answer = Asked.of("polyurethane").tuesdaysAndThursdays(20, 24).answer();
+        assertThat(answer.findings())
+                .extracting(Finding::text)
+                .contains("It may be touched at the bench on Tuesday 18 March from 20:00 to 00:00.");
     }
 
     @ParameterizedTest

@@ -48,15 +48,16 @@ class HostileInputsTest {
                     maybe(HOURS, Units.HOUR),
                     maybe(HOURS, Units.HOUR),
                     one(CELSIUS, Units.CELSIUS),
-                    random.nextBoolean() ? CureTime.Pace.LIKELY : CureTime.Pace.SLOW_END);
+                    random.nextBoolean() ? CureTime.Pace.LIKELY : CureTime.Pace.SLOW_END,
+                    Optional.empty());
             try {
                 var results = new CureTime().compute(inputs, Asked.run(List.of(), List.of(), time()));
                 answered += Math.min(1, CalculatorContract.numbers(results));
                 assertThat(results.handsOffUntil()).isAfterOrEqualTo(inputs.start());
                 assertThat(results.fullyCured()).isAfterOrEqualTo(results.handsOffUntil());
-                assertThat(((Chart.OverTime) results.cure()).series())
-                        .allSatisfy(series ->
-                                assertThat(series.points()).allMatch(point -> point.y() >= 0 && point.y() <= 100));
+                assertThat(((Chart.BandsOverTime) results.cure()).bands())
+                        .allSatisfy(band ->
+                                assertThat(band.spans()).allMatch(span -> span.low() >= 0 && span.high() <= 100));
             } catch (UnsuitableInput refused) {
                 assertThat(refused.problems()).isNotEmpty();
             }
