@@ -23,7 +23,7 @@ import planewright.api.quantity.Units.Density;
 @Extension
 @About(
         id = "balance.planform",
-        version = "2",
+        version = "3",
         title = "Balance range",
         question = "Where should it balance?",
         sources = {

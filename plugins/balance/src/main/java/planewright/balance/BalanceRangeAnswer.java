@@ -6,17 +6,22 @@ import static planewright.api.quantity.Units.GRAM_PER_SQUARE_DECIMETRE;
 import static planewright.api.quantity.Units.GRAM_PER_SQUARE_METRE;
 import static planewright.api.quantity.Units.KILOGRAM_PER_CUBIC_METRE;
 import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.METRE_PER_SECOND;
 import static planewright.api.quantity.Units.MILLIMETRE;
 import static planewright.api.quantity.Units.NUMBER;
 import static planewright.api.quantity.Units.PERCENT;
+import static planewright.api.quantity.Units.RADIAN;
 import static planewright.api.quantity.Units.SQUARE_DECIMETRE;
 import static planewright.api.quantity.Units.SQUARE_METRE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import javax.measure.quantity.Angle;
 import javax.measure.quantity.Area;
 import javax.measure.quantity.Dimensionless;
 import javax.measure.quantity.Length;
@@ -90,36 +95,80 @@ record BalanceRangeAnswer(
                 step -> run.progress(
                         1 - 1.0 / step.fineness(), words.say("lattice of {0} panels solved", step.panels())));
         var wing = band.wing();
-        double neutral = band.neutral();
-        double middle = (band.from() + band.to()) / 2;
-        var centre = new Vector(
-                inputs.balancePoint().map(point -> point.in(METRE)).orElse(middle),
-                0,
-                wing.leadingEdge().z());
+        var centre = centre(inputs, band);
         var lattice = Lattice.of(planform, Resolution.fineness(3), centre);
         var reference = new Reference(wing.area(), wing.span(), wing.meanChord(), centre);
         var rigging = Rigging.of(inputs);
         var straight = rigging.straight(lattice);
-        var derivatives = Derivatives.of(lattice, reference, straight, cruise(lattice, straight, wing.area()));
-        var trimmed = Trimmed.of(derivatives, rigging, (neutral - centre.x()) / wing.meanChord());
+        return of(
+                words,
+                inputs,
+                band,
+                rigging,
+                Derivatives.of(lattice, reference, straight, cruise(lattice, straight, wing.area())));
+    }
+
+    private static BalanceRangeAnswer of(
+            Words words, BalanceRange.Inputs inputs, BalanceBand band, Rigging rigging, Derivatives derivatives) {
+        double margin = (band.neutral() - derivatives.reference().centre().x())
+                / band.wing().meanChord();
+        var trimmed = Trimmed.of(derivatives, rigging, margin);
         return new BalanceRangeAnswer(words, inputs, band, rigging, trimmed, Stall.of(trimmed, rigging));
     }
 
+    /** Level flight with other settings, sections, mass, air and balance point on the same lattice; no derivatives. */
+    BalanceRangeAnswer with(BalanceRange.Inputs changed) {
+        var rigging = Rigging.of(changed);
+        var lattice = derivatives().lattice();
+        var reference = new Reference(wing().area(), wing().span(), wing().meanChord(), centre(changed, band));
+        return of(
+                words,
+                changed,
+                band,
+                rigging,
+                new Derivatives(lattice, reference, rigging.straight(lattice), 0, 0, 0, Map.of()));
+    }
+
+    /** Where it balances, else the middle of where it should. */
+    private static Vector centre(BalanceRange.Inputs inputs, BalanceBand band) {
+        return new Vector(
+                inputs.balancePoint().map(point -> point.in(METRE)).orElse((band.from() + band.to()) / 2),
+                0,
+                band.wing().leadingEdge().z());
+    }
+
     BalanceRangeResults results() {
+        var spread = FlightSpread.of(this);
+        var level = level();
         return new BalanceRangeResults(
                 length(from()),
                 length(to()),
                 Measured.of(1000 * neutral(), 1000 * doubt(), MILLIMETRE),
-                margin().map(BalanceRangeAnswer::percent),
-                level().stallSpeed(),
+                margin().map(now -> spread.of(
+                                answer -> answer.margin().orElse(Double.NaN), doubt() / wing().meanChord(), NUMBER)
+                        .to(PERCENT)),
+                level.stallSpeed()
+                        .map(slowest -> spread.of(
+                                answer -> answer.level().stallSpeed().orElse(Double.NaN),
+                                slowest * Math.min(1, stall.spread() / stall.lift() / 2),
+                                METRE_PER_SECOND)),
                 new BalanceRangeFindings(this).all(),
-                level().lift().map(lift -> Measured.of(lift, NUMBER)),
-                level().state().map(state -> Measured.of(Math.toDegrees(state.incidence()), DEGREE)),
-                level().trimAngle().map(angle -> Measured.of(Math.toDegrees(angle), DEGREE)),
-                Measured.of(stall.lift(), stall.spread(), NUMBER),
+                level.lift()
+                        .map(lift -> spread.of(answer -> answer.level().lift().orElse(Double.NaN), NUMBER)),
+                level.state()
+                        .map(state -> degrees(
+                                spread,
+                                answer -> answer.level()
+                                        .state()
+                                        .map(Longitudinal.State::incidence)
+                                        .orElse(Double.NaN))),
+                level.trimAngle()
+                        .map(angle -> degrees(
+                                spread, answer -> answer.level().trimAngle().orElse(Double.NaN))),
+                spread.of(answer -> answer.stall().lift(), stall.spread(), NUMBER),
                 percent(stall.along()),
                 percent(stall.tipReserve()),
-                Measured.of(level().density(), KILOGRAM_PER_CUBIC_METRE),
+                spread.of(answer -> answer.level().density(), KILOGRAM_PER_CUBIC_METRE),
                 area(wing().area()),
                 length(wing().span()),
                 Measured.of(wing().aspectRatio(), NUMBER),
@@ -130,9 +179,9 @@ record BalanceRangeAnswer(
                 length(band.surfaces().error()),
                 Measured.of(band.surfaces().liftSlope() / wing().area(), NUMBER),
                 Measured.of(efficiency(), NUMBER),
-                Measured.of(Math.toDegrees(trimmed.linear().untrimmed(0)), DEGREE),
+                degrees(spread, answer -> answer.trimmed().linear().untrimmed(0)),
                 inputs.mass()
-                        .map(mass -> Measured.of(mass.in(GRAM) / wing().area(), GRAM_PER_SQUARE_METRE)
+                        .map(mass -> spread.of(BalanceRangeAnswer::loading, GRAM_PER_SQUARE_METRE)
                                 .to(GRAM_PER_SQUARE_DECIMETRE)),
                 BalanceRangeFigures.plan(this),
                 BalanceRangeFigures.margin(this),
@@ -320,6 +369,14 @@ record BalanceRangeAnswer(
 
     private static BalanceRangeResults.ResponseLine line(String response, double derivative, String meaning) {
         return new BalanceRangeResults.ResponseLine(response, Measured.of(derivative, NUMBER), meaning);
+    }
+
+    private double loading() {
+        return inputs.mass().map(mass -> mass.in(GRAM) / wing().area()).orElse(Double.NaN);
+    }
+
+    private static Measured<Angle> degrees(FlightSpread spread, ToDoubleFunction<BalanceRangeAnswer> radians) {
+        return spread.of(radians, RADIAN).to(DEGREE);
     }
 
     private static Measured<Length> length(double metres) {

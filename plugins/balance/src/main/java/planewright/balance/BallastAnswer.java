@@ -105,7 +105,8 @@ record BallastAnswer(
         return mass;
     }
 
-    private double spread(Plan plan, int pocket) {
+    /** The standard uncertainty of that, kg. */
+    double spread(Plan plan, int pocket) {
         double spread = 0;
         for (int k = 0; k < kinds.size(); k++) {
             int count = plan.counts()[k][pocket];

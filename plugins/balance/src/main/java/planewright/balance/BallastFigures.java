@@ -33,7 +33,7 @@ final class BallastFigures {
                 words.say("Pocket"),
                 new Chart.Axis(words.say("Mass"), "g"),
                 IntStream.range(0, inputs.pockets().size())
-                        .mapToObj(p -> new Chart.Bar(inputs.pockets().get(p).name(), MM * mass(p), 0))
+                        .mapToObj(p -> new Chart.Bar(inputs.pockets().get(p).name(), MM * mass(p), MM * spread(p)))
                         .toList());
     }
 
@@ -120,6 +120,10 @@ final class BallastFigures {
                         -MM * properties.balance().x().value()),
                 Drawing.Sign.BALANCE_POINT,
                 label);
+    }
+
+    private double spread(int pocket) {
+        return answer.spread(answer.search().plan(), pocket);
     }
 
     private double mass(int pocket) {

@@ -87,7 +87,7 @@ record LeanAnswer(Words words, Lean.Inputs inputs, LeanMoments moments, Moment l
                         : List.of(new Proposal.NewMeasurement("tip ballast to level", levelMass())));
     }
 
-    /** Ballast on the light tip. */
+    /** Ballast on the light tip: a magnitude, whose ± stays that of the lean where the lean is next to none. */
     Measured<Mass> levelMass() {
         return WeighingAnswer.measured(Math.abs(lean.value()) / tip, lean.spread() / tip, KILOGRAM)
                 .to(GRAM);

@@ -6,8 +6,6 @@ import static planewright.api.quantity.Units.METRE;
 import static planewright.api.quantity.Units.METRE_PER_SECOND;
 
 import java.util.Optional;
-import javax.measure.quantity.Speed;
-import planewright.api.quantity.Measured;
 import planewright.shared.air.Atmosphere;
 
 /**
@@ -20,7 +18,7 @@ import planewright.shared.air.Atmosphere;
  * @param state incidence and control for it, rad; empty too where it has stalled, or beyond what a lattice tells
  * @param trimAngle of what trims it, rad; empty where nothing does
  * @param momentLeft coefficient of what still turns it, nose up; 0 in trim
- * @param stallSpeed empty without mass, where it stalls before it lifts at all, or beyond what a lattice tells
+ * @param stallSpeed m/s; empty without mass, where it stalls before it lifts at all, or beyond what a lattice tells
  */
 record LevelFlight(
         double density,
@@ -29,7 +27,7 @@ record LevelFlight(
         Optional<Longitudinal.State> state,
         Optional<Double> trimAngle,
         double momentLeft,
-        Optional<Measured<Speed>> stallSpeed) {
+        Optional<Double> stallSpeed) {
     private static final double GRAVITY = 9.80665;
 
     private static final double MOST_INCIDENCE = Math.toRadians(25);
@@ -58,7 +56,8 @@ record LevelFlight(
                 state,
                 state.filter(each -> trims).map(Longitudinal.State::control),
                 state.map(linear::momentIn).orElse(0.0),
-                mass.filter(kilograms -> stallTold).map(kilograms -> stallSpeed(kilograms, density, area, stall)));
+                mass.filter(kilograms -> stallTold)
+                        .map(kilograms -> stallSpeed(kilograms, density, area, stall.lift())));
     }
 
     /** Whether straight lines still hold: greater angles than any model flies at. */
@@ -72,10 +71,5 @@ record LevelFlight(
 
     static double stallSpeed(double mass, double density, double area, double lift) {
         return Math.sqrt(2 * mass * GRAVITY / (density * area * lift));
-    }
-
-    private static Measured<Speed> stallSpeed(double mass, double density, double area, Stall stall) {
-        double speed = stallSpeed(mass, density, area, stall.lift());
-        return Measured.of(speed, speed * Math.min(1, stall.spread() / stall.lift() / 2), METRE_PER_SECOND);
     }
 }

@@ -1,7 +1,5 @@
 package planewright.balance;
 
-import static planewright.api.quantity.Units.METRE_PER_SECOND;
-
 import java.util.ArrayList;
 import java.util.List;
 import planewright.api.calculator.Finding;
@@ -53,7 +51,7 @@ final class TrimFindings {
         double speed = level.speed().orElseThrow();
         var at = words.say(
                 "At {0} m/s it needs a lift coefficient of {1}", words.number(speed, 1), words.number(lift, 2));
-        var stall = level.stallSpeed().map(slowest -> slowest.in(METRE_PER_SECOND));
+        var stall = level.stallSpeed();
         if (stall.isPresent() && speed < stall.get()) {
             findings.add(
                     Finding.stop(words.say("{0}, but it stalls below {1} m/s.", at, words.number(stall.get(), 1))));

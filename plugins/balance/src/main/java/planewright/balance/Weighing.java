@@ -173,6 +173,9 @@ public final class Weighing implements Calculator<Weighing.Inputs, Weighing.Resu
             @Result(label = "From above") Drawing plan,
             @Result(label = "From the side") Drawing side,
             @Result(label = "Load on each support") Chart loadChart,
+
+            @Result(label = "Rounds against each other") Optional<Chart> roundChart,
+
             @Result(label = "For the journal") List<Proposal> proposals) {}
 
     @Override

@@ -75,6 +75,7 @@ record WeighingAnswer(
                 figures.plan(),
                 figures.side(),
                 figures.chart(),
+                several ? Optional.of(figures.rounds()) : Optional.empty(),
                 List.of(
                         new Proposal.NewMeasurement("all-up mass", mass),
                         new Proposal.NewMeasurement("balance point", x)));
@@ -132,7 +133,8 @@ record WeighingAnswer(
         return Weighings.combine(outcomes.values().stream().map(which).toList());
     }
 
-    private List<Weighing.RoundLine> roundLines() {
+    /** What each round says by itself. */
+    List<Weighing.RoundLine> roundLines() {
         return outcomes.entrySet().stream()
                 .map(round -> new Weighing.RoundLine(
                         round.getKey().isEmpty() ? words.say("without a word") : round.getKey(),

@@ -61,6 +61,23 @@ final class WeighingFigures {
                         .toList());
     }
 
+    /** One that lies apart is seen at once, and whether it does in mass, in balance or in both. */
+    Chart rounds() {
+        var rounds = answer.roundLines().stream()
+                .map(round -> new Chart.Dot(
+                        round.round(),
+                        new Point(round.x().in(MILLIMETRE), round.mass().in(GRAM))))
+                .toList();
+        var taken = new Chart.Dot(
+                words.say("taken"), new Point(MM * answer.x().value(), MM * answer.mass().value()));
+        return new Chart.Scatter(
+                words.say("Rounds against each other"),
+                new Chart.Axis(words.say("Balance point x"), "mm"),
+                new Chart.Axis(words.say("Mass"), "g"),
+                List.of(new Chart.Group(words.say("rounds"), rounds), new Chart.Group(words.say("taken together"), List.of(taken))),
+                Optional.empty());
+    }
+
     private Drawing drawing(
             String title, Optional<List<Drawing.Path>> outline, BiFunction<Double, Double, Point> at, double across) {
         double x = answer.x().value();

@@ -13,6 +13,8 @@ import java.util.Random;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
+import planewright.api.figure.Chart;
+import planewright.api.figure.Point;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -72,6 +74,11 @@ class WeighingRoundsTest {
         }
         var results = weigh(rows);
         assertThat(results.agreement().orElseThrow().in(Units.NUMBER)).isLessThan(1);
+        var dots = ((Chart.Scatter) results.roundChart().orElseThrow()).groups();
+        assertThat(dots.get(0).dots()).extracting(Chart.Dot::name).containsExactly("round 0", "round 1", "round 2");
+        assertThat(dots.get(1).dots().get(0).at())
+                .isEqualTo(new Point(
+                        results.balanceX().in(Units.MILLIMETRE), results.mass().in(Units.GRAM)));
         var random = new Random(20260301);
         var x = new double[100_000];
         var mass = new double[x.length];

@@ -22,6 +22,7 @@ import javax.measure.quantity.Length;
 import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
+import planewright.shared.uncertainty.Propagation;
 
 /**
  * The answer for one linkage.
@@ -80,7 +81,6 @@ record LinkageAnswer(Words words, ServoLinkage.Inputs inputs, Setting setting, L
     ServoLinkage.Results results() {
         var figures = new LinkageFigures(this);
         var ratio = spread(x -> Math.abs(x.linkage().ratio(0)), NUMBER);
-        double step = inputs.servoStep().in(DEGREE);
         return new ServoLinkage.Results(
                 up(),
                 down(),
@@ -90,7 +90,7 @@ record LinkageAnswer(Words words, ServoLinkage.Inputs inputs, Setting setting, L
                 neutral(),
                 neutralPushrod(),
                 ratio,
-                Measured.of(ratio.in(NUMBER) * step, DEGREE),
+                surfaceStep(ratio),
                 new LinkageFindings(this).all(),
                 places(),
                 limits(),
@@ -110,11 +110,18 @@ record LinkageAnswer(Words words, ServoLinkage.Inputs inputs, Setting setting, L
         return throwAt(setting.lowest(), -1);
     }
 
+    private static double differential(Setting setting) {
+        return 1 + setting.deflection(setting.lowest()) / setting.deflection(setting.highest());
+    }
+
+    private boolean throwAtLock(double turn) {
+        return setting.locks(turn > 0 ? 1 : -1) && turn == setting.turn(Math.signum(turn));
+    }
+
     private Measured<Angle> throwAt(double turn, int sign) {
         double command = turn / (turn > 0 ? setting.towards() : setting.away());
-        boolean atLock = setting.locks(turn > 0 ? 1 : -1) && turn == setting.turn(Math.signum(turn));
         ToDoubleFunction<Setting> function = moved -> sign * moved.deflection(moved.turn(command));
-        return atLock
+        return throwAtLock(turn)
                 ? Measured.of(Math.toDegrees(function.applyAsDouble(setting)), DEGREE)
                 : spread(function, RADIAN).to(DEGREE);
     }
@@ -130,13 +137,23 @@ record LinkageAnswer(Words words, ServoLinkage.Inputs inputs, Setting setting, L
                 .to(MILLIMETRE);
     }
 
+    private Measured<Angle> surfaceStep(Measured<Dimensionless> ratio) {
+        return Propagation.through(
+                        x -> x[0] * x[1],
+                        new double[] {ratio.in(NUMBER), inputs.servoStep().in(RADIAN)},
+                        new double[] {ratio.spreadIn(NUMBER), inputs.servoStep().spreadIn(RADIAN)})
+                .in(RADIAN)
+                .to(DEGREE);
+    }
+
     /** In percent; empty where the surface does not go up. */
     Optional<Measured<Dimensionless>> differential() {
         return setting.deflection(setting.highest()) < Math.toRadians(0.1)
                 ? Optional.empty()
-                : Optional.of(Measured.of(
-                        100 * (1 + setting.deflection(setting.lowest()) / setting.deflection(setting.highest())),
-                        PERCENT));
+                : Optional.of(
+                        throwAtLock(setting.highest()) || throwAtLock(setting.lowest())
+                                ? Measured.of(100 * differential(setting), PERCENT)
+                                : spread(LinkageAnswer::differential, NUMBER).to(PERCENT));
     }
 
     /** Straight from where the measuring point is with the surface neutral. */

@@ -6,6 +6,7 @@ import static planewright.api.quantity.Units.PERCENT;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import javax.measure.quantity.Dimensionless;
@@ -45,8 +46,8 @@ record TravelAnswer(Words words, SurfaceTravel.Inputs inputs, Ruler ruler, List<
     SurfaceTravel.Results results() {
         var figures = new TravelFigures(this);
         return new SurfaceTravel.Results(
-                stick(x -> x[1] * new Expo(x[0]).centre()),
-                stick(x -> x[1] * new Expo(x[0]).at(0.5)),
+                expo(x -> x[1] * new Expo(x[0]).centre(), inputs.highRate()),
+                stick(0.5, inputs.highRate()),
                 new TravelFindings(this).all(),
                 travels.stream().flatMap(this::lines).toList(),
                 DoubleStream.of(25, 50, 75, 100).mapToObj(this::stickLine).toList(),
@@ -55,15 +56,15 @@ record TravelAnswer(Words words, SurfaceTravel.Inputs inputs, Ruler ruler, List<
                 proposals());
     }
 
-    private Measured<Dimensionless> stick(java.util.function.ToDoubleFunction<double[]> function) {
-        return Propagation.through(
-                        function,
-                        new double[] {
-                            inputs.expo().in(NUMBER), inputs.highRate().in(NUMBER)
-                        },
-                        new double[] {
-                            inputs.expo().spreadIn(NUMBER), inputs.highRate().spreadIn(NUMBER)
-                        })
+    /** What a share of the stick gives at a rate. */
+    private Measured<Dimensionless> stick(double stick, Measured<Dimensionless> rate) {
+        return expo(x -> x[1] * new Expo(x[0]).at(stick), rate);
+    }
+
+    private Measured<Dimensionless> expo(ToDoubleFunction<double[]> function, Measured<Dimensionless> rate) {
+        return Propagation.through(function, new double[] {inputs.expo().in(NUMBER), rate.in(NUMBER)}, new double[] {
+                    inputs.expo().spreadIn(NUMBER), rate.spreadIn(NUMBER)
+                })
                 .in(NUMBER)
                 .to(PERCENT);
     }
@@ -85,11 +86,10 @@ record TravelAnswer(Words words, SurfaceTravel.Inputs inputs, Ruler ruler, List<
     }
 
     private SurfaceTravel.StickLine stickLine(double percent) {
-        double share = 100 * expo.at(percent / 100);
         return new SurfaceTravel.StickLine(
                 Measured.of(percent, PERCENT),
-                Measured.of(share * inputs.highRate().in(NUMBER), PERCENT),
-                Measured.of(share * inputs.lowRate().in(NUMBER), PERCENT));
+                stick(percent / 100, inputs.highRate()),
+                stick(percent / 100, inputs.lowRate()));
     }
 
     /** Each throw in the unit that it was not given in, and at low rate in the one that it was. */
