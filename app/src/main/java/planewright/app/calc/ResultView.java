@@ -38,8 +38,15 @@ public record ResultView(
     /** Finer than a knife cuts and a printer prints, mm. */
     private static final double FINE_ENOUGH = 0.02;
 
-    /** A single value: what it is, what it came to, how to read it. */
-    public record Value(String label, String text, String help) {}
+    /**
+     * A single value.
+     *
+     * @param label what it is
+     * @param text what it came to, in the figures that are of use
+     * @param exact the same in more figures, where there are more
+     * @param help how to read it; may be empty
+     */
+    public record Value(String label, String text, Optional<String> exact, String help) {}
 
     /** Rows of texts under headings; {@code numeric} tells which columns hold quantities. */
     public record Table(String title, List<String> headings, List<Boolean> numeric, List<List<String>> rows) {}
@@ -65,9 +72,9 @@ public record ResultView(
         return present(value)
                 .map(present -> switch (field.kind()) {
                     case QUANTITY ->
-                        QuantityText.show(
-                                QuantityText.in(
-                                        (Measured<?>) present, field.unit().orElseThrow()),
+                        QuantityText.result(
+                                (Measured<?>) present,
+                                field.unit().orElseThrow(),
                                 field.language().locale());
                     case YES_NO -> field.language().say((Boolean) present ? "yes" : "no");
                     case CHOICE -> field.told(ShapeReader.word(present));
@@ -86,8 +93,7 @@ public record ResultView(
 
     private void add(Field field, Object value) {
         switch (field.kind()) {
-            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME, CALENDAR ->
-                values.add(new Value(field.label(), text(field, value), field.help()));
+            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME, CALENDAR -> values.add(value(field, value));
             case OUTLINE -> drawings.add(((Outline) value).drawing(field.label(), FINE_ENOUGH));
             case PICTURE -> pictures.add(Shelved.record((Picture) value));
             case ROWS -> tables.add(table(field, (List<?>) value));
@@ -100,6 +106,17 @@ public record ResultView(
                         field.label(),
                         List.of(new Drawing.Layer(Drawing.Use.OUTLINE, shapes(Outlines.plan((Planform) value))))));
         }
+    }
+
+    private static Value value(Field field, Object value) {
+        var text = text(field, value);
+        var exact = Optional.of(field)
+                .filter(each -> each.kind() == Kind.QUANTITY)
+                .map(each -> QuantityText.show(
+                        QuantityText.in((Measured<?>) value, each.unit().orElseThrow()),
+                        each.language().locale()))
+                .filter(figures -> !figures.equals(text));
+        return new Value(field.label(), text, exact, field.help());
     }
 
     private static List<Drawing.Shape> shapes(List<Drawing.Path> outlines) {

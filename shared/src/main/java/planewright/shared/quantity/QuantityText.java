@@ -29,6 +29,16 @@ public final class QuantityText {
     /** As many places before or after the point are still read easily. */
     private static final int MOST_ZEROS = 15;
 
+    /** Places after the point to which values are set and read at the bench: common practice, no source. */
+    private static final Map<Unit<?>, Integer> BENCH = Map.of(
+            Units.MILLIMETRE, 1,
+            Units.CENTIMETRE, 2,
+            Units.METRE, 4,
+            Units.GRAM, 1,
+            Units.KILOGRAM, 4,
+            Units.DEGREE, 1,
+            Units.PERCENT, 1);
+
     private QuantityText() {}
 
     /**
@@ -140,6 +150,21 @@ public final class QuantityText {
     }
 
     /**
+     * What was computed, in another unit of the same kind: with a ± as {@link #show(Measured)}, without one in the figures
+     * that a builder can use, three or as many as the bench can tell: a tenth of a millimetre, gram, degree or percent.
+     *
+     * @param locale for the decimal sign
+     */
+    public static String result(Measured<?> value, Unit<?> unit, Locale locale) {
+        var shown = in(value, unit);
+        double number = shown.value().getValue().doubleValue();
+        boolean doubted = shown.plusMinus()
+                .filter(spread -> spread.getValue().doubleValue() > 0)
+                .isPresent();
+        return doubted || number == 0 ? show(shown) : plain(useful(number, unit)) + joined(Units.symbolOf(unit));
+    }
+
+    /**
      * The same in another unit of the same kind.
      *
      * @throws IllegalArgumentException if the unit measures something else
@@ -179,6 +204,13 @@ public final class QuantityText {
     /** A ± to two figures, as JCGM 100:2008, 7.2.6 advises. */
     static String roundedSpread(double spread) {
         return spread == 0 ? "0" : plain(figures(spread, 2));
+    }
+
+    /** Three figures, or as many as the bench can tell, where those are more; see {@link #BENCH}. */
+    private static BigDecimal useful(double value, Unit<?> unit) {
+        var three = figures(value, 3);
+        int places = Math.max(three.scale(), BENCH.getOrDefault(unit, three.scale()));
+        return new BigDecimal(value).setScale(places, RoundingMode.HALF_UP);
     }
 
     /** Rounded, towards 0 where it would else exceed every double. */

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Locale;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -103,6 +104,38 @@ class QuantityTextTest {
         assertThat(QuantityText.show(Measured.of(0, 2, Units.MILLIMETRE))).isEqualTo("0 mm ± 2 mm");
         assertThat(QuantityText.show(Measured.of(1.5, Units.KILOGRAM), Units.GRAM))
                 .isEqualTo("1500 g");
+    }
+
+    /** A tenth of a millimetre, gram, degree or percent is what rule, scale and gauge tell: common practice, no source. */
+    @Test
+    void showsOfAResultWithoutPlusMinusWhatTheBenchCanUse() {
+        assertThat(QuantityText.result(Measured.of(113.1204, Units.MILLIMETRE), Units.MILLIMETRE, Locale.ENGLISH))
+                .isEqualTo("113.1 mm");
+        assertThat(QuantityText.result(Measured.of(1.416_83, Units.METRE), Units.MILLIMETRE, Locale.ENGLISH))
+                .isEqualTo("1416.8 mm");
+        assertThat(QuantityText.result(Measured.of(1.416_83, Units.METRE), Units.METRE, Locale.ENGLISH))
+                .isEqualTo("1.4168 m");
+        assertThat(QuantityText.result(Measured.of(6.8403, Units.PERCENT), Units.PERCENT, Locale.ENGLISH))
+                .isEqualTo("6.84 %");
+        assertThat(QuantityText.result(Measured.of(46.977, Units.PERCENT), Units.PERCENT, Locale.ENGLISH))
+                .isEqualTo("47 %");
+        assertThat(QuantityText.result(Measured.of(0.008_238_4, Units.MILLIMETRE), Units.MILLIMETRE, Locale.ENGLISH))
+                .isEqualTo("0.00824 mm");
+        assertThat(QuantityText.result(Measured.of(-14.7751, Units.NUMBER), Units.NUMBER, Locale.ENGLISH))
+                .isEqualTo("-14.8");
+        assertThat(QuantityText.result(Measured.of(86_400, Units.PASCAL), Units.PASCAL, Locale.ENGLISH))
+                .isEqualTo("86400 Pa");
+        assertThat(QuantityText.result(Measured.of(113.1204, Units.MILLIMETRE), Units.MILLIMETRE, Locale.GERMAN))
+                .isEqualTo("113,1 mm");
+        assertThat(QuantityText.result(Measured.of(0, Units.GRAM), Units.GRAM, Locale.ENGLISH)).isEqualTo("0 g");
+    }
+
+    @Test
+    void showsOfAResultWithPlusMinusWhatThatDeserves() {
+        assertThat(QuantityText.result(Measured.of(1234.5678, 0.1234, Units.GRAM), Units.GRAM, Locale.ENGLISH))
+                .isEqualTo("1234.57 g ± 0.12 g");
+        assertThat(QuantityText.result(Measured.of(113.1204, 0, Units.MILLIMETRE), Units.MILLIMETRE, Locale.ENGLISH))
+                .isEqualTo("113.1 mm");
     }
 
     @Test
