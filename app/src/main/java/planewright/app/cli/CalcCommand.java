@@ -23,6 +23,7 @@ import planewright.app.calc.Described;
 import planewright.app.calc.Filled;
 import planewright.app.calc.JsonSchemas;
 import planewright.app.calc.Keeping;
+import planewright.app.calc.Kind;
 import planewright.app.calc.Origin;
 import planewright.app.calc.Outcome;
 import planewright.app.calc.PluginHost;
@@ -47,6 +48,8 @@ import planewright.app.store.Unreadable;
             ""
         })
 final class CalcCommand implements Callable<Integer> {
+    private static final Filled NOTHING = new Filled(JsonFiles.object(), Map.of());
+
     private final Desk desk;
 
     @Mixin
@@ -93,13 +96,13 @@ final class CalcCommand implements Callable<Integer> {
             return everyBuild();
         }
         if (id.isEmpty() || describe || build.isEmpty()) {
-            return withoutJournal();
+            return withoutBuild();
         }
         try (var program = desk.open(common.journal())) {
             var described = Desk.calculator(program.plugins().join(), id.get());
             var log = Desk.build(program, build.get());
             var filled = Prefill.of(described, program.journal(), log.id());
-            return answer(described, filled, Optional.of(program), Optional.of(log));
+            return answer(described, filled, given(described), Optional.of(program), Optional.of(log));
         }
     }
 
@@ -115,7 +118,7 @@ final class CalcCommand implements Callable<Integer> {
         return 0;
     }
 
-    private int withoutJournal() throws IOException {
+    private int withoutBuild() throws IOException {
         if (keep) {
             throw CommandFailed.words("--keep needs --build NAME, in whose log the answer is kept");
         }
@@ -129,6 +132,7 @@ final class CalcCommand implements Callable<Integer> {
                         || !more.isEmpty())) {
             throw CommandFailed.words("no calculator is named; accepted: an id that 'calc' alone lists");
         }
+        ObjectNode given;
         try (var plugins = PluginHost.open(
                 desk.settings().pluginPlaces(), desk.settings().user().data())) {
             if (id.isEmpty()) {
@@ -140,13 +144,27 @@ final class CalcCommand implements Callable<Integer> {
                 desk.json(JsonSchemas.describe(described));
                 return 0;
             }
-            return answer(described, new Filled(JsonFiles.object(), Map.of()), Optional.empty(), Optional.empty());
+            given = given(described);
+            if (!namesWhatTheJournalHolds(described, given)) {
+                return answer(described, NOTHING, given, Optional.empty(), Optional.empty());
+            }
+        }
+        try (var program = desk.open(common.journal())) {
+            var described = Desk.calculator(program.plugins().join(), id.get());
+            return answer(described, NOTHING, given, Optional.of(program), Optional.empty());
         }
     }
 
-    private int answer(Described described, Filled filled, Optional<Program> program, Optional<BuildRecord> log)
+    /** Whether an outline template or a picture is called by its name. */
+    private static boolean namesWhatTheJournalHolds(Described described, ObjectNode given) {
+        return described.inputs().fields().stream()
+                .filter(field -> field.kind() == Kind.OUTLINE || field.kind() == Kind.PICTURE)
+                .anyMatch(field -> given.path(field.name()).isTextual());
+    }
+
+    private int answer(
+            Described described, Filled filled, ObjectNode given, Optional<Program> program, Optional<BuildRecord> log)
             throws IOException {
-        var given = given(described);
         var origins = new LinkedHashMap<>(filled.origins());
         given.fieldNames()
                 .forEachRemaining(

@@ -83,7 +83,7 @@ final class CommandLineBench {
         return bytes;
     }
 
-    private static Said run(Settings settings, String... words) {
+    static Said run(Settings settings, String... words) {
         var out = new StringWriter();
         var err = new StringWriter();
         int code = new CommandLineProgram(settings, clock(), new PrintWriter(out), new PrintWriter(err)).run(words);
