@@ -6,6 +6,7 @@ import java.util.Optional;
 import javax.measure.quantity.Time;
 import org.apiguardian.api.API;
 import planewright.api.figure.Outline;
+import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -17,6 +18,7 @@ public sealed interface Proposal
                 Proposal.NewJoint,
                 Proposal.NewTask,
                 Proposal.NewOutline,
+                Proposal.NewPlanform,
                 Proposal.NewText {
     /** {@return what is written, by name} */
     String name();
@@ -91,6 +93,20 @@ public sealed interface Proposal
                 throw new IllegalArgumentException("name of an outline is empty; accepted: some words");
             }
             notes = List.copyOf(notes);
+        }
+    }
+
+    /**
+     * A shape that the build is to have from now on, in place of the one it had.
+     *
+     * @param name what is other about it, in a few words: {@code wing 20 mm aft}; not blank
+     * @param planform all of it, with what stays as it was
+     */
+    record NewPlanform(String name, Planform planform) implements Proposal {
+        public NewPlanform {
+            if (name.isBlank()) {
+                throw new IllegalArgumentException("name of a shape is empty; accepted: some words");
+            }
         }
     }
 

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
+import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -39,6 +40,8 @@ class ProposalTest {
         var line = new Outline.Path(new Point(0, 0), List.of(new Outline.Line(new Point(5, 5))), false);
         assertThatThrownBy(() -> new Proposal.NewOutline("", new Outline(9, 9, List.of(line)), List.of()))
                 .hasMessageContaining("name of an outline is empty");
+        assertThatThrownBy(() -> new Proposal.NewPlanform(" ", new Planform(List.of(), List.of())))
+                .hasMessageContaining("name of a shape is empty");
     }
 
     private static Proposal.NewJoint joint(String name, LocalDateTime handsOff, LocalDateTime cured) {

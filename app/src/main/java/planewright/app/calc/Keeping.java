@@ -21,6 +21,7 @@ import planewright.app.journal.JointRecord;
 import planewright.app.journal.KeptResult;
 import planewright.app.journal.Lineage;
 import planewright.app.journal.MeasurementRecord;
+import planewright.app.journal.OpenJournal;
 import planewright.app.journal.SetUpRecord;
 import planewright.app.journal.TaskRecord;
 import planewright.app.journal.TemplateContent;
@@ -35,22 +36,31 @@ public final class Keeping {
     private Keeping() {}
 
     /**
-     * What writes the entry, and the templates that the builder accepted; all of it is undone in one step. Outlines are taken
+     * What writes the entry, and the templates and the shape that the builder accepted; all of it is undone in one step. Outlines are taken
      * in as files first, so it waits for the disk.
      *
      * @param what the edit in a few words
      * @param journal as it is open
      */
     public static Edit edit(
-            String what, EntryRecord entry, List<Proposal> accepted, JournalReader journal, OutlineShelf outlines)
+            String what, EntryRecord entry, List<Proposal> accepted, OpenJournal journal, OutlineShelf outlines)
             throws IOException {
         var changes = new ArrayList<Edit.Change>();
         for (var proposal : of(Proposal.NewOutline.class, accepted).toList()) {
             var template = template(proposal, entry, journal, outlines.add(proposal.outline(), proposal.name()));
             template.ifPresent(made -> changes.add(new Edit.Change(Optional.empty(), Optional.of(made))));
         }
+        shape(accepted)
+                .ifPresent(shape -> journal.build(entry.build())
+                        .ifPresent(build -> changes.add(new Edit.Change(
+                                Optional.of(build), Optional.of(build.withPlanform(shape.planform()))))));
         changes.add(new Edit.Change(Optional.empty(), Optional.of(entry)));
         return new Edit(what, changes);
+    }
+
+    /** The shape that the build is to have; of several the last. */
+    private static Optional<Proposal.NewPlanform> shape(List<Proposal> accepted) {
+        return of(Proposal.NewPlanform.class, accepted).reduce((one, other) -> other);
     }
 
     /** Derived from the template that has had the name; empty where that is the same outline. */
@@ -145,6 +155,8 @@ public final class Keeping {
         of(Proposal.NewOutline.class, accepted)
                 .forEach(outline ->
                         text.add("- **" + described.language().say("outline template") + ":** " + outline.name()));
+        shape(accepted)
+                .ifPresent(shape -> text.add("- **" + described.language().say("shape") + ":** " + shape.name()));
         of(Proposal.NewText.class, accepted).forEach(words -> text.addAll(words.text()));
         return text;
     }

@@ -114,6 +114,12 @@ final class RecordJson {
             return texts("outline", outline.name(), "notes", outline.notes())
                     .set("outline", OutlineJson.write(outline.outline()));
         }
+        if (proposal instanceof Proposal.NewPlanform shape) {
+            return JsonFiles.object()
+                    .put("kind", "planform")
+                    .put("name", shape.name())
+                    .set("planform", PlanformJson.write(shape.planform()));
+        }
         if (proposal instanceof Proposal.NewText text) {
             return texts("text", text.name(), "text", text.text());
         }

@@ -19,6 +19,7 @@ import planewright.api.figure.Drawing;
 import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
 import planewright.api.journal.Entry.Kind;
+import planewright.api.journal.Planform;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.journal.BuildRecord;
@@ -204,6 +205,19 @@ class ShelvedInputsTest {
                 .isInstanceOf(OutlineRefused.class);
         assertThat(folder.journal().log(build.id())).isEmpty();
         assertThat(folder.journal().templates()).isEmpty();
+    }
+
+    @Test
+    void shapeBecomesTheBuildsInOneStepWithItsEntry() throws Exception {
+        var before = folder.journal().build(build.id()).orElseThrow();
+        var panel = new Planform.Panel(0.2, 0.15, 0.6, 0, 0, 0);
+        var shape = new Planform(List.of(new Planform.Surface("wing", 0.02, 0, 0, true, List.of(panel))), List.of());
+        keep(run(JsonFiles.object()), List.of(new Proposal.NewPlanform("wing 20 mm aft", shape)));
+        assertThat(folder.journal().build(build.id()).orElseThrow().planform()).contains(shape);
+        assertThat(folder.journal().log(build.id()).get(0).text()).contains("- **shape:** wing 20 mm aft");
+        folder.journal().undo();
+        assertThat(folder.journal().build(build.id())).contains(before);
+        assertThat(folder.journal().log(build.id())).isEmpty();
     }
 
     @Test
