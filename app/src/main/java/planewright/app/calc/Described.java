@@ -11,27 +11,82 @@ import planewright.api.calculator.Language;
 import planewright.shared.material.Materials;
 
 /**
- * A calculator and all that its annotations say.
- *
- * @param about what it is
- * @param plugin id and version of the plugin it comes from
- * @param calculator the calculator
- * @param inputs what it is given
- * @param results what it answers
- * @param language in which it is told: the calculator's own words, then the program's
+ * A calculator and all that its annotations say. What is said of inputs and results is read when it is first asked for, which takes
+ * longer than all else of it and touches the plugin's file; {@link #look} asks.
  */
-public record Described(
-        About about, String plugin, Calculator<?, ?> calculator, Shape inputs, Shape results, Language language) {
+public final class Described {
+    private final About about;
+    private final String plugin;
+    private final Calculator<?, ?> calculator;
+    private final Language language;
+    private Shape inputs;
+    private Shape results;
+
+    private Described(About about, String plugin, Calculator<?, ?> calculator, Language language) {
+        this.about = about;
+        this.plugin = plugin;
+        this.calculator = calculator;
+        this.language = language;
+    }
+
     /** Its id: {@code balance.ledger}. */
     public String id() {
         return about.id();
     }
 
+    /** What it is. */
+    public About about() {
+        return about;
+    }
+
+    /** Id and version of the plugin it comes from. */
+    public String plugin() {
+        return plugin;
+    }
+
+    public Calculator<?, ?> calculator() {
+        return calculator;
+    }
+
+    /** In which it is told: the calculator's own words, then the program's. */
+    public Language language() {
+        return language;
+    }
+
+    /** What it is given. */
+    public Shape inputs() {
+        look();
+        return inputs;
+    }
+
+    /** What it answers. */
+    public Shape results() {
+        look();
+        return results;
+    }
+
+    /**
+     * Reads what is not read yet of its description.
+     *
+     * @throws IllegalStateException where that cannot be used, which whoever started the plugin has made sure of
+     */
+    public void look() {
+        try {
+            read();
+        } catch (Faulty faulty) {
+            throw new IllegalStateException(faulty.getMessage(), faulty);
+        }
+    }
+
     /** The same in the language of a place, as far as the calculator has it. */
     public Described in(Locale locale) {
+        look();
         var told =
                 Language.of(locale, calculator.getClass()).and(Described.class).and(Materials.class);
-        return new Described(about, plugin, calculator, inputs.in(told), results.in(told), told);
+        var same = new Described(about, plugin, calculator, told);
+        same.inputs = inputs.in(told);
+        same.results = results.in(told);
+        return same;
     }
 
     /** Two or three words for lists. */
@@ -49,8 +104,20 @@ public record Described(
         return Arrays.stream(about.cautions()).map(language::say).toList();
     }
 
-    /** Reads a calculator's description. */
+    @Override
+    public String toString() {
+        return id();
+    }
+
+    /** Reads a calculator's whole description. */
     static Described of(Calculator<?, ?> calculator, String plugin) throws Faulty {
+        var described = named(calculator, plugin);
+        described.read();
+        return described;
+    }
+
+    /** Reads of a calculator's description what lists show of it. */
+    static Described named(Calculator<?, ?> calculator, String plugin) throws Faulty {
         var about = calculator.getClass().getAnnotation(About.class);
         if (about == null) {
             throw new Faulty("class " + calculator.getClass().getName() + " has no @About");
@@ -63,13 +130,14 @@ public record Described(
                 || about.question().isBlank()) {
             throw new Faulty("calculator " + about.id() + " lacks a version, a title or a question");
         }
-        return new Described(
-                about,
-                plugin,
-                calculator,
-                ShapeReader.inputs(record(calculator, 0)),
-                ShapeReader.results(record(calculator, 1)),
-                Language.ENGLISH);
+        return new Described(about, plugin, calculator, Language.ENGLISH);
+    }
+
+    private synchronized void read() throws Faulty {
+        if (results == null) {
+            inputs = ShapeReader.inputs(record(calculator, 0));
+            results = ShapeReader.results(record(calculator, 1));
+        }
     }
 
     private static Class<? extends Record> record(Calculator<?, ?> calculator, int position) throws Faulty {

@@ -254,15 +254,20 @@ public final class PluginHost implements AutoCloseable {
         }
     }
 
-    /** Describes its calculators; what is wrong with some of them does not keep the others away. */
+    /**
+     * Describes its calculators; what is wrong with some of them does not keep the others away. Those that this program has found sound
+     * before are not read through again.
+     */
     private List<Described> describe(PluginPackage plugin, List<String> wrong) throws Faulty {
         var found = new ArrayList<Described>();
         var made = new ArrayList<String>();
         var named = named(plugin);
+        boolean known = plugin.isKnownSound(shelf.unpacked());
         for (Calculator<?, ?> calculator : manager.getExtensions(Calculator.class, plugin.id())) {
             made.add(calculator.getClass().getName());
             try {
-                found.add(Described.of(calculator, plugin.id() + " " + plugin.version()));
+                var from = plugin.id() + " " + plugin.version();
+                found.add(known ? Described.named(calculator, from) : Described.of(calculator, from));
             } catch (Faulty faulty) {
                 wrong.add(faulty.getMessage());
             } catch (RuntimeException | Error failure) {
@@ -278,6 +283,9 @@ public final class PluginHost implements AutoCloseable {
                 wrong.add("its calculator " + name + " cannot be made"
                         + (cause == null ? "" : ": " + PluginThread.words(cause)));
             }
+        }
+        if (!known && wrong.isEmpty()) {
+            plugin.rememberSound(shelf.unpacked());
         }
         return found;
     }

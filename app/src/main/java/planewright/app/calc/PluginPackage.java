@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.net.URISyntaxException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +13,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
@@ -26,7 +28,12 @@ import java.util.zip.ZipInputStream;
  * @param hash SHA-256 of the zip, in hexadecimal
  */
 record PluginPackage(Path file, Properties properties, String hash) {
+    private static final System.Logger LOGGER = System.getLogger(PluginPackage.class.getName());
     private static final String PROPERTIES = "plugin.properties";
+
+    /** Beside what was unpacked: which build of the program has looked through it. */
+    private static final String SOUND = "sound.txt";
+
     private static final long MOST_BYTES = 500L << 20;
     private static final long MOST_PACKED_BYTES = 200L << 20;
     private static final int MOST_FILES = 20_000;
@@ -85,7 +92,7 @@ record PluginPackage(Path file, Properties properties, String hash) {
      * unpacked by another program never mixes with a whole one.
      */
     Path unpackInto(Path folder) throws IOException, Faulty {
-        var target = folder.resolve(id() + "-" + hash.substring(0, 16));
+        var target = unpacked(folder);
         if (Files.isDirectory(target)) {
             return target;
         }
@@ -102,6 +109,48 @@ record PluginPackage(Path file, Properties properties, String hash) {
             delete(beside);
         }
         return target;
+    }
+
+    /** Whether this program has read all descriptions of its calculators before, and found nothing wrong with any. */
+    boolean isKnownSound(Path folder) {
+        try {
+            return program().isPresent()
+                    && Files.readString(unpacked(folder).resolve(SOUND))
+                            .equals(program().get());
+        } catch (IOException never) {
+            return false;
+        }
+    }
+
+    /** Lets the next start know that all descriptions of its calculators are sound. */
+    void rememberSound(Path folder) {
+        try {
+            if (program().isPresent()) {
+                Files.writeString(unpacked(folder).resolve(SOUND), program().get());
+            }
+        } catch (IOException notKept) {
+            LOGGER.log(System.Logger.Level.DEBUG, "what is known of plugin " + id() + " was not kept", notKept);
+        }
+    }
+
+    private Path unpacked(Path folder) {
+        return folder.resolve(id() + "-" + hash.substring(0, 16));
+    }
+
+    /** Tells this build of the program from others; empty where it runs from a folder of classes. */
+    private static Optional<String> program() {
+        try {
+            var jar = Path.of(PluginPackage.class
+                    .getProtectionDomain()
+                    .getCodeSource()
+                    .getLocation()
+                    .toURI());
+            return Files.isRegularFile(jar)
+                    ? Optional.of(Files.size(jar) + " " + Files.getLastModifiedTime(jar))
+                    : Optional.empty();
+        } catch (URISyntaxException | IOException nowhere) {
+            return Optional.empty();
+        }
     }
 
     private static void requireSize(Path file) throws Faulty {

@@ -34,6 +34,7 @@ import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Pairs;
 import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
@@ -75,7 +76,7 @@ final class ResultPanel extends JPanel {
             add(pictures(view.pictures()));
         }
         view.charts().forEach(chart -> add(framed(FigureView.of(chart))));
-        view.tables().forEach(table -> add(new TableCard(table)));
+        view.tables().stream().filter(table -> !table.rows().isEmpty()).forEach(table -> add(new TableCard(table)));
         add(about());
     }
 
@@ -110,18 +111,18 @@ final class ResultPanel extends JPanel {
     }
 
     private static JPanel values(List<ResultView.Value> values) {
-        var grid = new JPanel(new MigLayout("insets 0, gap 14 3, wrap 2", "[shrink 200][grow,fill,shrink 0]"));
+        var grid = new JPanel(new Pairs(3));
         grid.setOpaque(false);
         boolean first = true;
         for (var value : values) {
-            var label = Look.quiet(value.label());
+            var label = Words.quiet(value.label());
             var text = Look.sized(new JLabel(value.text()), first ? 1.5 : 1.05, Font.BOLD);
             text.setName("value-" + value.label());
-            label.setLabelFor(text);
-            text.setToolTipText(value.help().isEmpty() ? null : value.help());
-            label.setToolTipText(value.help().isEmpty() ? value.label() : value.help());
-            grid.add(label, "wmin 0, aligny baseline");
-            grid.add(text, "aligny baseline");
+            text.getAccessibleContext().setAccessibleName(value.label() + " " + value.text());
+            text.setToolTipText(value.exact().orElse(value.help().isEmpty() ? null : value.help()));
+            label.setToolTipText(value.help().isEmpty() ? null : value.help());
+            grid.add(label);
+            grid.add(text);
             first = false;
         }
         return grid;
@@ -169,6 +170,9 @@ final class ResultPanel extends JPanel {
         }
         if (proposal instanceof Proposal.NewOutline outline) {
             return Texts.PROPOSED_OUTLINE.text(outline.name(), size(outline.outline()));
+        }
+        if (proposal instanceof Proposal.NewPlanform) {
+            return Texts.PROPOSED_SHAPE.text(proposal.name());
         }
         if (proposal instanceof Proposal.NewText) {
             return Texts.PROPOSED_TEXT.text(proposal.name());

@@ -41,6 +41,11 @@ public final class Words {
         return coloured(text, "quiet");
     }
 
+    /** How wide a text would be if it did not wrap, px. */
+    static int onOneLine(JTextArea text) {
+        return text.getFontMetrics(text.getFont()).stringWidth(text.getText()) + 1;
+    }
+
     /** Text that wraps, in a colour of {@link Look#colour}. */
     public static JTextArea coloured(String text, String use) {
         var area = of(text);
