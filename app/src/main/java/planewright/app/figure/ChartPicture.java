@@ -37,6 +37,9 @@ public final class ChartPicture {
     private static final double MILLIS_OF_AN_HOUR = 3_600_000;
     private static final double ROW_HEIGHT = 14;
 
+    /** A lower curve is flat, as a share of how high it lies. */
+    private static final double FLAT = 1e-7;
+
     private ChartPicture() {}
 
     /** Paints a chart into an area. */
@@ -181,7 +184,18 @@ public final class ChartPicture {
         var plot = new XYPlot(data, across, values, renderer);
         grid(plot, colours);
         levels(plot, levels, colours);
+        notFlat(plot);
         return plot;
+    }
+
+    /** Around a value that never changes the axis reaches a tenth of it, else its marks would differ in no figure. */
+    static void notFlat(XYPlot plot) {
+        var range = plot.getRangeAxis().getRange();
+        double middle = range.getCentralValue();
+        if (range.getLength() <= FLAT * Math.max(1, Math.abs(middle))) {
+            double beyond = middle == 0 ? 1 : Math.abs(middle) / 10;
+            plot.getRangeAxis().setRange(middle - beyond, middle + beyond);
+        }
     }
 
     static void grid(XYPlot plot, FigureColours colours) {

@@ -72,6 +72,7 @@ final class XyCharts {
         var plot = new XYPlot(data, across, axis(values, colours), renderer);
         ChartPicture.grid(plot, colours);
         ChartPicture.levels(plot, levels, colours);
+        ChartPicture.notFlat(plot);
         return plot;
     }
 

@@ -72,6 +72,15 @@ class FiguresTest {
         assertThat(share).isCloseTo(0.5, within(0.03));
     }
 
+    @Test
+    void aValueThatNeverChangesHasRoomAboutIt() {
+        var still = new Chart.Band("", List.of(new Chart.Span(0, 20, 20, 20), new Chart.Span(9, 20, 20, 20)));
+        var axis = XyCharts.bands(new Chart.Bands("", AXIS, AXIS, List.of(still), List.of()), COLOURS)
+                .getRangeAxis();
+        assertThat(axis.getLowerBound()).isCloseTo(18, within(1e-6));
+        assertThat(axis.getUpperBound()).isCloseTo(22, within(1e-6));
+    }
+
     /** Between levels that hold the axis still, a band half as wide fills half as much. */
     @Test
     void bandsAreFilledBetweenTheirEdges() {

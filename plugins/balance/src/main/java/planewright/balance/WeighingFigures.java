@@ -69,12 +69,15 @@ final class WeighingFigures {
                         new Point(round.x().in(MILLIMETRE), round.mass().in(GRAM))))
                 .toList();
         var taken = new Chart.Dot(
-                words.say("taken"), new Point(MM * answer.x().value(), MM * answer.mass().value()));
+                words.say("taken"),
+                new Point(MM * answer.x().value(), MM * answer.mass().value()));
         return new Chart.Scatter(
                 words.say("Rounds against each other"),
                 new Chart.Axis(words.say("Balance point x"), "mm"),
                 new Chart.Axis(words.say("Mass"), "g"),
-                List.of(new Chart.Group(words.say("rounds"), rounds), new Chart.Group(words.say("taken together"), List.of(taken))),
+                List.of(
+                        new Chart.Group(words.say("rounds"), rounds),
+                        new Chart.Group(words.say("taken together"), List.of(taken))),
                 Optional.empty());
     }
 

@@ -65,8 +65,7 @@ final class CureFindings {
         } else {
             findings.add(Finding.fine(words.say(
                     "It may be touched at the bench on {0}, and loaded on {1}.",
-                    told(touching.get()),
-                    told(loading.get()))));
+                    told(touching.get()), told(loading.get()))));
         }
     }
 

@@ -13,6 +13,9 @@ import planewright.api.quantity.Units;
  * @param slow at the slow end of the range
  */
 record Stage(double quick, double likely, double spread, double slow) {
+    /** A smaller share of the time is what rounding leaves where nothing is uncertain. */
+    private static final double ROUNDED = 1e-6;
+
     /** Not before another stage. */
     Stage notBefore(Stage other) {
         return new Stage(
@@ -23,7 +26,7 @@ record Stage(double quick, double likely, double spread, double slow) {
     }
 
     Measured<Time> measured() {
-        return spread > 0 ? Measured.of(likely, spread, Units.HOUR) : Measured.of(likely, Units.HOUR);
+        return spread > ROUNDED * likely ? Measured.of(likely, spread, Units.HOUR) : Measured.of(likely, Units.HOUR);
     }
 
     double countedOn(CureTime.Pace pace) {

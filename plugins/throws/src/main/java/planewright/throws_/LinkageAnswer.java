@@ -138,12 +138,11 @@ record LinkageAnswer(Words words, ServoLinkage.Inputs inputs, Setting setting, L
     }
 
     private Measured<Angle> surfaceStep(Measured<Dimensionless> ratio) {
-        return Propagation.through(
-                        x -> x[0] * x[1],
-                        new double[] {ratio.in(NUMBER), inputs.servoStep().in(RADIAN)},
-                        new double[] {ratio.spreadIn(NUMBER), inputs.servoStep().spreadIn(RADIAN)})
-                .in(RADIAN)
-                .to(DEGREE);
+        var step = Propagation.through(
+                x -> x[0] * x[1],
+                new double[] {ratio.in(NUMBER), inputs.servoStep().in(RADIAN)},
+                new double[] {ratio.spreadIn(NUMBER), inputs.servoStep().spreadIn(RADIAN)});
+        return (Double.isFinite(step.spread()) ? step.in(RADIAN) : Measured.of(step.value(), RADIAN)).to(DEGREE);
     }
 
     /** In percent; empty where the surface does not go up. */
