@@ -12,7 +12,7 @@ import planewright.shared.material.Materials;
 
 /**
  * A calculator and all that its annotations say. What is said of inputs and results is read when it is first asked for, which takes
- * longer than all else of it and touches the plugin's file; {@link #look} asks.
+ * longer than all else of it and touches the plugin's file.
  */
 public final class Described {
     private final About about;
@@ -65,12 +65,8 @@ public final class Described {
         return results;
     }
 
-    /**
-     * Reads what is not read yet of its description.
-     *
-     * @throws IllegalStateException where that cannot be used, which whoever started the plugin has made sure of
-     */
-    public void look() {
+    /** Reads what is not read yet; whoever started the plugin has made sure that it can be used. */
+    private void look() {
         try {
             read();
         } catch (Faulty faulty) {

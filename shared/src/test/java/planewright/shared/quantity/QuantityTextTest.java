@@ -127,7 +127,8 @@ class QuantityTextTest {
                 .isEqualTo("86400 Pa");
         assertThat(QuantityText.result(Measured.of(113.1204, Units.MILLIMETRE), Units.MILLIMETRE, Locale.GERMAN))
                 .isEqualTo("113,1 mm");
-        assertThat(QuantityText.result(Measured.of(0, Units.GRAM), Units.GRAM, Locale.ENGLISH)).isEqualTo("0 g");
+        assertThat(QuantityText.result(Measured.of(0, Units.GRAM), Units.GRAM, Locale.ENGLISH))
+                .isEqualTo("0 g");
     }
 
     @Test
