@@ -9,6 +9,7 @@ import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -48,7 +49,9 @@ class SpreadByDrawsTest {
 
     private static final int DRAWS = 3000;
 
-    /** Each solves a lattice, so that thousands would take minutes. */
+    /** Each of their answers solves a lattice, so that thousands would take minutes. */
+    private static final Set<String> WITH_LATTICES = Set.of("balance.planform", "balance.lean");
+
     private static final int DRAWS_OF_LATTICES = 300;
 
     /** A standard deviation of so many draws is seldom further off than five of its own: about one in two million. */
@@ -146,7 +149,7 @@ class SpreadByDrawsTest {
         var draws = draws(id);
         var whole = draws.answer();
         var exact = draws.exact();
-        var drawn = IntStream.range(0, id.equals("balance.planform") ? DRAWS_OF_LATTICES : DRAWS)
+        var drawn = IntStream.range(0, WITH_LATTICES.contains(id) ? DRAWS_OF_LATTICES : DRAWS)
                 .parallel()
                 .mapToObj(number -> draws.drawn(new SplittableRandom(number)))
                 .toList();

@@ -161,7 +161,9 @@ public final class QuantityText {
         boolean doubted = shown.plusMinus()
                 .filter(spread -> spread.getValue().doubleValue() > 0)
                 .isPresent();
-        return doubted || number == 0 ? show(shown) : plain(useful(number, unit)) + joined(Units.symbolOf(unit));
+        return doubted || number == 0
+                ? show(shown, locale)
+                : new Written(plain(useful(number, unit)), unit, Optional.empty()).text(locale);
     }
 
     /**
