@@ -142,7 +142,7 @@ record LeanAnswer(Words words, Lean.Inputs inputs, LeanMoments moments, Moment l
                     ? words.say("fits, but its ± is as large: weigh and measure again")
                     : words.say("not certain: its ± is as large");
         }
-        if (lean.value() == 0 || !Double.isFinite(share)) {
+        if (!leans() || !Double.isFinite(share)) {
             return cause.value() > 0 ? words.say("pulls right") : words.say("pulls left");
         }
         if (share < 0) {
@@ -156,10 +156,15 @@ record LeanAnswer(Words words, Lean.Inputs inputs, LeanMoments moments, Moment l
                 : share >= NEAR ? words.say("explains part of it") : words.say("too small");
     }
 
+    /** Whether there is a lean to explain: more than its own ± could feign. */
+    boolean leans() {
+        return Math.abs(lean.value()) > COVER * lean.spread();
+    }
+
     /** Whether a cause is large enough for the lean, alone, and surely there. */
     boolean explains(Moment cause) {
-        return Math.abs(cause.value()) > COVER * cause.spread()
-                && lean.value() != 0
+        return leans()
+                && Math.abs(cause.value()) > COVER * cause.spread()
                 && cause.value() * lean.value() > 0
                 && (accountsFor(cause) || Math.abs(cause.value()) > Math.abs(lean.value()));
     }

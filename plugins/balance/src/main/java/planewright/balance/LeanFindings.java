@@ -40,7 +40,7 @@ final class LeanFindings {
         var from = answer.wasSeen()
                 ? words.say("By {0}", lean.name())
                 : words.say("By its parts alone, as nothing was seen on the bench,");
-        if (Math.abs(lean.value()) <= LeanAnswer.COVER * lean.spread() || lean.value() == 0) {
+        if (!answer.leans()) {
             findings.add(Finding.fine(
                     words.say("{0} it is level as far as can be told: what is left is within the ±.", from)));
             return;
@@ -134,8 +134,7 @@ final class LeanFindings {
     /** Which kind of cause fits what it did in flight. */
     private void flight() {
         boolean right = inputs().flight() == Lean.InFlight.ROLLS_RIGHT;
-        boolean leans = Math.abs(answer.lean().value())
-                > LeanAnswer.COVER * answer.lean().spread();
+        boolean leans = answer.leans();
         boolean same = leans && answer.lean().value() > 0 == right;
         switch (inputs().flight()) {
             case NOT_FLOWN -> {}
@@ -147,17 +146,22 @@ final class LeanFindings {
                                                 "It leans on the bench and flies level: twist or an unequal half holds it up at "
                                                         + "that speed. It will drop the heavy wing when slow; level it on the bench first."))
                                 : Finding.fine(words.say("It flies level, so nothing needs doing.")));
-            case ROLLS_LEFT, ROLLS_RIGHT ->
-                findings.add(
-                        same
-                                ? Finding.fine(words.say(
-                                        "It rolls to the side that is heavy on the bench: mass fits. Level it, then fly "
-                                                + "again before anything is bent."))
-                                : Finding.lookAgain(notHeavy(right)));
+            case ROLLS_LEFT, ROLLS_RIGHT -> findings.add(same ? heavySide() : Finding.lookAgain(notHeavy(right)));
         }
         if (inputs().flight() == Lean.InFlight.ROLLS_LEFT || right) {
             when();
         }
+    }
+
+    private Finding heavySide() {
+        boolean mass = inputs().when() == Lean.When.NOT_KNOWN || inputs().when() == Lean.When.AT_ALL_SPEEDS;
+        return mass
+                ? Finding.fine(
+                        words.say("It rolls to the side that is heavy on the bench: mass fits. Level it, then fly "
+                                + "again before anything is bent."))
+                : Finding.lookAgain(words.say(
+                        "It rolls to the side that is heavy on the bench, yet not alike at all speeds: mass is not all "
+                                + "of it. Level it first, then fly again and look at what is left."));
     }
 
     private String notHeavy(boolean right) {

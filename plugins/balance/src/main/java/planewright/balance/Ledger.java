@@ -159,6 +159,26 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
             Measured<Length> tolerance,
 
             @Input(
+                    label = "Range from",
+                    help = "Nose-heavy end of the balance range, as kept from the shape.",
+                    unit = "mm",
+                    atLeast = "-100 m",
+                    atMost = "100 m",
+                    under = "Target",
+                    from = @From(value = Place.SET_UP, name = "balance point from"))
+            Optional<Measured<Length>> rangeFrom,
+
+            @Input(
+                    label = "Range to",
+                    help = "Tail-heavy end of the balance range.",
+                    unit = "mm",
+                    atLeast = "-100 m",
+                    atMost = "100 m",
+                    under = "Target",
+                    from = @From(value = Place.SET_UP, name = "balance point to"))
+            Optional<Measured<Length>> rangeTo,
+
+            @Input(
                     label = "Part that may move",
                     help = "Such as the pack, where only one part can still be shifted; empty where any may.",
                     under = "Target")

@@ -79,6 +79,11 @@ record LedgerAnswer(Words words, Ledger.Inputs inputs, List<Counted> parts, Mass
         return inputs.targetX().map(target -> target.in(METRE));
     }
 
+    /** Whether both ends of a balance range are known. */
+    boolean hasRange() {
+        return inputs.rangeFrom().isPresent() && inputs.rangeTo().isPresent();
+    }
+
     /** Where it should balance sideways, m. */
     double targetY() {
         return inputs.targetY().map(target -> target.in(METRE)).orElse(0.0);

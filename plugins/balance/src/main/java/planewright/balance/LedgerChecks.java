@@ -6,6 +6,7 @@ import java.util.HashSet;
 import javax.measure.quantity.Length;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
 
 /** Which ledgers cannot be computed with. */
 final class LedgerChecks {
@@ -38,6 +39,7 @@ final class LedgerChecks {
         for (int i = 0; i < inputs.parts().size(); i++) {
             checks.line("parts[" + i + "].", i + 1, inputs.parts().get(i));
         }
+        checks.range(inputs);
         checks.mayMove(inputs);
         checks.refusals.shape(inputs.planform());
         checks.refusals.throwIfAny();
@@ -62,6 +64,21 @@ final class LedgerChecks {
         line.height()
                 .ifPresent(
                         height -> refusals.spread(path + "height", words.say("height of {0}", name), height, height));
+    }
+
+    private void range(Ledger.Inputs inputs) {
+        inputs.rangeFrom()
+                .filter(from -> inputs.rangeTo()
+                        .filter(to -> !(from.in(Units.METRE) < to.in(Units.METRE)))
+                        .isPresent())
+                .ifPresent(from -> refusals.add(
+                        "rangeFrom",
+                        words.say("Range from"),
+                        words.show(from),
+                        words.say(
+                                "less than its other end, {0}",
+                                words.show(inputs.rangeTo().orElseThrow())),
+                        words.say("Exchange the two")));
     }
 
     private void mayMove(Ledger.Inputs inputs) {

@@ -27,11 +27,17 @@ final class LedgerFindings {
     }
 
     List<Finding> all() {
-        answer.target()
-                .ifPresentOrElse(
-                        this::target,
-                        () -> findings.add(Finding.lookAgain(
-                                words.say("No target is given, so nothing says whether this balance is right."))));
+        answer.target().ifPresentOrElse(this::target, () -> {
+            if (!answer.hasRange()) {
+                findings.add(Finding.lookAgain(
+                        words.say("No target is given, so nothing says whether this balance is right.")));
+            }
+        });
+        if (answer.hasRange()) {
+            range(
+                    answer.inputs().rangeFrom().orElseThrow().in(Units.METRE),
+                    answer.inputs().rangeTo().orElseThrow().in(Units.METRE));
+        }
         outside();
         uncounted();
         doubt();
@@ -58,6 +64,20 @@ final class LedgerFindings {
                     off > 0
                             ? words.say("{0}, so it is tail-heavy. {1}", where, remedy(target))
                             : words.say("{0}, so it is nose-heavy. {1}", where, remedy(target))));
+        }
+    }
+
+    private void range(double from, double to) {
+        double x = total.balance().x().value();
+        var range = words.say("the balance range of its shape, {0} to {1}", words.mm(from), words.mm(to));
+        if (x > to) {
+            findings.add(Finding.lookAgain(
+                    words.say("It balances {0} behind {1}: touchy in pitch.", words.mm(x - to), range)));
+        } else if (x < from) {
+            findings.add(Finding.lookAgain(
+                    words.say("It balances {0} ahead of {1}: nose-heavy.", words.mm(from - x), range)));
+        } else {
+            findings.add(Finding.fine(words.say("It balances within {0}.", range)));
         }
     }
 

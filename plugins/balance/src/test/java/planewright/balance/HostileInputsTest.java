@@ -48,6 +48,8 @@ class HostileInputsTest {
                     maybe(length()),
                     maybe(length()),
                     Measured.of(Double.MIN_VALUE + random.nextInt(3), Units.MILLIMETRE),
+                    maybe(length()),
+                    maybe(length()),
                     Optional.empty(),
                     "",
                     shape());
@@ -106,6 +108,8 @@ class HostileInputsTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 Measured.of(2, Units.MILLIMETRE),
+                                Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty(),
                                 "",
                                 Optional.of(endless))))

@@ -175,6 +175,34 @@ class LeanTest {
                 .isEmpty();
     }
 
+    /** 50 g at 4 mm is sure, and 212 g against 211 g at 365 ± 3 mm could as well hang the other way. */
+    @Test
+    void whatIsLevelIsNotExplained() throws Exception {
+        var results = new LeanLines()
+                .plank()
+                .part("receiver", 50, 4)
+                .part("left wing panel", Measured.of(212, GRAM), Measured.of(-365, 3, MILLIMETRE))
+                .part("right wing panel", Measured.of(212, GRAM), Measured.of(365, 3, MILLIMETRE))
+                .answer();
+        assertThat(texts(results))
+                .singleElement()
+                .satisfies(text -> assertThat(text).contains("level as far as can be told"));
+        assertThat(results.causes())
+                .filteredOn(cause -> cause.cause().equals("receiver"))
+                .singleElement()
+                .satisfies(cause -> assertThat(cause.verdict()).isEqualTo("pulls right"));
+    }
+
+    @Test
+    void massAloneIsNotBlamedForWhatGrowsWithSpeed() throws Exception {
+        assertThat(texts(new LeanLines()
+                        .levelled(2.6, 690)
+                        .flies(Lean.InFlight.ROLLS_LEFT, Lean.When.MORE_WHEN_FAST)
+                        .answer()))
+                .anyMatch(text -> text.contains("mass is not all of it"))
+                .noneMatch(text -> text.contains("mass fits"));
+    }
+
     @Test
     void saysWhichKindOfCauseFitsTheFlight() throws Exception {
         assertThat(texts(new LeanLines()

@@ -13,6 +13,8 @@ import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Length;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Language;
 import planewright.api.calculator.UnsuitableInput;
@@ -38,6 +40,37 @@ class LedgerTest {
      * spread of a standard deviation from n draws is 1/√(2n), 0.16 %; the bound of 2 % also covers what first order leaves
      * out.
      */
+    /** A range that was kept from the shape: a pack at 200 mm lies in it, behind it or ahead of it. */
+    @ParameterizedTest
+    @CsvSource({"195, 208, within", "180, 190, 10.0 mm behind", "203, 208, 3.0 mm ahead of"})
+    void itIsHeldAgainstTheBalanceRange(double from, double to, String words) throws UnsuitableInput {
+        assertThat(ranged(from, to).stream().map(Finding::text))
+                .anyMatch(text -> text.contains(words + " the balance range"));
+    }
+
+    @Test
+    void aRangeThatEndsBeforeItBeginsIsRefused() {
+        assertThatThrownBy(() -> ranged(208, 195))
+                .hasMessageContaining("Range from is 208 mm; accepted: less than its other end");
+    }
+
+    private static List<Finding> ranged(double from, double to) throws UnsuitableInput {
+        return LedgerAnswer.of(
+                        new Words(Language.ENGLISH),
+                        new Ledger.Inputs(
+                                List.of(Lines.part("pack", 100, 200 / 25.4)),
+                                Optional.empty(),
+                                Optional.empty(),
+                                Measured.of(2, Units.MILLIMETRE),
+                                Optional.of(Measured.of(from, Units.MILLIMETRE)),
+                                Optional.of(Measured.of(to, Units.MILLIMETRE)),
+                                Optional.empty(),
+                                "",
+                                Optional.empty()))
+                .results()
+                .findings();
+    }
+
     @Test
     void theSpreadsAreThoseOfManyWeighings() throws Exception {
         var parts = WING.stream().map(LedgerTest::spreadInHeight).toList();
@@ -203,6 +236,8 @@ class LedgerTest {
                                 target,
                                 Optional.empty(),
                                 Measured.of(2, Units.MILLIMETRE),
+                                Optional.empty(),
+                                Optional.empty(),
                                 Optional.of(mayMove),
                                 "",
                                 shape))
@@ -222,6 +257,8 @@ class LedgerTest {
                                 Optional.empty(),
                                 Optional.empty(),
                                 Measured.of(2, Units.MILLIMETRE),
+                                Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty(),
                                 "",
                                 Optional.of(SHORT)))
@@ -251,6 +288,8 @@ class LedgerTest {
                                 Optional.empty(),
                                 Optional.of(Measured.of(targetY, Units.MILLIMETRE)),
                                 Measured.of(2, Units.MILLIMETRE),
+                                Optional.empty(),
+                                Optional.empty(),
                                 Optional.empty(),
                                 "",
                                 Optional.empty()))

@@ -53,6 +53,8 @@ final class Lines {
                 Optional.empty(),
                 Measured.of(2, Units.MILLIMETRE),
                 Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
                 "",
                 Optional.empty());
     }
