@@ -61,8 +61,8 @@ record Trimmed(Derivatives derivatives, Longitudinal linear, Optional<Flow> cont
             double sum = circulation[i]
                     + state.incidence() * slope[i]
                     + turned.map(each -> state.control() * each[strip]).orElse(0.0);
-            double chord = lattice.strips().get(i).chord();
-            circulation[i] = chord > 0 ? 2 * sum / chord : 0;
+            var at = lattice.strips().get(i);
+            circulation[i] = at.chord() > 0 ? 2 * at.facing() * sum / at.chord() : 0;
         }
         return circulation;
     }

@@ -162,6 +162,24 @@ class BalanceRangeTest {
                         finding.grade() == Grade.LOOK_AGAIN && finding.text().contains("drop a wing"));
     }
 
+    /** A rear wing that is drawn from the fins inwards is the same as one drawn outwards. */
+    @Test
+    void itDoesNotMatterFromWhichEndAWingIsDrawn() throws UnsuitableInput {
+        var outwards = surface("wing", 0, true, new Panel(0.3, 0.2, 0.7, Math.toRadians(10), 0, 0));
+        var inwards = new Surface(
+                "wing",
+                0.7 * Math.tan(Math.toRadians(10)),
+                0.7,
+                0,
+                true,
+                List.of(new Panel(0.2, 0.3, 0.7, Math.toRadians(-10), Math.PI, 0)));
+        var one = compute(new Planform(List.of(outwards), List.of()), "", Optional.empty());
+        var other = compute(new Planform(List.of(inwards), List.of()), "", Optional.empty());
+        assertThat(other.neutralPoint().in(MILLIMETRE))
+                .isCloseTo(one.neutralPoint().in(MILLIMETRE), within(1e-6));
+        assertThat(other.stallLift().in(NUMBER)).isCloseTo(one.stallLift().in(NUMBER), within(1e-6));
+    }
+
     static Stream<Arguments> unsuitable() {
         return Stream.of(
                 Arguments.of("'wing' and 'wing' lie on each other", List.of(WING, WING)),

@@ -34,6 +34,11 @@ public record Strip(
         return alongTo < alongFrom;
     }
 
+    /** 1, or −1 where it was built from the tip inwards, so that lift makes its circulation negative. */
+    public int facing() {
+        return to.y() - from.y() < -1e-9 * width() ? -1 : 1;
+    }
+
     /** Its width across the stream, m. */
     public double width() {
         return Math.hypot(to.y() - from.y(), to.z() - from.z());
