@@ -44,9 +44,10 @@ class StartFromTest {
             JComboBox<?> from = Hands.find(JComboBox.class, "start-from");
             choose(from, "Slate Ray");
             JTable carried = Hands.find(JTable.class, "carried");
-            Hands.waitUntil("the parts of the Slate Ray", () -> row(carried, "left wing panel") >= 0);
-            assertThat(Hands.onEventThread(() -> value(carried, "left wing panel")))
-                    .startsWith("212");
+            Hands.waitUntil(
+                    "the parts of the Slate Ray",
+                    () -> row(carried, "left wing panel") >= 0
+                            && value(carried, "left wing panel").startsWith("212"));
             Hands.type("start-size", "0");
             Hands.waitUntil("a refusal", () -> text("start-problem").contains("0.1"));
             Hands.type("start-size", "2800 mm");
