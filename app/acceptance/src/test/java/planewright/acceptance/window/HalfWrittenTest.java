@@ -2,6 +2,7 @@ package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.event.KeyEvent;
 import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStreamReader;
@@ -14,6 +15,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -68,6 +70,33 @@ class HalfWrittenTest {
         }
         assertThat(log()).extracting(EntryRecord::title).containsExactly("Fin", "Rudder hinged");
         assertThat(drafts()).isEmpty();
+    }
+
+    @Test
+    void tabLeavesTheTextOfAnEntryAfterTheLookHasChangedToo() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.click("new-entry");
+            var text = Hands.find(JTextArea.class, "entry-text");
+            for (boolean changed : List.of(false, true)) {
+                Hands.onEventThread(() -> {
+                    if (changed) {
+                        SwingUtilities.updateComponentTreeUI(text);
+                    }
+                    text.requestFocusInWindow();
+                    return text;
+                });
+                Hands.waitUntil("the focus in the text", text::isFocusOwner);
+                Hands.onEventThread(() -> {
+                    text.dispatchEvent(new KeyEvent(
+                            text, KeyEvent.KEY_PRESSED, System.currentTimeMillis(), 0, KeyEvent.VK_TAB, '\t'));
+                    text.dispatchEvent(new KeyEvent(
+                            text, KeyEvent.KEY_TYPED, System.currentTimeMillis(), 0, KeyEvent.VK_UNDEFINED, '\t'));
+                    return text;
+                });
+                Hands.waitUntil("the focus further on", () -> !text.isFocusOwner());
+                assertThat(Hands.text("entry-text")).isEmpty();
+            }
+        }
     }
 
     @Test

@@ -1,6 +1,7 @@
 package planewright.app.ui.common;
 
 import java.awt.Font;
+import java.awt.KeyboardFocusManager;
 import java.util.function.Function;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
@@ -34,6 +35,23 @@ public final class Words {
         area.setFocusable(false);
         area.setOpaque(false);
         return Look.sized(area, 1, Font.PLAIN);
+    }
+
+    /** A field over several lines, which wraps; Tab goes on to the next control, as from any field. */
+    public static JTextArea field(String text, int rows, int columns) {
+        var area = new JTextArea(text, rows, columns) {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+                setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+            }
+        };
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        return area;
     }
 
     /** Text that wraps and matters less. */

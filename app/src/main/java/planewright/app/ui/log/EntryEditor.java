@@ -47,7 +47,7 @@ public final class EntryEditor extends Card {
     private final JTextField when = new JTextField();
     private final JComboBox<Entry.Kind> kind = new JComboBox<>(Entry.Kind.values());
     private final JTextField title = new JTextField();
-    private final JTextArea text = new JTextArea(TEXT_LINES, 20);
+    private final JTextArea text = Words.field("", TEXT_LINES, 20);
     private final JTextField tags = new JTextField();
     private final RowFields measurements;
     private final RowFields joints;
@@ -269,8 +269,6 @@ public final class EntryEditor extends Card {
         Words.labelled(head, Texts.ENTRY_TAGS.text(), tags, "entry-tags");
         add(head);
         add(Words.named(title, Texts.ENTRY_TITLE.text(), "entry-title"));
-        text.setLineWrap(true);
-        text.setWrapStyleWord(true);
         Words.named(text, Texts.ENTRY_TEXT.text(), "entry-text");
         add(Look.quiet(Texts.ENTRY_TEXT_HINT.text()));
         text.setToolTipText(null);

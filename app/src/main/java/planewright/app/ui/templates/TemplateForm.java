@@ -50,7 +50,7 @@ final class TemplateForm extends Card {
         this.close = close;
         name = new JTextField(draft.name(), SHORT);
         tags = new JTextField(draft.tags(), SHORT);
-        notes = new JTextArea(draft.notes(), 2, SHORT);
+        notes = Words.field(draft.notes(), 2, SHORT);
         setMarked(true);
         setName("template-form");
         add(head());
@@ -74,8 +74,6 @@ final class TemplateForm extends Card {
         head.setOpaque(false);
         Words.labelled(head, Texts.NAME.text(), name, "template-name");
         Words.labelled(head, Texts.TAGS.text(), tags, "template-tags");
-        notes.setLineWrap(true);
-        notes.setWrapStyleWord(true);
         notes.setBorder(
                 BorderFactory.createCompoundBorder(new JTextField().getBorder(), BorderFactory.createEmptyBorder()));
         Words.labelled(head, Texts.NOTES.text(), notes, "template-notes");
