@@ -19,7 +19,7 @@ import planewright.app.index.MeasuredRange;
 import planewright.app.index.SearchIndex;
 import planewright.app.index.SearchIndex.Place;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.CarryOver;
+import planewright.app.journal.Carried;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.NamedValue;
 import planewright.app.journal.OpenJournal;
@@ -155,7 +155,7 @@ public final class Across {
     }
 
     private static Source source(EntryRecord entry, NamedValue value) {
-        return entry.tags().contains(CarryOver.TAG)
+        return Carried.isIn(entry)
                 ? Source.CARRIED
                 : Stream.of(Source.values())
                         .filter(source -> source.word().startsWith(value.where()))

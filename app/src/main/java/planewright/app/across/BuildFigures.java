@@ -10,6 +10,7 @@ import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Carried;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.PartRecord;
 import planewright.shared.quantity.Written;
@@ -41,9 +42,10 @@ final class BuildFigures {
                             figure(build, part.name(), mass, part.carried() ? Source.CARRIED : Source.LEDGER)));
         }
         var summed = build.parts().stream().anyMatch(PartRecord::carried) ? Source.CARRIED : Source.LEDGER;
+        var shape = Carried.isShapeOf(journal, build) ? Source.CARRIED_SHAPE : Source.PLANFORM;
         for (var fact : BuildFacts.figures(build, Optional.ofNullable(weighed.get(build.id())))) {
             boolean ledger = fact.label().equals(BuildFacts.LEDGER_MASS);
-            figures.add(figure(build, ledger ? MASS : fact.label(), fact.value(), ledger ? summed : Source.PLANFORM));
+            figures.add(figure(build, ledger ? MASS : fact.label(), fact.value(), ledger ? summed : shape));
         }
         var lines = journal.lines(build.id());
         long days =

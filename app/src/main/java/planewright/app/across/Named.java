@@ -15,14 +15,32 @@ import planewright.app.index.MeasuredRange;
  * @param builds how many have a value of it
  */
 public record Named(String name, Unit<?> kind, int builds) {
+    private static final List<Unit<?>> AMOUNTS = List.of(
+            Units.KILOGRAM,
+            Units.SQUARE_METRE,
+            Units.CUBIC_METRE,
+            Units.SECOND,
+            Units.KILOGRAM_PER_CUBIC_METRE,
+            Units.GRAM_PER_SQUARE_METRE);
+
     /** Whether a value of that name and unit is one of it. */
     public boolean is(String other, Unit<?> unit) {
         return JournalReader.sameName(name, other) && Units.alike(kind, unit);
     }
 
+    /** Whether it is of a kind that has no values below 0: a mass has none, a station has. */
+    boolean isOfAmount() {
+        return AMOUNTS.stream().anyMatch(unit -> Units.alike(unit, kind));
+    }
+
     /** The name with a unit that tells its kind: {@code left wing panel (g)}. */
     public String text() {
-        var symbol = Units.symbolOf(MeasuredRange.benchUnit(kind));
+        return text(MeasuredRange.benchUnit(kind));
+    }
+
+    /** The name with a unit of its kind. */
+    public String text(Unit<?> unit) {
+        var symbol = Units.symbolOf(unit);
         return symbol.isEmpty() ? name : name + " (" + symbol + ")";
     }
 

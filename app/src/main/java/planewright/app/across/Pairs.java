@@ -25,9 +25,13 @@ public record Pairs(Named value, Optional<Named> against, List<Pair> pairs) {
 
     /** A value and what stands beside it. */
     public record Pair(BuildValue value, Optional<BuildValue> against) {
-        /** Whether either was taken over from another build. */
+        /** Whether either was taken over from another build, or both follow from a shape that was. */
         public boolean isCarried() {
-            return Stream.concat(Stream.of(value), against.stream()).anyMatch(each -> each.source() == Source.CARRIED);
+            var sources = Stream.concat(Stream.of(value), against.stream())
+                    .map(BuildValue::source)
+                    .toList();
+            return sources.contains(Source.CARRIED)
+                    || sources.stream().allMatch(source -> source == Source.CARRIED_SHAPE);
         }
     }
 
@@ -50,6 +54,14 @@ public record Pairs(Named value, Optional<Named> against, List<Pair> pairs) {
                 .stream()
                 .max(Comparator.comparingLong(java.util.Map.Entry::getValue))
                 .map(java.util.Map.Entry::getKey);
+    }
+
+    /** Whether a value below 0 of it means nothing: of its kind none is, and no build has one. */
+    private boolean isFromZero() {
+        return pairs.stream()
+                .map(Pair::value)
+                .allMatch(each -> (value.isOfAmount() || each.source().isFigure())
+                        && each.quantity().measured().value().getValue().doubleValue() >= 0);
     }
 
     /** The ids of builds that count for a line only once somebody says so: what was taken over says nothing new. */
@@ -77,7 +89,7 @@ public record Pairs(Named value, Optional<Named> against, List<Pair> pairs) {
                 .stream()
                 .map(pair -> dot(pair, leftOut, unit, againstUnit))
                 .toList();
-        return Relation.of(dots, law, unit, againstUnit);
+        return Relation.of(dots, law, unit, againstUnit, isFromZero());
     }
 
     private static Relation.Dot dot(Pair pair, Set<String> leftOut, Unit<?> unit, Unit<?> againstUnit) {

@@ -6,6 +6,7 @@ import java.text.DecimalFormatSymbols;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import javax.measure.Quantity;
 import javax.measure.Unit;
@@ -14,6 +15,7 @@ import planewright.shared.fit.Interval;
 import planewright.shared.fit.Law;
 import planewright.shared.fit.StraightLine;
 import planewright.shared.fit.Trend;
+import planewright.shared.quantity.Written;
 
 /**
  * How two things go together over builds.
@@ -21,8 +23,9 @@ import planewright.shared.fit.Trend;
  * @param dots one a build
  * @param trend the line through those that count, or empty
  * @param problem why there is no line; empty where there is one
+ * @param fromZero whether a value below 0 means nothing, as of a mass: the band ends there, and so does a line that falls so low
  */
-public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<Problem> problem) {
+public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<Problem> problem, boolean fromZero) {
     /** How often the next build lies in the band. */
     public static final double SHARE = 0.95;
 
@@ -51,46 +54,21 @@ public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<
     public record Reading(double value, double plusMinus) {}
 
     /** Why there is no line. */
-    public sealed interface Problem {
-        /** {@return the same in words} */
-        String said();
-    }
+    public sealed interface Problem {}
 
     /** Fewer builds count than leave a scatter to tell. */
-    public record TooFew(int count) implements Problem {
-        @Override
-        public String said() {
-            return "builds that have both and count: " + count + "; a line with its band needs " + StraightLine.LEAST
-                    + " or more";
-        }
-    }
+    public record TooFew(int count) implements Problem {}
 
     /** All builds that count have the same value across. */
-    public record AllAlike(String value) implements Problem {
-        @Override
-        public String said() {
-            return "all builds that count have " + value + " across; a line needs two that differ";
-        }
-    }
+    public record AllAlike(Written value) implements Problem {}
 
     /** A power goes through values above 0 only, and that of this build is not. */
-    public record NotAbove0(String build, String value) implements Problem {
-        @Override
-        public String said() {
-            return "a power goes through values above 0 only, and '" + build + "' has " + value
-                    + "; leave it out, or take a straight line";
-        }
-    }
+    public record NotAbove0(String build, Written value) implements Problem {}
 
     /** A power of a scale whose zero is no nothing, such as °C, means nothing. */
-    public record NoPower() implements Problem {
-        @Override
-        public String said() {
-            return "a power of a temperature in °C means nothing; take a straight line";
-        }
-    }
+    public record NoPower() implements Problem {}
 
-    static Relation of(List<Dot> dots, Law law, Unit<?> unit, Unit<?> againstUnit) {
+    static Relation of(List<Dot> dots, Law law, Unit<?> unit, Unit<?> againstUnit, boolean fromZero) {
         var counting = dots.stream().filter(Dot::counts).toList();
         var problem = problem(counting, law, hasZero(unit) && hasZero(againstUnit));
         return new Relation(
@@ -106,7 +84,8 @@ public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<
                                 counting.stream()
                                         .mapToDouble(dot -> dot.y().value())
                                         .toArray())),
-                problem);
+                problem,
+                fromZero);
     }
 
     private static <Q extends Quantity<Q>> boolean hasZero(Unit<Q> unit) {
@@ -119,8 +98,8 @@ public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<
         }
         double first = counting.get(0).x().value();
         if (counting.stream().allMatch(dot -> dot.x().value() == first)) {
-            return Optional.of(new AllAlike(
-                    counting.get(0).pair().against().orElseThrow().quantity().text()));
+            return Optional.of(
+                    new AllAlike(counting.get(0).pair().against().orElseThrow().quantity()));
         }
         if (law == Law.STRAIGHT) {
             return Optional.empty();
@@ -136,8 +115,7 @@ public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<
                         (dot.x().value() > 0
                                         ? dot.pair().value()
                                         : dot.pair().against().orElseThrow())
-                                .quantity()
-                                .text()));
+                                .quantity()));
     }
 
     /** How many builds the line goes by. */
@@ -160,27 +138,53 @@ public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<
     }
 
     /**
-     * What the next build has there, by what the others have; empty where there is no line, or a power is asked for a value that
-     * is not above 0 or far beyond all measure.
+     * What the next build has there, by what the others have; empty where there is no line, where it {@link #fallsBelowZero}, or
+     * where a power is asked for a value that is not above 0 or far beyond all measure.
      */
     public Optional<Interval> next(double x) {
+        return predicted(x).filter(next -> !isBelowZero(next.middle())).map(this::cut);
+    }
+
+    private Optional<Interval> predicted(double x) {
         return trend.filter(found -> law == Law.STRAIGHT || x > 0)
                 .map(found -> found.predicted(x, SHARE))
                 .filter(next -> Double.isFinite(next.high()));
     }
 
+    private boolean isBelowZero(double value) {
+        return fromZero && value < 0;
+    }
+
+    private Interval cut(Interval next) {
+        return isBelowZero(next.low()) ? new Interval(0, next.middle(), next.high()) : next;
+    }
+
+    /** Whether the line is at a value across where nothing can be. */
+    public boolean fallsBelowZero(double x) {
+        return predicted(x).filter(next -> isBelowZero(next.middle())).isPresent();
+    }
+
+    /** Whether the band, as far as it is drawn, ends at 0 and not where the scatter would have it. */
+    public boolean isCut(Optional<Double> asked) {
+        return across(asked)
+                .anyMatch(x ->
+                        predicted(x).filter(next -> isBelowZero(next.low())).isPresent());
+    }
+
     /**
-     * The line as a formula in the units of the axes: {@code y = 12.3 + 0.45·x}; empty where there is none.
+     * The line as a formula: {@code mass (g) = 12.3 + 0.45·span (mm)}; empty where there is none.
      *
+     * @param y what the values are, with their unit
+     * @param x what stands across, likewise
      * @param reader whose decimal sign it bears
      */
-    public Optional<String> formula(Locale reader) {
+    public Optional<String> formula(String y, String x, Locale reader) {
         return trend.map(found -> {
-            var a = figures(found.factor(), reader);
+            var a = y + " = " + figures(found.factor(), reader);
+            var slope = figures(Math.abs(found.slope()), reader);
             return law == Law.POWER
-                    ? "y = " + a + "·x^" + figures(found.slope(), reader)
-                    : "y = " + a + (found.slope() < 0 ? " − " : " + ") + figures(Math.abs(found.slope()), reader)
-                            + "·x";
+                    ? a + "·[" + x + "]^" + (found.slope() < 0 ? "−" : "") + slope
+                    : a + (found.slope() < 0 ? " − " : " + ") + slope + "·" + x;
         });
     }
 
@@ -198,32 +202,26 @@ public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<
      * @param name of the line
      */
     public Optional<Chart.Band> band(String name, Optional<Double> asked) {
-        return trend.map(found -> {
-            var across = IntStream.range(0, dots.size() + 1)
-                    .mapToObj(i -> i < dots.size() ? Optional.of(dots.get(i).x().value()) : asked)
-                    .flatMap(Optional::stream)
-                    .filter(x -> law == Law.STRAIGHT || x > 0)
-                    .mapToDouble(x -> x)
-                    .summaryStatistics();
-            double beyond = BEYOND * (across.getMax() - across.getMin());
-            double from = law == Law.POWER
-                    ? Math.max(across.getMin() - beyond, across.getMin() / 2)
-                    : across.getMin() - beyond;
-            double step = (across.getMax() + beyond - from) / STEPS;
-            return new Chart.Band(
-                    name,
-                    IntStream.rangeClosed(0, STEPS)
-                            .mapToObj(i -> span(found, from + i * step))
-                            .flatMap(Optional::stream)
-                            .toList());
-        });
+        return trend.map(found -> new Chart.Band(
+                name,
+                across(asked)
+                        .mapToObj(x -> next(x).map(next -> new Chart.Span(x, next.low(), next.middle(), next.high())))
+                        .flatMap(Optional::stream)
+                        .toList()));
     }
 
-    /** Empty where a power of points that scatter widely has no number for it. */
-    private static Optional<Chart.Span> span(Trend trend, double x) {
-        var next = trend.predicted(x, SHARE);
-        return Double.isFinite(next.high())
-                ? Optional.of(new Chart.Span(x, next.low(), next.middle(), next.high()))
-                : Optional.empty();
+    /** The values across at which the band is drawn. */
+    private DoubleStream across(Optional<Double> asked) {
+        var reach = DoubleStream.concat(
+                        dots.stream().mapToDouble(dot -> dot.x().value()),
+                        asked.stream().mapToDouble(x -> x))
+                .filter(x -> law == Law.STRAIGHT || x > 0)
+                .summaryStatistics();
+        double beyond = BEYOND * (reach.getMax() - reach.getMin());
+        double from = reach.getMin() - beyond;
+        double least = law == Law.POWER ? Math.max(from, reach.getMin() / 2) : from;
+        double start = reach.getMin() >= 0 ? Math.max(0, least) : least;
+        double step = (reach.getMax() + beyond - start) / STEPS;
+        return IntStream.rangeClosed(0, STEPS).mapToDouble(i -> start + i * step);
     }
 }

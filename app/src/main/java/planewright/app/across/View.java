@@ -2,6 +2,7 @@ package planewright.app.across;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
@@ -73,6 +74,25 @@ public record View(
     }
 
     /**
+     * The line as a formula in the units that are shown; empty where there is none.
+     *
+     * @param words the names of things in the language of whoever looks
+     * @param reader whose decimal sign it bears
+     */
+    public Optional<String> formula(UnaryOperator<String> words, Locale reader) {
+        return pairs.against()
+                .flatMap(against -> relation.formula(
+                        in(words.apply(pairs.value().name()), unit),
+                        in(words.apply(against.name()), againstUnit),
+                        reader));
+    }
+
+    private static String in(String name, Unit<?> unit) {
+        var symbol = Units.symbolOf(unit);
+        return symbol.isEmpty() ? name : name + " (" + symbol + ")";
+    }
+
+    /**
      * The picture of it.
      *
      * @param words the names of things in the language of whoever looks
@@ -93,6 +113,7 @@ public record View(
                                 dot.counts()))
                         .toList(),
                 relation.band("", asked),
-                next().map(next -> new Chart.Span(asked.orElseThrow(), next.low(), next.middle(), next.high())));
+                next().map(next -> new Chart.Span(asked.orElseThrow(), next.low(), next.middle(), next.high())),
+                relation.fromZero());
     }
 }

@@ -290,7 +290,7 @@ final class AcrossCommand implements Callable<Integer> {
                 .put("unit", Units.codeOf(view.unit()))
                 .put("againstUnit", Units.codeOf(view.againstUnit()))
                 .put("builds", view.relation().counting());
-        view.relation().problem().ifPresent(problem -> node.put("problem", problem.said()));
+        view.relation().problem().ifPresent(problem -> node.put("problem", AcrossSheet.why(problem)));
         view.relation().trend().ifPresent(trend -> node.put("a", trend.factor()).put("b", trend.slope()));
         view.next()
                 .ifPresent(next -> node.putObject("next")

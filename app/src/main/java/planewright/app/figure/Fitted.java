@@ -11,6 +11,7 @@ import planewright.api.figure.Chart;
  * @param dots in any order
  * @param band the line; empty where there is none
  * @param asked a place that somebody asks about; empty where nobody does
+ * @param fromZero whether values below 0 mean nothing, so that the axis has none
  */
 public record Fitted(
         String title,
@@ -18,7 +19,8 @@ public record Fitted(
         Chart.Axis values,
         List<Dot> dots,
         Optional<Chart.Band> band,
-        Optional<Chart.Span> asked) {
+        Optional<Chart.Span> asked,
+        boolean fromZero) {
     public Fitted {
         dots = List.copyOf(dots);
     }

@@ -124,8 +124,14 @@ public final class FittedPicture {
         double low = Math.max(spans().mapToDouble(Chart.Span::low).min().orElse(seen.getMin()), seen.getMin() - most);
         double high = Math.min(spans().mapToDouble(Chart.Span::high).max().orElse(seen.getMax()), seen.getMax() + most);
         double margin = 0.05 * Math.max(high - low, most);
+        double bottom = Math.min(low, seen.getMin()) - margin;
         plot.getRangeAxis()
-                .setRange(new Range(Math.min(low, seen.getMin()) - margin, Math.max(high, seen.getMax()) + margin));
+                .setRange(new Range(
+                        fitted.fromZero() ? Math.max(0, bottom) : bottom, Math.max(high, seen.getMax()) + margin));
+        var across = plot.getDomainAxis();
+        if (across.getLowerBound() < 0 && fitted.dots().stream().allMatch(dot -> dot.x() >= 0)) {
+            across.setLowerBound(0);
+        }
     }
 
     private java.util.stream.Stream<Chart.Span> spans() {

@@ -26,7 +26,7 @@ public record MeasuredRange(String name, Optional<Unit<?>> unit, Optional<Writte
             Map.entry("mass", Units.GRAM),
             Map.entry("weight", Units.GRAM),
             Map.entry("length", Units.MILLIMETRE),
-            Map.entry("area", Units.SQUARE_CENTIMETRE),
+            Map.entry("area", Units.SQUARE_DECIMETRE),
             Map.entry("angle", Units.DEGREE),
             Map.entry("time", Units.MINUTE),
             Map.entry("duration", Units.MINUTE),

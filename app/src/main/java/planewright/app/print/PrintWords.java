@@ -18,6 +18,10 @@ final class PrintWords {
 
     private PrintWords() {}
 
+    static void prepare() {
+        Language.of(locale(), PrintWords.class).and(Said.class);
+    }
+
     static String say(String english, Object... values) {
         return Language.of(locale(), PrintWords.class).and(Said.class).say(english, values);
     }
@@ -50,7 +54,7 @@ final class PrintWords {
         return locale().getLanguage().equals("en");
     }
 
-    private static Locale locale() {
+    static Locale locale() {
         return Locale.getDefault(Locale.Category.DISPLAY);
     }
 }

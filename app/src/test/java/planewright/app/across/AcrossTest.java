@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.api.journal.Entry.Kind;
+import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
@@ -26,6 +27,7 @@ import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.PartRecord;
 import planewright.app.journal.SetUpRecord;
+import planewright.app.print.AcrossSheet;
 import planewright.shared.fit.Law;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
@@ -158,8 +160,8 @@ class AcrossTest {
             assertThat(view.relation().isTelling()).isTrue();
             assertThat(view.relation().isAmong(1.0)).isTrue();
             assertThat(view.relation().isAmong(0.5)).isFalse();
-            assertThat(view.relation().formula(Locale.ENGLISH)).contains("y = 74.3 + 14.9·x");
-            assertThat(view.relation().formula(Locale.GERMAN)).contains("y = 74,3 + 14,9·x");
+            assertThat(view.formula(name -> name, Locale.ENGLISH)).contains("y (%) = 74.3 + 14.9·x (%)");
+            assertThat(view.formula(name -> name, Locale.GERMAN)).contains("y (%) = 74,3 + 14,9·x (%)");
             assertThat(AcrossTable.text(view).lines())
                     .hasSize(21)
                     .first()
@@ -181,7 +183,7 @@ class AcrossTest {
             var view = view(across, Law.POWER, Set.of(off), 10);
             assertThat(view.next().orElseThrow().middle()).isCloseTo(300, within(1e-6));
             assertThat(view.relation().counting()).isEqualTo(4);
-            assertThat(view.relation().formula(Locale.ENGLISH)).contains("y = 3·x^2");
+            assertThat(view.formula(name -> name, Locale.ENGLISH)).contains("y (%) = 3·[x (%)]^2");
             assertThat(view.fitted("", name -> name).dots())
                     .hasSize(5)
                     .filteredOn(dot -> !dot.counts())
@@ -193,13 +195,91 @@ class AcrossTest {
     @Test
     void whatTellsNoLineIsSaidInPlainWords() throws IOException {
         assertThat(problem(Law.STRAIGHT, new double[] {1, 2}, new double[] {3, 4}))
-                .startsWith("builds that have both and count: 2");
+                .startsWith("No line: builds that have both and count: 2");
         assertThat(problem(Law.STRAIGHT, new double[] {5, 5, 5}, new double[] {3, 4, 7}))
-                .isEqualTo("all builds that count have 5.0 % across; a line needs two that differ");
+                .isEqualTo("No line: all builds that count have 5.0 % across; it takes two that differ.");
         assertThat(problem(Law.POWER, new double[] {1, 2, 3}, new double[] {3, -4, 7}))
-                .startsWith("a power goes through values above 0 only, and 'build 1' has -4.0 %");
+                .startsWith("No line: a power law goes through values above 0 only, and 'build 1' has -4.0 %");
         assertThat(problem(Law.POWER, new double[] {1, 0, 3}, new double[] {3, 4, 7}))
                 .contains("'build 1' has 0.0 %");
+    }
+
+    /** Of masses a line tells nothing below 0 g, of what may be below 0, such as a trim in %, it does. */
+    @Test
+    void aBandOfMassesEndsAt0AndSaysSo() throws IOException {
+        double[] x = {1, 2, 3, 4};
+        double[] y = {20, 150, 180, 330};
+        on(pairsOf(x, y, "g"), across -> {
+            var view = view(across, Law.STRAIGHT, Set.of(), 0.9);
+            var band = view.relation().band("", view.asked()).orElseThrow();
+            assertThat(band.spans()).isNotEmpty().allMatch(span -> span.low() >= 0);
+            var next = view.next().orElseThrow();
+            assertThat(next.low()).isZero();
+            assertThat(next.middle()).isCloseTo(170 + 96 * (0.9 - 2.5), within(1e-9));
+            assertThat(AcrossSheet.said(view)).anyMatch(said -> said.startsWith("The band ends at 0"));
+            assertThat(view.fitted("", name -> name).fromZero()).isTrue();
+
+            var far = view(across, Law.STRAIGHT, Set.of(), 0.5);
+            assertThat(far.next()).isEmpty();
+            assertThat(AcrossSheet.said(far))
+                    .contains("At 0.5 % the line is below 0, where nothing can be: try a power law.");
+            assertThat(view(across, Law.POWER, Set.of(), 0.5).relation().isCut(Optional.of(0.5)))
+                    .isFalse();
+        });
+        on(pairsOf(x, y, "%"), across -> {
+            var view = view(across, Law.STRAIGHT, Set.of(), 0.5);
+            assertThat(view.next().orElseThrow().middle()).isNegative();
+            assertThat(view.relation().isCut(view.asked())).isFalse();
+        });
+    }
+
+    /** A shape taken over says nothing new of shapes; beside what this build was found to weigh it does. */
+    @Test
+    void aShapeThatWasCarriedOverCountsOnlyBesideWhatWasMeasured() throws IOException {
+        var proven = Bench.fullBuild();
+        var entries = new ArrayList<EntryRecord>();
+        var journal = Bench.inMemory(List.of(proven, teal), entries);
+        var larger = BuildRecord.begin("Larger", Bench.EVENING.toLocalDate());
+        journal.apply(CarryOver.of(journal, Optional.of(proven), List.of(), 1.2)
+                .begin(larger, Bench.EVENING, new CarryOver.Told("begin", "Begun from it", List.of())));
+        journal.apply(Edit.add("weigh", measured(larger, 1, "half wing", "212 g")));
+        on(journal, across -> {
+            assertThat(source(across, "span", larger)).isEqualTo(Source.CARRIED_SHAPE);
+            assertThat(source(across, "span", proven)).isEqualTo(Source.PLANFORM);
+            var span = only(across, "span");
+            assertThat(across.pairs(only(across, "wing area"), Optional.of(span), false)
+                            .carried())
+                    .containsExactly(larger.id());
+            assertThat(across.pairs(only(across, "half wing"), Optional.of(span), false)
+                            .carried())
+                    .isEmpty();
+            var begun = journal.build(larger.id()).orElseThrow();
+            var drawn = begun.planform().orElseThrow();
+            journal.apply(Edit.change(
+                    "shape",
+                    begun,
+                    begun.withPlanform(new Planform(
+                            drawn.surfaces().stream()
+                                    .map(each -> new Planform.Surface(
+                                            each.name(),
+                                            each.x() + 0.05,
+                                            each.y(),
+                                            each.z(),
+                                            each.mirrored(),
+                                            each.panels(),
+                                            each.controls()))
+                                    .toList(),
+                            drawn.bodies()))));
+            assertThat(source(across, "span", larger)).isEqualTo(Source.PLANFORM);
+        });
+    }
+
+    private static Source source(Across across, String called, BuildRecord build) throws IOException {
+        return across.values(only(across, called), false).stream()
+                .filter(value -> value.build().id().equals(build.id()))
+                .map(BuildValue::source)
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -222,20 +302,21 @@ class AcrossTest {
         var said = new ArrayList<String>();
         on(
                 pairsOf(x, y),
-                across -> said.add(view(across, law, Set.of(), 1)
-                        .relation()
-                        .problem()
-                        .orElseThrow()
-                        .said()));
+                across -> said.add(AcrossSheet.why(
+                        view(across, law, Set.of(), 1).relation().problem().orElseThrow())));
         return said.get(0);
     }
 
     private static OpenJournal pairsOf(double[] x, double[] y) {
+        return pairsOf(x, y, "%");
+    }
+
+    private static OpenJournal pairsOf(double[] x, double[] y, String unit) {
         var builds = new ArrayList<BuildRecord>();
         var entries = new ArrayList<EntryRecord>();
         for (int i = 0; i < x.length; i++) {
             builds.add(Bench.build("build " + i));
-            entries.add(measured(builds.get(i), 1, "x", x[i] + " %", "y", y[i] + " %"));
+            entries.add(measured(builds.get(i), 1, "x", x[i] + " %", "y", y[i] + " " + unit));
         }
         return Bench.inMemory(builds, entries);
     }

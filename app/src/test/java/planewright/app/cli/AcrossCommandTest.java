@@ -43,8 +43,8 @@ class AcrossCommandTest {
         assertThat(said.out())
                 .contains("HALF WING", "REACH", "COUNTS")
                 .containsPattern("Easy +2025-03-14 +900 g +measurement +3000 mm +no")
-                .contains("By 4 builds: y = ")
-                .contains("At 1800 mm: 180 g, between 180 g and 180 g.");
+                .contains("By 4 builds: half wing (g) = ")
+                .contains("At 1800 mm expect 180 g, between 180 g and 180 g.");
         var line = JsonFiles.parse(bench.run(
                                 "across",
                                 "half wing",

@@ -45,6 +45,21 @@ class FittedPictureTest {
         assertThat(places.get(0).getY() - places.get(1).getY()).isGreaterThan(AREA.height / 6.0);
     }
 
+    /** Dots at a hundredth of the height are at the foot of an axis that begins at 0, and would not be where it began below. */
+    @Test
+    void anAxisOfMassesBeginsAt0() {
+        var band = new Chart.Band("", List.of(new Chart.Span(1, 0, 1, 100), new Chart.Span(2, 0, 100, 200)));
+        var dots = List.of(dot("one", 1, 1, true), dot("two", 2, 100, true));
+        var g = new BufferedImage(560, 400, BufferedImage.TYPE_INT_RGB).createGraphics();
+        var from0 = fitted(dots, Optional.of(band));
+        var free = new Fitted(from0.title(), from0.across(), from0.values(), dots, from0.band(), from0.asked(), false);
+        double lowest = FittedPicture.paint(from0, g, AREA, COLOURS).get(0).getY();
+        assertThat(lowest)
+                .isGreaterThan(
+                        FittedPicture.paint(free, g, AREA, COLOURS).get(0).getY() + 5);
+        g.dispose();
+    }
+
     @Test
     void nothingAtAllIsPaintedToo() {
         var g = new BufferedImage(560, 400, BufferedImage.TYPE_INT_RGB).createGraphics();
@@ -59,6 +74,6 @@ class FittedPictureTest {
 
     private static Fitted fitted(List<Fitted.Dot> dots, Optional<Chart.Band> band) {
         return new Fitted(
-                "y against x", new Chart.Axis("x", "mm"), new Chart.Axis("y", "g"), dots, band, Optional.empty());
+                "y against x", new Chart.Axis("x", "mm"), new Chart.Axis("y", "g"), dots, band, Optional.empty(), true);
     }
 }

@@ -46,7 +46,7 @@ class AcrossPageTest extends InNewJournal {
             Hands.type("across-at", "1.8 m");
             Hands.waitUntil(
                     "the next build", () -> said().contains("At 1800 mm expect 180 g, between 180 g and 180 g."));
-            assertThat(said()).contains("By 3 builds: y = ").doesNotContain("outside");
+            assertThat(said()).contains("By 3 builds: half wing (g) = ").doesNotContain("outside");
             Hands.type("across-at", "4000");
             Hands.waitUntil("a warning", () -> said().contains("outside of what was built"));
             Hands.type("across-at", "long");

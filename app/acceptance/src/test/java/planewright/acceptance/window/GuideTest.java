@@ -204,7 +204,7 @@ class GuideTest {
         take("compare", "compare");
         Hands.click("leave-compare");
         Hands.click("show-across");
-        Hands.choose("across-value", "wing area (cm²)");
+        Hands.choose("across-value", "wing area (dm²)");
         Hands.choose("across-against", "span (mm)");
         Hands.find(Component.class, "across-chart");
         Hands.type("across-at", "1.8 m");

@@ -83,6 +83,7 @@ public final class AcrossPage extends JPanel {
     private final transient Map<String, Set<String>> leftOut = new HashMap<>();
 
     private transient List<Named> names = List.of();
+    private transient List<Picked> offered = List.of();
     private transient Optional<Pairs> pairs = Optional.empty();
     private transient Optional<View> view = Optional.empty();
     private boolean filling;
@@ -125,15 +126,15 @@ public final class AcrossPage extends JPanel {
         for (var box : List.of(value, against)) {
             box.setRenderer(
                     Words.choice(each -> each == null ? Texts.ACROSS_NOTHING_ELSE.text() : ((Picked) each).text()));
-            box.setPrototypeDisplayValue(
-                    new Picked(new Named("a measurement of a part", planewright.api.quantity.Units.GRAM, 1)));
+            box.setPrototypeDisplayValue(new Picked(
+                    new Named("a measurement of a part", planewright.api.quantity.Units.GRAM, 1), Optional.empty()));
             box.addActionListener(event -> chosen());
         }
         Words.labelled(choices, Texts.ACROSS_VALUE.text(), value, "across-value");
-        choices.add(unit, "split 2");
+        choices.add(unit, "wrap");
         every.setName("across-every");
         every.addActionListener(event -> chosen());
-        choices.add(every, "wrap");
+        choices.add(every, "skip 1, span 2, wrap");
         Words.labelled(choices, Texts.ACROSS_AGAINST.text(), against, "across-against");
         choices.add(againstUnit, "wrap");
         Words.labelled(line, Texts.ACROSS_LAW.text(), law, "across-law");
@@ -195,6 +196,7 @@ public final class AcrossPage extends JPanel {
 
     /** Before anything is chosen: what most builds have. */
     private Read read(Optional<Named> wanted, Optional<Named> other, boolean all) throws IOException {
+        AcrossSheet.prepare();
         var across = new Across(room.journal(), room.program().index().join());
         var found = across.names();
         var shown = wanted.flatMap(each -> still(each, found))
@@ -208,9 +210,13 @@ public final class AcrossPage extends JPanel {
     }
 
     /** What only one build has is offered while there is nothing that several have: nobody finds anything among thousands. */
-    private static List<Picked> offered(List<Named> found) {
+    private List<Picked> offered(List<Named> found) {
         var shared = found.stream().filter(each -> each.builds() > 1).toList();
-        return (shared.isEmpty() ? found : shared).stream().map(Picked::new).toList();
+        return (shared.isEmpty() ? found : shared).stream().map(this::picked).toList();
+    }
+
+    private Picked picked(Named named) {
+        return new Picked(named, room.units().preferred(named.kind()));
     }
 
     private static Optional<Named> still(Named named, List<Named> found) {
@@ -224,9 +230,10 @@ public final class AcrossPage extends JPanel {
     }
 
     private void take(Read read) {
-        if (!read.names().equals(names)) {
-            names = read.names();
-            fill(read.offered());
+        names = read.names();
+        if (!read.offered().equals(offered)) {
+            offered = read.offered();
+            fill();
         }
         pairs = read.pairs();
         pairs.ifPresent(shown -> {
@@ -237,7 +244,7 @@ public final class AcrossPage extends JPanel {
         draw();
     }
 
-    private void fill(List<Picked> offered) {
+    private void fill() {
         filling = true;
         for (var box : List.of(value, against)) {
             var before = chosen(box);
@@ -246,7 +253,7 @@ public final class AcrossPage extends JPanel {
                 model.insertElementAt(null, 0);
                 model.setSelectedItem(null);
             }
-            before.flatMap(each -> still(each, names)).ifPresent(each -> model.setSelectedItem(new Picked(each)));
+            before.flatMap(each -> still(each, names)).ifPresent(each -> model.setSelectedItem(picked(each)));
             box.setModel(model);
         }
         filling = false;
@@ -282,7 +289,7 @@ public final class AcrossPage extends JPanel {
         boolean two = some && view.orElseThrow().pairs().against().isPresent();
         view.ifPresent(this::showTable);
         Words.show(nothing, some ? two ? "" : Texts.ACROSS_HINT.text() : Texts.ACROSS_EMPTY.text());
-        Words.show(said, two ? SaidAcross.of(view.orElseThrow()) : "");
+        Words.show(said, two ? String.join(" ", AcrossSheet.said(view.orElseThrow())) : "");
         split.setVisible(some);
         line.setVisible(two);
         againstUnit.setVisible(two);

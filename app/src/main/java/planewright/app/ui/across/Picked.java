@@ -1,5 +1,7 @@
 package planewright.app.ui.across;
 
+import java.util.Optional;
+import javax.measure.Unit;
 import planewright.app.across.Named;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
@@ -16,8 +18,13 @@ record Picked(Named named, String words, String text) {
         this(named, words, Texts.ACROSS_CHOICE.text(words, named.builds()));
     }
 
-    Picked(Named named) {
-        this(named, named.text().replace(named.name(), Terms.of(named.name())));
+    /**
+     * A choice.
+     *
+     * @param unit in which the builder wants to see its kind
+     */
+    Picked(Named named, Optional<Unit<?>> unit) {
+        this(named, unit.map(named::text).orElseGet(named::text).replace(named.name(), Terms.of(named.name())));
     }
 
     @Override
