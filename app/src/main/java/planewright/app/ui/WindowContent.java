@@ -83,6 +83,7 @@ final class WindowContent extends JPanel {
     private final BinPage bin;
     private final JournalsPage journals;
     private final CaptureBar capture;
+    private final transient KeyboardPlace keyboard;
     private transient Optional<ExchangePage> exchange = Optional.empty();
     private transient Optional<TemplatesPage> templates = Optional.empty();
     private transient Optional<StartPage> start = Optional.empty();
@@ -116,12 +117,15 @@ final class WindowContent extends JPanel {
         middle.add(new NoticesPage(room, this::count), NOTICES);
         middle.add(bin, BIN);
         middle.add(journals, JOURNALS);
-        add(bar());
+        var bar = bar();
+        keyboard = new KeyboardPlace(bar);
+        add(bar);
         add(split());
         capture = new CaptureBar(room, build.log());
         add(capture);
         add(strip());
         room.onBuildWanted(wanted -> show(BUILD));
+        room.onBegun(capture::focus);
         room.onEntryWanted(entry -> show(BUILD));
         room.onCalculatorWanted(calculator -> show(BUILD));
         keys();
@@ -258,7 +262,7 @@ final class WindowContent extends JPanel {
 
     private void find() {
         if (search.getText().isBlank() && !(shown.equals(SEARCH) && found.isFiltered())) {
-            show(BUILD);
+            lay(BUILD);
         } else {
             findNow();
         }
@@ -343,10 +347,32 @@ final class WindowContent extends JPanel {
     /** Without words: all entries, to be narrowed by filters. */
     private void findNow() {
         found.find(search.getText());
-        show(SEARCH);
+        lay(SEARCH);
     }
 
+    /** Shows a page together with the keyboard; the build gives it back to whoever had it before. */
     private void show(String page) {
+        boolean covered = !shown.equals(BUILD);
+        lay(page);
+        if (!page.equals(BUILD)) {
+            Stream.of(middle.getComponents()).filter(Component::isVisible).forEach(keyboard::giveTo);
+        } else if (covered) {
+            keyboard.giveBack(shelf::focusList);
+        }
+    }
+
+    private void leave() {
+        lay(BUILD);
+        keyboard.giveBack(shelf::focusList);
+    }
+
+    /** Shows a page and leaves the keyboard where it is. */
+    private void lay(String page) {
+        if (page.equals(BUILD)) {
+            keyboard.uncover();
+        } else if (shown.equals(BUILD)) {
+            keyboard.cover();
+        }
         shown = page;
         beside.showPages();
         cards.show(middle, page);
@@ -373,6 +399,6 @@ final class WindowContent extends JPanel {
         Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo));
         Buttons.key(this, "ctrl P", build.log()::print);
         view.keys(this);
-        Buttons.key(this, "ESCAPE", () -> show(BUILD));
+        Buttons.key(this, "ESCAPE", this::leave);
     }
 }

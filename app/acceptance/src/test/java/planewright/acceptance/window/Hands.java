@@ -3,6 +3,7 @@ package planewright.acceptance.window;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.EventQueue;
+import java.awt.KeyboardFocusManager;
 import java.awt.Window;
 import java.awt.event.ActionEvent;
 import java.awt.event.KeyEvent;
@@ -86,6 +87,32 @@ final class Hands {
                 found.dispatchEvent(new KeyEvent(found, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
             }
         });
+    }
+
+    /** Presses a key where the keyboard is: {@code ctrl Z}. */
+    static void key(String stroke) {
+        var key = KeyStroke.getKeyStroke(stroke);
+        onEventThread(() -> {
+            var owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            for (int kind : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
+                owner.dispatchEvent(new KeyEvent(
+                        owner,
+                        kind,
+                        System.currentTimeMillis(),
+                        key.getModifiers(),
+                        key.getKeyCode(),
+                        KeyEvent.CHAR_UNDEFINED));
+            }
+            return key;
+        });
+    }
+
+    /** Waits until a component of that name has the keyboard. */
+    static void hasKeyboard(String name) {
+        waitUntil(
+                "the keyboard at " + name,
+                () -> all(Component.class).stream()
+                        .anyMatch(component -> name.equals(component.getName()) && component.isFocusOwner()));
     }
 
     /** Does what a key does on a component that has the focus: {@code ctrl A}. */

@@ -8,10 +8,7 @@ import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import javax.swing.undo.UndoManager;
 
-/**
- * Takes back, step by step, what is being typed into a text. Where somebody has typed, the keys for it belong to that text
- * alone; the journal's own edits stay as they are.
- */
+/** Takes back, step by step, what is being typed into a text. Where there is nothing left of it, the keys for it are the journal's. */
 public final class Typing {
     private static final String MEMORY = "planewright.typing";
 
@@ -42,12 +39,12 @@ public final class Typing {
         }
     }
 
-    /** Takes a step back in the text that has the keyboard; otherwise runs what is given. */
+    /** Takes a step back in the text that has the keyboard; where it has none, runs what is given. */
     public static void undoOr(Runnable otherwise) {
         step(UndoManager::canUndo, UndoManager::undo, otherwise);
     }
 
-    /** Makes a step again in the text that has the keyboard; otherwise runs what is given. */
+    /** Makes a step again in the text that has the keyboard; where it has none, runs what is given. */
     public static void redoOr(Runnable otherwise) {
         step(UndoManager::canRedo, UndoManager::redo, otherwise);
     }
@@ -55,10 +52,8 @@ public final class Typing {
     private static void step(Predicate<UndoManager> can, Consumer<UndoManager> step, Runnable otherwise) {
         if (inFocus() instanceof JTextComponent text
                 && text.getClientProperty(MEMORY) instanceof UndoManager memory
-                && (memory.canUndo() || memory.canRedo())) {
-            if (can.test(memory)) {
-                step.accept(memory);
-            }
+                && can.test(memory)) {
+            step.accept(memory);
         } else {
             otherwise.run();
         }

@@ -43,6 +43,7 @@ public final class Workroom {
     private final List<BiConsumer<String, PictureRecord>> pictureWanted = new CopyOnWriteArrayList<>();
     private final List<BiConsumer<String, String>> measurementWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> calculatorWanted = new CopyOnWriteArrayList<>();
+    private final List<Runnable> begun = new CopyOnWriteArrayList<>();
     private final List<String> failures = new ArrayList<>();
     private final AtomicBoolean told = new AtomicBoolean(true);
     private final Background.Latest wanted = background.latest();
@@ -109,6 +110,11 @@ public final class Workroom {
     /** Shows a build as soon as its log is at hand. */
     public void show(String buildId) {
         show(buildId, () -> {});
+    }
+
+    /** Shows a build that was just begun. */
+    public void showBegun(String buildId) {
+        show(buildId, () -> begun.forEach(Runnable::run));
     }
 
     /** Shows an entry in its log. */
@@ -257,6 +263,11 @@ public final class Workroom {
     /** Hears which build somebody wants to see. */
     public void onBuildWanted(Consumer<String> listener) {
         buildWanted.add(listener);
+    }
+
+    /** Hears when a build that was just begun is shown. */
+    public void onBegun(Runnable listener) {
+        begun.add(listener);
     }
 
     /** Hears which entry somebody wants to see. */

@@ -214,7 +214,7 @@ public final class ShelfPage extends JPanel {
             filter.setText("");
             Typing.forget(newName);
             Typing.forget(filter);
-            room.show(build.id());
+            room.showBegun(build.id());
         });
     }
 }

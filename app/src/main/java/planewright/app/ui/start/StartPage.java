@@ -254,7 +254,7 @@ public final class StartPage extends JPanel {
         room.edit(carried.begin(build, room.now(), told), () -> {
             name.setText("");
             leave.run();
-            room.show(build.id());
+            room.showBegun(build.id());
         });
     }
 

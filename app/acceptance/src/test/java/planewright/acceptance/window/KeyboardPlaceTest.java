@@ -1,0 +1,101 @@
+package planewright.acceptance.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import javax.swing.JLabel;
+import javax.swing.text.JTextComponent;
+import org.junit.jupiter.api.Test;
+
+/** The keyboard is where the builder goes on: at what was begun, or back where it was before a page was laid over the build. */
+class KeyboardPlaceTest extends InNewJournal {
+    @Test
+    void aNewBuildHasTheKeyboardAndIsTakenBackFromThere() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            Hands.hasKeyboard("capture-line");
+            Hands.key("ctrl B");
+            Hands.hasKeyboard("start-name");
+            Hands.type("start-name", "Wigeon");
+            Hands.click("begin-from");
+            Hands.find(JLabel.class, "with the name", label -> "Wigeon".equals(label.getText()));
+            Hands.hasKeyboard("capture-line");
+            Hands.key("ctrl Z");
+            Hands.waitUntil(
+                    "the build taken back",
+                    () -> Hands.all(JLabel.class).stream().noneMatch(label -> "Wigeon".equals(label.getText())));
+            Hands.key("ctrl Y");
+            Hands.waitUntil("the build again", () -> status().contains("Wigeon"));
+            assertThat(Hands.text("search")).isEmpty();
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    @Test
+    void whatIsTypedIsTakenBackBeforeWhatIsInTheJournal() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            write("left wing panel 212 g");
+            Hands.type("capture-line", "r");
+            Hands.key("ctrl Z");
+            Hands.waitUntil("an empty line", () -> line().getText().isEmpty());
+            Hands.key("ctrl Z");
+            Hands.waitUntil("the measurement taken back", () -> status().startsWith("Taken back"));
+            Hands.key("ctrl Y");
+            Hands.waitUntil("what was typed", () -> "r".equals(line().getText()));
+            Hands.key("ctrl Y");
+            Hands.waitUntil("the measurement again", () -> status().startsWith("Made again"));
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    @Test
+    void aPageThatGoesGivesTheKeyboardBack() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            Hands.hasKeyboard("capture-line");
+            for (var laid : new String[][] {
+                {"F1", "chapters"}, {"ctrl T", "templates-filter"}, {"ctrl B", "start-name"}, {"ctrl F", "search"}
+            }) {
+                Hands.key(laid[0]);
+                Hands.hasKeyboard(laid[1]);
+                Hands.key("ESCAPE");
+                Hands.hasKeyboard("capture-line");
+            }
+            Hands.click("new-entry");
+            Hands.hasKeyboard("entry-title");
+            Hands.key("F1");
+            Hands.hasKeyboard("chapters");
+            Hands.key("F1");
+            Hands.hasKeyboard("entry-title");
+            Hands.key("ctrl F");
+            Hands.type("search", "wing");
+            Hands.waitUntil("the search", () -> isThere("search-page"));
+            Hands.type("search", "");
+            Hands.waitUntil("the build again", () -> isThere("editor"));
+            Hands.hasKeyboard("search");
+            Hands.key("ESCAPE");
+            Hands.hasKeyboard("entry-title");
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    private static boolean isThere(String name) {
+        return Hands.all(Component.class).stream().anyMatch(each -> name.equals(each.getName()));
+    }
+
+    private static JTextComponent line() {
+        return Hands.all(JTextComponent.class).stream()
+                .filter(each -> "capture-line".equals(each.getName()))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String status() {
+        return Hands.all(JLabel.class).stream()
+                .filter(each -> "status".equals(each.getName()))
+                .findFirst()
+                .orElseThrow()
+                .getText();
+    }
+}
