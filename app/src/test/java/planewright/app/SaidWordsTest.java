@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The program's own tables of words have all that is said beside them, and nothing that nobody says. */
 class SaidWordsTest {
     private static final Path RESOURCES = Path.of("src/main/resources");
-    private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\]|\\\\.)*)\"");
+    private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\\n]++|\\\\.)*+)\"");
     private static final Pattern PLACE = Pattern.compile("\\{\\d}");
 
     /** Whose words stand beside itself. */

@@ -10,9 +10,7 @@ import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.Carried;
 import planewright.app.journal.OpenJournal;
-import planewright.app.journal.PartRecord;
 import planewright.shared.quantity.Written;
 
 /** What builds have without anybody having measured it: masses of their ledgers, sizes of their shapes, lengths of their logs. */
@@ -41,11 +39,16 @@ final class BuildFigures {
                     .ifPresent(mass -> figures.add(
                             figure(build, part.name(), mass, part.carried() ? Source.CARRIED : Source.LEDGER)));
         }
-        var summed = build.parts().stream().anyMatch(PartRecord::carried) ? Source.CARRIED : Source.LEDGER;
-        var shape = Carried.isShapeOf(journal, build) ? Source.CARRIED_SHAPE : Source.PLANFORM;
-        for (var fact : BuildFacts.figures(build, Optional.ofNullable(weighed.get(build.id())))) {
+        for (var fact : BuildFacts.figures(journal, build, Optional.ofNullable(weighed.get(build.id())))) {
             boolean ledger = fact.label().equals(BuildFacts.LEDGER_MASS);
-            figures.add(figure(build, ledger ? MASS : fact.label(), fact.value(), ledger ? summed : shape));
+            boolean carried = fact.standing() == BuildFacts.Standing.CARRIED;
+            figures.add(figure(
+                    build,
+                    ledger ? MASS : fact.label(),
+                    fact.value(),
+                    ledger
+                            ? carried ? Source.CARRIED : Source.LEDGER
+                            : carried ? Source.CARRIED_SHAPE : Source.PLANFORM));
         }
         var lines = journal.lines(build.id());
         long days =

@@ -58,7 +58,7 @@ final class BuildPage {
         page.raw("<dl>\n");
         for (var fact : BuildFacts.of(journal, build)) {
             page.raw("<div>")
-                    .line("dt", "", ExchangeWords.say(fact.label()))
+                    .line("dt", "", fact.words(ExchangeWords::say, ExchangeWords::day))
                     .line("dd", "", ExchangeWords.quantity(fact.value()))
                     .raw("</div>\n");
         }

@@ -1,9 +1,11 @@
 package planewright.app.journal;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import javax.measure.quantity.Mass;
 import planewright.api.journal.JournalReader;
 import planewright.api.journal.Planform;
@@ -20,10 +22,57 @@ public final class BuildFacts {
     /** What its parts weigh together. */
     public static final String LEDGER_MASS = "ledger mass";
 
+    private static final String BALANCE_POINT = "balance point";
+
     private BuildFacts() {}
 
-    /** A fact: what it is, and its value, rounded for people. */
-    public record Fact(String label, Measured<?> value) {
+    /** Says an English sentence in some language. */
+    public interface Saying {
+        String say(String english, Object... values);
+    }
+
+    /** How firm a fact is. */
+    public enum Standing {
+        FIRM,
+        /** As it was carried over from another build. */
+        CARRIED,
+        /** Set before it was measured otherwise. */
+        OLDER,
+        /** Measured since it was set. */
+        NEWER
+    }
+
+    /**
+     * A fact: what it is, and its value, rounded for people.
+     *
+     * @param at when it was set or measured, where that matters
+     */
+    public record Fact(String label, Measured<?> value, Standing standing, Optional<LocalDate> at) {
+        Fact(String label, Measured<?> value) {
+            this(label, value, Standing.FIRM, Optional.empty());
+        }
+
+        Fact(String label, Measured<?> value, boolean carried) {
+            this(label, value, carried ? Standing.CARRIED : Standing.FIRM, Optional.empty());
+        }
+
+        /**
+         * Its label, with how firm it is.
+         *
+         * @param say a sentence in the reader's language
+         * @param day how the reader writes a day
+         */
+        public String words(Saying say, Function<LocalDate, String> day) {
+            var name = say.say(label);
+            var when = at.map(day).orElse("");
+            return switch (standing) {
+                case FIRM -> name;
+                case CARRIED -> say.say("{0}, carried over", name);
+                case OLDER -> say.say("{0}, set {1}", name, when);
+                case NEWER -> say.say("{0}, newer: {1}", name, when);
+            };
+        }
+
         /** The value as it is read in English. */
         public String text() {
             return QuantityText.show(value);
@@ -43,12 +92,32 @@ public final class BuildFacts {
 
     /** Those of the aircraft itself: masses, balance point, sizes. */
     public static List<Fact> measures(OpenJournal journal, BuildRecord build) {
-        var facts = figures(build, weighed(journal, build));
+        var facts = new ArrayList<>(figures(journal, build, weighed(journal, build)));
         int masses = (int)
                 facts.stream().filter(fact -> fact.label().endsWith("mass")).count();
-        journal.setUpValue(build.id(), "balance point")
-                .ifPresent(dated ->
-                        facts.add(masses, new Fact("balance point", dated.what().value())));
+        facts.addAll(masses, balancePoint(journal, build));
+        return facts;
+    }
+
+    /** That which is set, and beside it the measured one where it is newer. */
+    private static List<Fact> balancePoint(OpenJournal journal, BuildRecord build) {
+        var set = journal.setUpValue(build.id(), BALANCE_POINT);
+        var measured = journal.latestMeasurement(build.id(), BALANCE_POINT)
+                .filter(dated -> Units.alike(dated.what().value().value().getUnit(), Units.MILLIMETRE))
+                .filter(dated -> set.filter(known ->
+                                !dated.entry().at().isAfter(known.entry().at()))
+                        .isEmpty());
+        var facts = new ArrayList<Fact>();
+        set.ifPresent(dated -> facts.add(new Fact(
+                BALANCE_POINT,
+                dated.what().value(),
+                Carried.isIn(dated.entry()) ? Standing.CARRIED : measured.isPresent() ? Standing.OLDER : Standing.FIRM,
+                Optional.of(dated.entry().at().toLocalDate()))));
+        measured.ifPresent(dated -> facts.add(new Fact(
+                "measured balance point",
+                dated.what().value(),
+                set.isPresent() ? Standing.NEWER : Standing.FIRM,
+                Optional.of(dated.entry().at().toLocalDate()))));
         return facts;
     }
 
@@ -57,15 +126,18 @@ public final class BuildFacts {
      *
      * @param weighed what it weighs all up, where that is known
      */
-    public static List<Fact> figures(BuildRecord build, Optional<Measured<Mass>> weighed) {
+    public static List<Fact> figures(OpenJournal journal, BuildRecord build, Optional<Measured<Mass>> weighed) {
+        boolean carriedMass = weighed.isEmpty() && build.parts().stream().anyMatch(PartRecord::carried);
+        boolean carriedShape = Carried.isShapeOf(journal, build);
         var figures = new ArrayList<Fact>();
         var mass = weighed.or(() -> ledger(build)).map(each -> Measured.of(each.in(Units.GRAM), Units.GRAM));
-        mass.ifPresent(all -> figures.add(new Fact(weighed.isPresent() ? ALL_UP_MASS : LEDGER_MASS, all)));
+        mass.ifPresent(all -> figures.add(new Fact(weighed.isPresent() ? ALL_UP_MASS : LEDGER_MASS, all, carriedMass)));
         build.planform().filter(shape -> Outlines.span(shape) > 0).ifPresent(shape -> {
-            figures.add(new Fact("span", mm(Outlines.span(shape))));
+            figures.add(new Fact("span", mm(Outlines.span(shape)), carriedShape));
             wing(shape).ifPresent(area -> {
-                figures.add(new Fact("wing area", square(area)));
-                mass.ifPresent(all -> figures.add(new Fact("wing loading", loading(all, area))));
+                figures.add(new Fact("wing area", square(area), carriedShape));
+                mass.ifPresent(
+                        all -> figures.add(new Fact("wing loading", loading(all, area), carriedMass || carriedShape)));
             });
         });
         return figures;

@@ -1,6 +1,7 @@
 package planewright.app.journal;
 
 import java.util.stream.DoubleStream;
+import planewright.api.journal.Entry;
 import planewright.api.journal.Planform;
 import planewright.shared.planform.Outlines;
 
@@ -12,7 +13,7 @@ public final class Carried {
     private Carried() {}
 
     /** Whether the values of an entry were carried over. */
-    public static boolean isIn(EntryRecord entry) {
+    public static boolean isIn(Entry entry) {
         return entry.tags().contains(CarryOver.TAG);
     }
 

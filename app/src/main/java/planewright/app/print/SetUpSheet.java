@@ -9,6 +9,7 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Carried;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.SetUpNow;
 
@@ -65,7 +66,8 @@ public final class SetUpSheet {
                 List.of(PrintWords.say("Of the whole"), PrintWords.say("Value")),
                 List.of(false, true),
                 BuildFacts.measures(journal, build).stream()
-                        .map(fact -> List.of(PrintWords.say(fact.label()), PrintWords.quantity(fact.value())))
+                        .map(fact -> List.of(
+                                fact.words(PrintWords::say, PrintWords::day), PrintWords.quantity(fact.value())))
                         .toList()));
         var masses = masses(build);
         if (!masses.isEmpty()) {
@@ -107,6 +109,8 @@ public final class SetUpSheet {
                 value.name(),
                 PrintWords.quantity(value.now().what().quantity()),
                 PrintWords.day(entry.at().toLocalDate()),
-                Sheets.heading(entry));
+                Carried.isIn(entry)
+                        ? PrintWords.say("{0}, carried over", Sheets.heading(entry))
+                        : Sheets.heading(entry));
     }
 }

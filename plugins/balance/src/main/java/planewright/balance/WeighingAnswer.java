@@ -78,7 +78,8 @@ record WeighingAnswer(
                 several ? Optional.of(figures.rounds()) : Optional.empty(),
                 List.of(
                         new Proposal.NewMeasurement("all-up mass", mass),
-                        new Proposal.NewMeasurement("balance point", x)));
+                        new Proposal.NewMeasurement("balance point", x),
+                        new Proposal.NewSetUpValue("balance point", x)));
     }
 
     Combined mass() {

@@ -13,6 +13,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Language;
+import planewright.api.calculator.Proposal;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
@@ -48,6 +49,9 @@ class WeighingTest {
         assertThat(results.balanceX().in(Units.INCH))
                 .isCloseTo(published.expected("cg"), within(published.tolerance("cg")));
         assertThat(results.balanceY()).isEmpty();
+        assertThat(results.proposals())
+                .as("it may become what the build flies with")
+                .contains(new Proposal.NewSetUpValue("balance point", results.balanceX()));
     }
 
     /** FAA-H-8083-1B, chapter 3: a tail wheel, datum ahead of the mains: 19.7 in (all numbers from memory). */

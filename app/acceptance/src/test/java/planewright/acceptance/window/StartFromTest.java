@@ -72,6 +72,16 @@ class StartFromTest {
             assertThat(Hands.onEventThread(() -> row(parts, 0, "motor"))).isNegative();
             assertThat(Hands.onEventThread(() -> String.valueOf(parts.getValueAt(row(parts, 0, "fin"), VALUE))))
                     .isEqualTo("carried over, weigh it");
+            window.page("Set-up");
+            JTable setUp = Hands.find(JTable.class, "set-up");
+            Hands.waitUntil("its set-up", () -> row(setUp, 0, "balance point") >= 0);
+            assertThat(Hands.onEventThread(
+                            () -> String.valueOf(setUp.getValueAt(row(setUp, 0, "balance point"), VALUE))))
+                    .startsWith("carried over: ");
+            assertThat(Hands.all(javax.swing.JLabel.class))
+                    .as("the header says so as well")
+                    .anyMatch(label -> "balance point · carried over".equals(label.getText()))
+                    .anyMatch(label -> "span · carried over".equals(label.getText()));
             Hands.click("undo");
             Hands.waitUntil("the build is gone again", () -> !names(builds).contains("Slate Ray Large"));
             assertThat(files("slate-ray-large")).isEqualTo(0);

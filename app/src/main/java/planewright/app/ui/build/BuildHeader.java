@@ -27,6 +27,7 @@ import planewright.app.ui.common.PlanView;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.common.Wrapping;
 
@@ -172,8 +173,19 @@ final class BuildHeader extends JPanel {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
         panel.add(Look.sized(new JLabel(Amounts.of(fact.value())), 1.1, Font.BOLD));
-        panel.add(Look.sized(Look.quiet(Terms.of(fact.label())), 0.88, Font.PLAIN));
+        panel.add(Look.sized(Look.quiet(label(fact)), 0.88, Font.PLAIN));
         return panel;
+    }
+
+    private static String label(BuildFacts.Fact fact) {
+        var label = Terms.of(fact.label());
+        var day = fact.at().map(Times::date).orElse("");
+        return switch (fact.standing()) {
+            case FIRM -> label;
+            case CARRIED -> Texts.FACT_CARRIED.text(label);
+            case OLDER -> Texts.FACT_OLDER.text(label, day);
+            case NEWER -> Texts.FACT_NEWER.text(label, day);
+        };
     }
 
     private void edit(BuildRecord build) {

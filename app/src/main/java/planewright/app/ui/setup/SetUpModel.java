@@ -3,6 +3,8 @@ package planewright.app.ui.setup;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
+import planewright.app.journal.Carried;
+import planewright.app.journal.CarryOver;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.SetUpNow;
 import planewright.app.journal.SetUpNow.Value;
@@ -56,7 +58,7 @@ final class SetUpModel extends RowsModel<Value> {
 
     /** What has set it: a kept result or another entry. */
     static String from(EntryRecord entry) {
-        var kind = Terms.of(entry.kind().word());
+        var kind = Terms.of(Carried.isIn(entry) ? CarryOver.TAG : entry.kind().word());
         return entry.title().isEmpty() ? kind : kind + ": " + entry.title();
     }
 
