@@ -22,7 +22,7 @@ final class StartOptions {
             paramLabel = "TIMES",
             description =
                     "The new one against the old, such as 1.2: lengths in proportion, airframe masses with the third"
-                            + " power.")
+                            + " power, of skins and finish with the area, of rods and leads in proportion.")
     private double size = 1;
 
     @Option(

@@ -22,8 +22,8 @@ import planewright.shared.quantity.Written;
 
 /**
  * What a new build takes over from one that is known and from templates, before it is begun: each item can be left out, and
- * most values changed. Lengths go with the size, masses of the airframe with its third power; angles, times and whatever was
- * bought stay as they are.
+ * most values changed. Lengths go with the size, masses as {@link PartGrowth} says; angles, times and whatever was bought stay
+ * as they are.
  *
  * @param from the build that is taken over from, its parts with what they were weighed at last
  * @param templates that are given to the new build
@@ -38,8 +38,6 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
     public static final double LEAST_SIZE = 0.1;
 
     public static final double MOST_SIZE = 10;
-
-    private static final String AIRFRAME = "airframe";
 
     public CarryOver {
         templates = List.copyOf(templates);
@@ -68,14 +66,21 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
 
     /** How a value goes with the size. */
     public enum Scaling {
-        STAYS("as it is"),
-        LENGTH("in proportion"),
-        MASS("with the third power");
+        STAYS("as it is", 0),
+        LENGTH("in proportion", 1),
+        AREA("with the area", 2),
+        MASS("with the third power", 3);
 
         private final String word;
+        private final int power;
 
-        Scaling(String word) {
+        Scaling(String word, int power) {
             this.word = word;
+            this.power = power;
+        }
+
+        double factor(double size) {
+            return Math.pow(size, power);
         }
 
         public String word() {
@@ -206,7 +211,7 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                         part.id(),
                         part.name(),
                         part.mass().map(QuantityText::show).orElse(""),
-                        isOfAirframe(part) ? Scaling.MASS : Scaling.STAYS,
+                        PartGrowth.of(part),
                         build.name(),
                         true)));
     }
@@ -247,10 +252,6 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
 
     private static String key(SetUpRecord value) {
         return value.name().toLowerCase(Locale.ROOT);
-    }
-
-    static boolean isOfAirframe(PartRecord part) {
-        return part.group().strip().equalsIgnoreCase(AIRFRAME);
     }
 
     static boolean isLength(SetUpRecord value) {

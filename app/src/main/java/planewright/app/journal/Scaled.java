@@ -5,15 +5,14 @@ import java.math.MathContext;
 import java.util.Optional;
 import javax.measure.Quantity;
 import javax.measure.quantity.Length;
-import javax.measure.quantity.Mass;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.shared.quantity.Written;
 import tech.units.indriya.quantity.Quantities;
 
 /**
- * The same aircraft at another size: every length in one proportion, every angle as it is, and what is of one material with the
- * third power of the size, since density stays (similarity of solids, Euclid, Elements XI.33).
+ * The same aircraft at another size: every length in one proportion, every angle as it is, areas with the second power (similar
+ * figures, Euclid, Elements VI.20), and what is of one material with the third power, since density stays (similar solids, XI.33).
  */
 final class Scaled {
     /** Figures of a scaled value without ±; more would claim what nobody has measured. Chosen. */
@@ -62,13 +61,13 @@ final class Scaled {
                         .toList());
     }
 
-    /** Its place and extent; its mass only where it is of the airframe. */
+    /** Its place and extent, and its mass as such parts grow. */
     PartRecord part(PartRecord from) {
         return new PartRecord(
                 from.id(),
                 from.name(),
                 from.group(),
-                from.mass().map(mass -> CarryOver.isOfAirframe(from) ? mass(mass) : mass),
+                from.mass().map(mass -> times(mass, PartGrowth.of(from).factor(size))),
                 from.x().map(this::length),
                 from.y().map(this::length),
                 from.z().map(this::length),
@@ -85,10 +84,6 @@ final class Scaled {
                         from.name(),
                         Written.of(length(from.quantity().measured().asType(Length.class))))
                 : from;
-    }
-
-    private Measured<Mass> mass(Measured<Mass> from) {
-        return times(from, size * size * size);
     }
 
     private Measured<Length> length(Measured<Length> from) {

@@ -10,6 +10,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import planewright.api.journal.Entry;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
@@ -85,6 +87,40 @@ class CarryOverTest {
                 .isEqualTo(WING.surfaces().get(0).controls());
         assertThat(begun.parts().get(1).x().orElseThrow().in(Units.MILLIMETRE)).isEqualTo(20);
         assertThat(begun.parts().get(1).mass().orElseThrow().in(Units.GRAM)).isEqualTo(40);
+    }
+
+    /**
+     * Similar figures are as the squares of their sides (Euclid, Elements VI.20), similar solids as the cubes (XI.33); which part is
+     * which is common practice, no source.
+     */
+    @ParameterizedTest
+    @CsvSource({
+        "finish, airframe, 400, with the area",
+        "Wing covering, airframe, 400, with the area",
+        "skins of the core, airframe, 400, with the area",
+        "Bügelfolie, Zelle, 400, with the area",
+        "wing spars, airframe, 800, with the third power",
+        "canopy, airframe, 800, with the third power",
+        "pushrods and horns, radio, 200, in proportion",
+        "servo extension leads, radio, 200, in proportion",
+        "Schubstange, radio, 200, in proportion",
+        "nose lead, ballast, 100, as it is",
+        "leading edge, airframe, 800, with the third power",
+        "black stab, airframe, 800, with the third power",
+        "tow hook, radio, 100, as it is",
+        "receiver, radio, 100, as it is"
+    })
+    void aPartGrowsAsItsKindDoes(String name, String group, double grams, String how) {
+        var build = proven.withParts(List.of(part(name, group, 100, 60)));
+        var all = CarryOver.of(Bench.inMemory(List.of(build), List.of()), Optional.of(build), List.of(), 2);
+        var item = all.items().stream()
+                .filter(each -> each.what() == What.PART)
+                .findFirst()
+                .orElseThrow();
+        assertThat(item.scaling().word()).isEqualTo(how);
+        assertThat(item.value()).isEqualTo(Math.round(grams) + " g");
+        assertThat(begin(all, "Large").parts().get(0).mass().orElseThrow().in(Units.GRAM))
+                .isEqualTo(grams);
     }
 
     @Test
