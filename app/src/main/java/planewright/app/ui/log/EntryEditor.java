@@ -11,27 +11,25 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.journal.Entry;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryDraft;
 import planewright.app.journal.EntryRecord;
 import planewright.app.ui.common.Buttons;
-import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.FootedCard;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.RowFields;
-import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
 /** An entry to write. Nothing typed is lost: what cannot be understood stays as it is, marked, until it can. */
-public final class EntryEditor extends Card {
+public final class EntryEditor extends FootedCard {
     private static final long serialVersionUID = 1L;
     private static final int TEXT_LINES = 5;
     private static final int MOST_TEXT_LINES = 18;
@@ -57,7 +55,6 @@ public final class EntryEditor extends Card {
     private final RowFields tasks;
     private final PictureRows pictures;
     private final JTextArea problem = Words.problem();
-    private final JPanel actions = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
     private boolean judged;
     private boolean discarded;
 
@@ -68,7 +65,7 @@ public final class EntryEditor extends Card {
      * @param ending hears when the editor has done its work
      */
     EntryEditor(Workroom room, EntryRecord begun, Optional<EntryRecord> saved, EntryDraft written, Ending ending) {
-        super(new Stack(10));
+        super(10);
         this.room = room;
         this.begun = begun;
         this.saved = saved;
@@ -192,9 +189,6 @@ public final class EntryEditor extends Card {
         discarded = false;
         var checked = draft().check(begun);
         show(checked);
-        if (checked.entry().isEmpty()) {
-            SwingUtilities.invokeLater(this::revealProblem);
-        }
         checked.entry().ifPresent(this::save);
     }
 
@@ -209,11 +203,6 @@ public final class EntryEditor extends Card {
                     .orElseGet(() -> Edit.add(Texts.NEW_ENTRY_EDIT.text(), entry));
             room.edit(edit, () -> ending.closed(this), failure -> Words.show(problem, failure.getLocalizedMessage()));
         }
-    }
-
-    /** What is wrong is in view together with the buttons under it. */
-    private void revealProblem() {
-        scrollRectToVisible(problem.getBounds().union(actions.getBounds()));
     }
 
     private void takeFiles(List<Path> files) {
@@ -267,24 +256,23 @@ public final class EntryEditor extends Card {
         Words.labelled(head, Texts.ENTRY_WHEN.text(), when, "entry-when");
         Words.labelled(head, Texts.KIND.text(), kind, "entry-kind");
         Words.labelled(head, Texts.ENTRY_TAGS.text(), tags, "entry-tags");
-        add(head);
-        add(Words.named(title, Texts.ENTRY_TITLE.text(), "entry-title"));
+        body().add(head);
+        body().add(Words.named(title, Texts.ENTRY_TITLE.text(), "entry-title"));
         Words.named(text, Texts.ENTRY_TEXT.text(), "entry-text");
-        add(Look.quiet(Texts.ENTRY_TEXT_HINT.text()));
+        body().add(Look.quiet(Texts.ENTRY_TEXT_HINT.text()));
         text.setToolTipText(null);
-        add(new JScrollPane(text));
+        body().add(new JScrollPane(text));
         Buttons.onEdit(text, this::grow);
         grow();
-        add(measurements);
-        add(joints);
-        add(setUp);
-        add(flights);
-        add(repairs);
-        add(tasks);
-        add(pictures);
-        fillActions();
-        add(problem);
-        add(actions);
+        body().add(measurements);
+        body().add(joints);
+        body().add(setUp);
+        body().add(flights);
+        body().add(repairs);
+        body().add(tasks);
+        body().add(pictures);
+        foot().add(problem);
+        foot().add(actions());
         kind.addActionListener(event -> offerRow());
         offerRow();
         Buttons.onEdit(when, this::judge);
@@ -305,7 +293,8 @@ public final class EntryEditor extends Card {
         }
     }
 
-    private void fillActions() {
+    private JPanel actions() {
+        var actions = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
         actions.setOpaque(false);
         actions.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
         actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), this::discard));
@@ -315,6 +304,7 @@ public final class EntryEditor extends Card {
         if (saved.isPresent()) {
             actions.add(Buttons.with(Icons.REMOVE, Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete)));
         }
+        return actions;
     }
 
     /** Everything as it is typed. */

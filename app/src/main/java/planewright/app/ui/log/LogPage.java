@@ -65,8 +65,11 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
     private int limit = AT_ONCE;
     private transient List<JComponent> above = List.of();
     private boolean laying;
-    /** Whether the marked entry is still to be scrolled to. */
-    private boolean revealing;
+    /** What is still to be scrolled to, once it is there. */
+    private transient Optional<Reveal> revealing = Optional.empty();
+
+    /** An entry to be scrolled to: to the top, as far as that goes, or just as far as it needs. */
+    private record Reveal(String entry, boolean onTop) {}
 
     public LogPage(Workroom room) {
         super(new MigLayout("insets 6 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
@@ -188,7 +191,7 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
         editors.values().remove(editor);
         drafting.done(editor.entryId());
         room.build().filter(build -> editor.isDiscarded()).ifPresent(build -> discarded.put(build.id(), editor));
-        refresh();
+        reveal(editor.entryId(), false);
         if (atHand) {
             begin.requestFocusInWindow();
         }
@@ -203,21 +206,26 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
     }
 
     private void showEntry(String id) {
+        marked = Optional.of(id);
+        reveal(id, true);
+    }
+
+    private void reveal(String id, boolean onTop) {
         var log = newestFirst();
         for (int i = 0; i < log.size(); i++) {
             if (log.get(i).id().equals(id)) {
                 limit = Math.max(limit, i + AT_ONCE / 2);
             }
         }
-        marked = Optional.of(id);
-        revealing = true;
+        revealing = Optional.of(new Reveal(id, onTop));
         refresh();
     }
 
-    private void reveal(JComponent card) {
+    private void reveal(JComponent card, boolean onTop) {
         validate();
-        int height = column.getVisibleRect().height;
-        column.scrollRectToVisible(new Rectangle(0, card.getY() - EDGE, 1, height));
+        int seen = column.getVisibleRect().height;
+        column.scrollRectToVisible(
+                new Rectangle(0, card.getY() - EDGE, 1, onTop ? seen : Math.min(seen, card.getHeight() + 2 * EDGE)));
     }
 
     private void refresh() {
@@ -227,7 +235,7 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
             shown = build.map(BuildRecord::id);
             limit = AT_ONCE;
             marked = Optional.empty();
-            revealing = false;
+            revealing = Optional.empty();
             cards.clear();
             column.scrollRectToVisible(new Rectangle(0, 0, 1, 1));
         }
@@ -245,9 +253,12 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
         column.fill(all);
         if (cards.isMore()) {
             layMore();
-        } else if (revealing) {
-            revealing = false;
-            SwingUtilities.invokeLater(() -> marked.flatMap(cards::known).ifPresent(this::reveal));
+        } else if (revealing.isPresent()) {
+            var wanted = revealing.get();
+            revealing = Optional.empty();
+            SwingUtilities.invokeLater(() -> cards.known(wanted.entry())
+                    .filter(card -> card.getParent() == column)
+                    .ifPresent(card -> reveal(card, wanted.onTop())));
         }
     }
 

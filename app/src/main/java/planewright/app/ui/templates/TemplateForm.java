@@ -13,15 +13,14 @@ import planewright.app.journal.EntryDraft;
 import planewright.app.journal.TemplateDraft;
 import planewright.app.journal.TemplateRecord;
 import planewright.app.ui.common.Buttons;
-import planewright.app.ui.common.Card;
+import planewright.app.ui.common.FootedCard;
 import planewright.app.ui.common.RowFields;
-import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
 /** A template that is written, with its steps or its values in rows. */
-final class TemplateForm extends Card {
+final class TemplateForm extends FootedCard {
     private static final long serialVersionUID = 1L;
     private static final int SHORT = 20;
 
@@ -43,7 +42,7 @@ final class TemplateForm extends Card {
      */
     TemplateForm(
             Workroom room, Optional<TemplateRecord> before, TemplateRecord stays, TemplateDraft draft, Runnable close) {
-        super(new Stack(6));
+        super(6);
         this.room = room;
         this.before = before;
         this.stays = stays;
@@ -53,14 +52,14 @@ final class TemplateForm extends Card {
         notes = Words.field(draft.notes(), 2, SHORT);
         setMarked(true);
         setName("template-form");
-        add(head());
+        body().add(head());
         reading = rowsOf(draft.content());
-        add(problem);
+        foot().add(problem);
         var done = new JPanel(new MigLayout("insets 0"));
         done.setOpaque(false);
         done.add(Buttons.of("save-template", Texts.SAVE.text(), this::save));
         done.add(Buttons.of("discard-template", Texts.DISCARD.text(), close));
-        add(done);
+        foot().add(done);
     }
 
     void focus() {
@@ -116,7 +115,7 @@ final class TemplateForm extends Card {
 
     private void offerRows() {
         rows.offer();
-        add(rows);
+        body().add(rows);
     }
 
     private TemplateDraft.Content steps() {
