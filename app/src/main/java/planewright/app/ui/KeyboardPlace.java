@@ -11,14 +11,17 @@ import javax.swing.SwingUtilities;
 /** Who had the keyboard before a page was laid over the build, so that it comes back once that page goes. */
 final class KeyboardPlace {
     private final Container bar;
+    private final Runnable otherwise;
     private Optional<Component> before = Optional.empty();
     private boolean covered;
 
     /**
      * @param bar what pages are called from; whoever has the keyboard there has it for a moment only
+     * @param otherwise runs where what had the keyboard is gone
      */
-    KeyboardPlace(Container bar) {
+    KeyboardPlace(Container bar, Runnable otherwise) {
         this.bar = bar;
+        this.otherwise = otherwise;
         for (var each : bar.getComponents()) {
             each.addFocusListener(new FocusAdapter() {
                 @Override
@@ -40,17 +43,8 @@ final class KeyboardPlace {
         covered = false;
     }
 
-    /** Gives the keyboard to a page that was just laid over the build. */
-    void giveTo(Component page) {
-        page.transferFocus();
-    }
-
-    /**
-     * Gives the keyboard back to what had it, where it is in the bar or with something that is not to be seen any longer.
-     *
-     * @param otherwise runs where what had it is gone too
-     */
-    void giveBack(Runnable otherwise) {
+    /** Gives the keyboard back to what had it, where it is in the bar or with something that is not to be seen any longer. */
+    void giveBack() {
         var owner = owner();
         if (owner == null || !owner.isShowing() || bar.isAncestorOf(owner)) {
             before.filter(Component::isShowing).ifPresentOrElse(Component::requestFocusInWindow, otherwise);

@@ -1,6 +1,5 @@
 package planewright.app.ui;
 
-import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.Font;
@@ -54,7 +53,7 @@ final class WindowContent extends JPanel {
     private static final double SHELF_SHARE = 0.2;
     private static final int BUTTON_EDGE = 8;
     private static final int SEARCH_LEAST = 220;
-    private static final String BUILD = "build";
+    private static final String BENCH_KEY = "ctrl J";
     private static final String SEARCH = "search";
     private static final String NOTICES = "notices";
     private static final String BIN = "bin";
@@ -67,13 +66,11 @@ final class WindowContent extends JPanel {
     private static final String HELP = "help";
 
     private final transient Workroom room;
-    private final CardLayout cards = new CardLayout();
-    private final JPanel middle = new JPanel(cards);
+    private final Middle middle = new Middle();
     private final JTextField search = new JTextField();
     private final JLabel status = new JLabel(" ");
     private final transient ViewMenu view;
     private final JButton notices;
-    private String shown = BUILD;
     private final JButton benchButton;
     private final BenchRail bench;
     private final BenchBeside beside;
@@ -83,7 +80,6 @@ final class WindowContent extends JPanel {
     private final BinPage bin;
     private final JournalsPage journals;
     private final CaptureBar capture;
-    private final transient KeyboardPlace keyboard;
     private transient Optional<ExchangePage> exchange = Optional.empty();
     private transient Optional<TemplatesPage> templates = Optional.empty();
     private transient Optional<StartPage> start = Optional.empty();
@@ -102,32 +98,36 @@ final class WindowContent extends JPanel {
             status.setToolTipText(words);
         });
         view = new ViewMenu(room);
-        notices = Buttons.plain("show-notices", "", () -> toggle(NOTICES));
+        notices = Buttons.plain("show-notices", "", () -> middle.toggle(NOTICES));
         program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
         shelf = new ShelfPage(room, () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
         build = new BuildPage(room, this::showCompare);
         found = new SearchPage(room);
         bin = new BinPage(room);
         journals = new JournalsPage(recent, opener);
-        benchButton = Buttons.plain("show-bench", Texts.BENCH.text(), this::toggleBench);
+        benchButton = Buttons.hint(
+                Buttons.plain("show-bench", Texts.BENCH.text(), this::toggleBench),
+                Texts.BENCH_BUTTON_HINT.text(),
+                BENCH_KEY);
         bench = new BenchRail(room, this::countBench);
         beside = new BenchBeside(room, middle, bench);
-        middle.add(build, BUILD);
+        middle.add(build, Middle.BUILD);
         middle.add(found, SEARCH);
         middle.add(new NoticesPage(room, this::count), NOTICES);
         middle.add(bin, BIN);
         middle.add(journals, JOURNALS);
         var bar = bar();
-        keyboard = new KeyboardPlace(bar);
+        middle.keepKeyboard(bar, shelf::focusList);
+        middle.onLaid(beside::showPages);
         add(bar);
         add(split());
         capture = new CaptureBar(room, build.log());
         add(capture);
         add(strip());
-        room.onBuildWanted(wanted -> show(BUILD));
+        room.onBuildWanted(wanted -> middle.show(Middle.BUILD));
         room.onBegun(capture::focus);
-        room.onEntryWanted(entry -> show(BUILD));
-        room.onCalculatorWanted(calculator -> show(BUILD));
+        room.onEntryWanted(entry -> middle.show(Middle.BUILD));
+        room.onCalculatorWanted(calculator -> middle.show(Middle.BUILD));
         keys();
     }
 
@@ -167,13 +167,13 @@ final class WindowContent extends JPanel {
 
     /** Says why another journal was not opened. */
     void refuseJournal(String words) {
-        show(JOURNALS);
+        middle.show(JOURNALS);
         journals.refuse(words);
     }
 
     private void toggleJournals() {
         journals.show(Optional.of(room.program().folder().folder()));
-        toggle(JOURNALS);
+        middle.toggle(JOURNALS);
     }
 
     void focusShelf() {
@@ -261,15 +261,11 @@ final class WindowContent extends JPanel {
     }
 
     private void find() {
-        if (search.getText().isBlank() && !(shown.equals(SEARCH) && found.isFiltered())) {
-            lay(BUILD);
+        if (search.getText().isBlank() && !(middle.isShown(SEARCH) && found.isFiltered())) {
+            middle.lay(Middle.BUILD);
         } else {
             findNow();
         }
-    }
-
-    private void toggle(String page) {
-        show(shown.equals(page) ? BUILD : page);
     }
 
     /** The page is made when it is first wanted, for the window's start waits for every page. */
@@ -278,11 +274,11 @@ final class WindowContent extends JPanel {
             exchange = Optional.of(new ExchangePage(room));
             middle.add(exchange.get(), EXCHANGE);
         }
-        toggle(EXCHANGE);
+        middle.toggle(EXCHANGE);
     }
 
     private void toggleBin() {
-        toggle(BIN);
+        middle.toggle(BIN);
         bin.refresh();
     }
 
@@ -291,7 +287,7 @@ final class WindowContent extends JPanel {
             templates = Optional.of(new TemplatesPage(room, id -> startFrom(Optional.empty(), Set.of(id))));
             middle.add(templates.get(), TEMPLATES);
         }
-        toggle(TEMPLATES);
+        middle.toggle(TEMPLATES);
     }
 
     private void toggleAcross() {
@@ -299,15 +295,15 @@ final class WindowContent extends JPanel {
             across = Optional.of(new AcrossPage(room));
             middle.add(across.get(), ACROSS);
         }
-        toggle(ACROSS);
+        middle.toggle(ACROSS);
     }
 
     private void showCompare() {
         if (compare.isEmpty()) {
-            compare = Optional.of(new ComparePage(room, () -> show(BUILD)));
+            compare = Optional.of(new ComparePage(room, () -> middle.show(Middle.BUILD)));
             middle.add(compare.get(), COMPARE);
         }
-        show(COMPARE);
+        middle.show(COMPARE);
         compare.get().offer(room.build());
     }
 
@@ -316,10 +312,10 @@ final class WindowContent extends JPanel {
             help = Optional.of(new HelpPage(room));
             middle.add(help.get(), HELP);
         }
-        if (!shown.equals(HELP)) {
+        if (!middle.isShown(HELP)) {
             chapter().ifPresent(help.get()::show);
         }
-        toggle(HELP);
+        middle.toggle(HELP);
     }
 
     /** About what has the keyboard, or else about the page that is shown. */
@@ -337,45 +333,17 @@ final class WindowContent extends JPanel {
 
     private void startFrom(Optional<String> proven, Set<String> given) {
         if (start.isEmpty()) {
-            start = Optional.of(new StartPage(room, () -> show(BUILD)));
+            start = Optional.of(new StartPage(room, () -> middle.show(Middle.BUILD)));
             middle.add(start.get(), START);
         }
-        show(START);
+        middle.show(START);
         start.get().offer(proven, given);
     }
 
     /** Without words: all entries, to be narrowed by filters. */
     private void findNow() {
         found.find(search.getText());
-        lay(SEARCH);
-    }
-
-    /** Shows a page together with the keyboard; the build gives it back to whoever had it before. */
-    private void show(String page) {
-        boolean covered = !shown.equals(BUILD);
-        lay(page);
-        if (!page.equals(BUILD)) {
-            Stream.of(middle.getComponents()).filter(Component::isVisible).forEach(keyboard::giveTo);
-        } else if (covered) {
-            keyboard.giveBack(shelf::focusList);
-        }
-    }
-
-    private void leave() {
-        lay(BUILD);
-        keyboard.giveBack(shelf::focusList);
-    }
-
-    /** Shows a page and leaves the keyboard where it is. */
-    private void lay(String page) {
-        if (page.equals(BUILD)) {
-            keyboard.uncover();
-        } else if (shown.equals(BUILD)) {
-            keyboard.cover();
-        }
-        shown = page;
-        beside.showPages();
-        cards.show(middle, page);
+        middle.lay(SEARCH);
     }
 
     private void count(int number) {
@@ -387,7 +355,7 @@ final class WindowContent extends JPanel {
         Buttons.key(this, "ctrl F", search::requestFocusInWindow);
         Buttons.key(this, "ctrl L", capture::focus);
         Buttons.key(this, "ctrl N", () -> {
-            show(BUILD);
+            middle.show(Middle.BUILD);
             build.showLog();
             build.log().newEntry();
         });
@@ -398,7 +366,9 @@ final class WindowContent extends JPanel {
         Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo));
         Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo));
         Buttons.key(this, "ctrl P", build.log()::print);
+        Buttons.key(this, BENCH_KEY, this::toggleBench);
+        build.keys(this, () -> middle.lay(Middle.BUILD));
         view.keys(this);
-        Buttons.key(this, "ESCAPE", this::leave);
+        Buttons.key(this, "ESCAPE", middle::leave);
     }
 }

@@ -3,6 +3,9 @@ package planewright.acceptance.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.util.Objects;
+import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
@@ -78,6 +81,40 @@ class KeyboardPlaceTest extends InNewJournal {
             Hands.hasKeyboard("entry-title");
             assertThat(window.frame().isShowing()).isTrue();
         }
+    }
+
+    @Test
+    void keysBringPagesAndTheBenchAndSaveWhatIsWritten() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            Hands.hasKeyboard("capture-line");
+            Hands.key("F1");
+            Hands.hasKeyboard("chapters");
+            Hands.key("ctrl 4");
+            Hands.waitUntil("the keyboard on the parts' page", () -> hasKeyboardWithin("parts-page"));
+            Hands.key("ctrl 1");
+            Hands.hasKeyboard("new-entry");
+            boolean bench = Hands.isThere("bench");
+            Hands.key("ctrl J");
+            Hands.waitUntil("the bench changed", () -> isThere("bench") != bench);
+            Hands.key("ctrl N");
+            Hands.hasKeyboard("entry-title");
+            Hands.type("entry-title", "Fin");
+            Hands.key("ctrl ENTER");
+            Hands.waitUntil("the entry saved", () -> !isThere("editor") && isThere("edit-entry"));
+            Hands.click("edit-build");
+            Hands.hasKeyboard("build-name");
+            Hands.type("build-name", "Garganey");
+            Hands.key("ctrl ENTER");
+            Hands.find(JLabel.class, "with the name", label -> "Garganey".equals(label.getText()));
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    private static boolean hasKeyboardWithin(String name) {
+        var owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        return Stream.<Component>iterate(owner, Objects::nonNull, Component::getParent)
+                .anyMatch(each -> name.equals(each.getName()));
     }
 
     private static boolean isThere(String name) {

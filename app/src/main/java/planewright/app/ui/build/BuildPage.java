@@ -4,10 +4,12 @@ import java.awt.CardLayout;
 import java.awt.Component;
 import java.util.List;
 import java.util.stream.Stream;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.calc.CalcPage;
+import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
@@ -89,6 +91,22 @@ public final class BuildPage extends JPanel {
     /** Brings the log to the front. */
     public void showLog() {
         tabs.setSelectedComponent(log);
+    }
+
+    /**
+     * Makes the keys work anywhere in the window that bring a page to the front together with the keyboard.
+     *
+     * @param before brings the build to the front
+     */
+    public void keys(JComponent root, Runnable before) {
+        for (int i = 0; i < tabs.getTabCount(); i++) {
+            int page = i;
+            Buttons.key(root, PageTabs.key(page), () -> {
+                before.run();
+                tabs.setSelectedIndex(page);
+                shown().transferFocus();
+            });
+        }
     }
 
     private void show(Workroom room) {

@@ -70,7 +70,7 @@ final class HeaderForm extends Card {
         Words.labelled(this, Texts.LAYOUT.text(), layout, "build-layout");
         Words.labelled(this, Texts.DATUM.text(), datum, "build-datum");
         add(problem, "span 4, growx, wmin 0, hidemode 3");
-        add(Buttons.of("save-build", Texts.SAVE.text(), this::save), "span 4, split 2");
+        add(Buttons.save("save-build", this, this::save), "span 4, split 2");
         add(Buttons.of("discard-build", Texts.DISCARD.text(), () -> close.accept(this)));
         for (var field : List.of(name, layout, datum)) {
             field.addActionListener(event -> save());

@@ -3,6 +3,7 @@ package planewright.app.ui.build;
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import javax.swing.JTabbedPane;
+import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Texts;
 
@@ -16,7 +17,13 @@ final class PageTabs extends JTabbedPane {
     }
 
     void add(Texts title, Icons sign, Component page) {
-        addTab(title.text(), sign, page, title.text());
+        var words = title.text();
+        addTab(words, sign, page, words + " (" + Buttons.keyText(key(getTabCount())) + ")");
+    }
+
+    /** The key that brings a page to the front. */
+    static String key(int page) {
+        return "ctrl " + (page + 1);
     }
 
     @Override

@@ -11,6 +11,9 @@ import javax.swing.text.JTextComponent;
 
 /** Small helpers for controls. */
 public final class Buttons {
+    /** The key that saves what is being written. */
+    public static final String SAVE = "ctrl ENTER";
+
     private Buttons() {}
 
     /** A button with a name for tests and words for people. */
@@ -19,6 +22,12 @@ public final class Buttons {
         button.setName(name);
         button.addActionListener(event -> action.run());
         return button;
+    }
+
+    /** Saves what is written in a form; its key does the same from anywhere in it. */
+    public static JButton save(String name, JComponent form, Runnable save) {
+        bind(form, JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT, SAVE, save);
+        return hint(of(name, Texts.SAVE.text(), save), Texts.SAVE.text(), SAVE);
     }
 
     /** A button without an edge, for lesser actions. */
@@ -79,7 +88,11 @@ public final class Buttons {
 
     /** A key that works anywhere in the window. */
     public static void key(JComponent root, String stroke, Runnable action) {
-        root.getInputMap(JComponent.WHEN_IN_FOCUSED_WINDOW).put(KeyStroke.getKeyStroke(stroke), stroke);
+        bind(root, JComponent.WHEN_IN_FOCUSED_WINDOW, stroke, action);
+    }
+
+    private static void bind(JComponent root, int where, String stroke, Runnable action) {
+        root.getInputMap(where).put(KeyStroke.getKeyStroke(stroke), stroke);
         root.getActionMap().put(stroke, new javax.swing.AbstractAction() {
             private static final long serialVersionUID = 1L;
 

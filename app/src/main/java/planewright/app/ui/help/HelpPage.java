@@ -37,6 +37,14 @@ public final class HelpPage extends JPanel {
     /** Every key that works anywhere in the window. */
     public static final List<Key> KEYS = List.of(
             new Key("F1", Texts.HELP),
+            new Key("ctrl 1", Texts.LOG),
+            new Key("ctrl 2", Texts.PICTURES),
+            new Key("ctrl 3", Texts.MEASUREMENTS),
+            new Key("ctrl 4", Texts.PARTS),
+            new Key("ctrl 5", Texts.PLANFORM),
+            new Key("ctrl 6", Texts.SET_UP_PAGE),
+            new Key("ctrl 7", Texts.CALCULATORS),
+            new Key("ctrl J", Texts.BENCH_BUTTON_HINT),
             new Key("ctrl F", Texts.SEARCH),
             new Key("ctrl L", Texts.HELP_KEY_CAPTURE),
             new Key("ctrl N", Texts.NEW_ENTRY),
@@ -55,6 +63,7 @@ public final class HelpPage extends JPanel {
     private static final List<Key> IN_PLACE = List.of(
             new Key("TAB", Texts.HELP_KEY_TAB),
             new Key("ENTER", Texts.HELP_KEY_ENTER),
+            new Key(Buttons.SAVE, Texts.HELP_KEY_SAVE),
             new Key("DOWN", Texts.HELP_KEY_COMPLETION),
             new Key("shift F10", Texts.HELP_KEY_MENU));
 

@@ -296,7 +296,7 @@ public final class EntryEditor extends FootedCard {
     private JPanel actions() {
         var actions = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
         actions.setOpaque(false);
-        actions.add(Buttons.of("save-entry", Texts.SAVE.text(), this::save));
+        actions.add(Buttons.save("save-entry", this, this::save));
         actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), this::discard));
         actions.add(Buttons.with(
                 Icons.PICTURES,

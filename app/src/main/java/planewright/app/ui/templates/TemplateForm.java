@@ -57,7 +57,7 @@ final class TemplateForm extends FootedCard {
         foot().add(problem);
         var done = new JPanel(new MigLayout("insets 0"));
         done.setOpaque(false);
-        done.add(Buttons.of("save-template", Texts.SAVE.text(), this::save));
+        done.add(Buttons.save("save-template", this, this::save));
         done.add(Buttons.of("discard-template", Texts.DISCARD.text(), close));
         foot().add(done);
     }
