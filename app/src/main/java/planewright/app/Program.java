@@ -62,6 +62,7 @@ public final class Program implements AutoCloseable {
     public static Program openAsKnown(
             Path journal, UserFolders user, List<Path> pluginPlaces, Clock clock, JournalFolder.Progress progress)
             throws IOException {
+        CompletableFuture.runAsync(SearchIndex::warmUp);
         var opened = new Program(JournalFolder.openAsKnown(journal, user), user, pluginPlaces, clock);
         try {
             if (!opened.folder.isKnown()) {

@@ -9,7 +9,9 @@ import static tech.units.indriya.AbstractUnit.ONE;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import javax.measure.quantity.Acceleration;
@@ -235,6 +237,9 @@ public final class Units {
      */
     public record Coded(String code, String symbol, Unit<?> unit) {}
 
+    private static final Map<String, Unit<?>> BY_CODE =
+            TABLE.stream().collect(Collectors.toUnmodifiableMap(Coded::code, Coded::unit));
+
     private Units() {}
 
     /** {@return all units known here, those of one dimension standing together} */
@@ -248,10 +253,7 @@ public final class Units {
      * @param code a UCUM code, case-sensitive variant
      */
     public static Optional<Unit<?>> ofCode(String code) {
-        return TABLE.stream()
-                .filter(coded -> coded.code().equals(code))
-                .<Unit<?>>map(Coded::unit)
-                .findFirst();
+        return Optional.ofNullable(BY_CODE.get(code));
     }
 
     /**

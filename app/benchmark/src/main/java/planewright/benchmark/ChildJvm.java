@@ -41,20 +41,13 @@ record ChildJvm(Path journal, Path user, String plugins, List<String> archive) {
         var command = new ArrayList<String>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(archive);
-        command.addAll(List.of(
-                "-XX:+UseSerialGC",
-                "--enable-native-access=ALL-UNNAMED",
-                "-Xlog:disable",
-                "-Xlog:all=warning:stderr",
-                "-Dfile.encoding=UTF-8",
+        command.addAll(Launcher.options(
                 "-Djava.util.logging.config.class=planewright.app.QuietLibraries",
                 "-Dplanewright.plugins=" + plugins,
                 "-Dplanewright.journal=" + journal,
                 "-Dplanewright.user=" + user,
-                "-Dplanewright.announceFirstPaint=true",
-                "-cp",
-                System.getProperty("java.class.path"),
-                main.getName()));
+                "-Dplanewright.announceFirstPaint=true"));
+        command.add(main.getName());
         command.addAll(List.of(words));
         var builder = new ProcessBuilder(command).redirectError(ProcessBuilder.Redirect.INHERIT);
         builder.environment().remove("PLANEWRIGHT_JOURNAL");

@@ -61,20 +61,13 @@ final class StartUp implements Section {
         run.report().figure("start-up", "sample journal in the window, ms", Median.of(filled));
     }
 
-    /** The launcher's own options; the archives go by the class path, so both get the same one. */
+    /** The archives go by the class path, so both get the same one. */
     private static List<String> options(String plugins, Path temp) {
-        return List.of(
-                "-XX:+UseSerialGC",
-                "--enable-native-access=ALL-UNNAMED",
-                "-Xlog:disable",
-                "-Xlog:all=warning:stderr",
-                "-Dfile.encoding=UTF-8",
+        return Launcher.options(
                 "-Dplanewright.plugins=" + plugins,
                 "-Dplanewright.journal=" + temp.resolve("workshop"),
                 "-Dplanewright.user=" + temp.resolve("user"),
-                "-Dplanewright.announceFirstPaint=true",
-                "-cp",
-                System.getProperty("java.class.path"));
+                "-Dplanewright.announceFirstPaint=true");
     }
 
     private static void copy(Path from, Path to) throws IOException {

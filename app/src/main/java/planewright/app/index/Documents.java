@@ -1,12 +1,10 @@
 package planewright.app.index;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
-import java.util.UUID;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.measure.Unit;
@@ -24,6 +22,7 @@ import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.search.DocIdSetIterator;
 import org.apache.lucene.util.BytesRef;
+import org.apache.lucene.util.StringHelper;
 import planewright.api.journal.Life;
 import planewright.api.quantity.Units;
 import planewright.app.index.Pieces.Piece;
@@ -167,7 +166,10 @@ final class Documents {
 
     /** A number that stands for a key: 53 bits of its hash, as many as a double keeps. */
     static double number(String key) {
-        return UUID.nameUUIDFromBytes(key.getBytes(StandardCharsets.UTF_8)).getMostSignificantBits() >>> 11;
+        var bytes = new BytesRef(key);
+        long high = StringHelper.murmurhash3_x86_32(bytes, 1);
+        long low = Integer.toUnsignedLong(StringHelper.murmurhash3_x86_32(bytes, 2));
+        return (high << 32 | low) >>> 11;
     }
 
     private String life(EntryRecord entry) {
@@ -179,7 +181,7 @@ final class Documents {
 
     private static String names(List<Piece> pieces) {
         Stream<String> texts =
-                pieces.stream().filter(piece -> NAMING.contains(piece.where())).map(Piece::text);
+                pieces.stream().filter(piece -> NAMING.contains(piece.where())).map(Piece::words);
         return texts.collect(Collectors.joining("\n"));
     }
 }

@@ -6,8 +6,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
+import javax.measure.Quantity;
 import javax.measure.Unit;
 import planewright.api.quantity.Units;
+import planewright.shared.quantity.NumberText;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 import planewright.shared.quantity.Written;
@@ -39,6 +41,7 @@ public record MeasuredRange(String name, Optional<Unit<?>> unit, Optional<Writte
             Map.entry("density", Units.KILOGRAM_PER_CUBIC_METRE));
 
     private static final Map<Unit<?>, String> CODES = new ConcurrentHashMap<>();
+    private static final Map<Unit<?>, Line> BASES = new ConcurrentHashMap<>();
 
     /**
      * Reads {@code wing mass}, {@code 300 g} and {@code 14 oz}. A last word such as <i>mass</i> says what is measured and
@@ -83,7 +86,24 @@ public record MeasuredRange(String name, Optional<Unit<?>> unit, Optional<Writte
 
     /** A value in the system unit of its kind. */
     static double base(Written quantity) {
-        return quantity.measured().value().toSystemUnit().getValue().doubleValue();
+        return BASES.computeIfAbsent(quantity.unit(), Line::toSystemUnit)
+                .at(NumberText.parse(quantity.number()).orElseThrow());
+    }
+
+    /** How values of a unit become values of its system unit: all units of the table go by a factor and a zero. */
+    private record Line(double zero, double factor) {
+        static Line toSystemUnit(Unit<?> unit) {
+            double zero = toSystemUnit(unit, 0);
+            return new Line(zero, toSystemUnit(unit, 1) - zero);
+        }
+
+        private static <Q extends Quantity<Q>> double toSystemUnit(Unit<Q> unit, double value) {
+            return unit.getConverterTo(unit.getSystemUnit()).convert(value);
+        }
+
+        double at(double value) {
+            return value * factor + zero;
+        }
     }
 
     /** What tells one kind of quantity from another: the code of the first unit of the kind. */

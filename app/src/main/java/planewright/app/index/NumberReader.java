@@ -5,6 +5,7 @@ import java.io.Reader;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -23,7 +24,7 @@ final class NumberReader extends CharFilter {
                     + "((?:mAh|Ah|mm|cm|m|in|ft|mg|kg|g|oz|lb|ml|Hz|V|A|W|mΩ|Ω)(?![\\p{L}\\d]))?");
 
     /** Most texts are a few hundred characters long, and each has a reader of its own. */
-    private static final int PIECE = 1024;
+    private static final int PIECE = 2048;
 
     private final List<Step> steps = new ArrayList<>();
     private String text;
@@ -64,16 +65,21 @@ final class NumberReader extends CharFilter {
 
     private String read(Reader reader) throws IOException {
         var text = whole(reader);
-        var numbers = NUMBER.matcher(text);
-        var one = new StringBuilder(text.length());
+        Matcher numbers = null;
+        StringBuilder one = null;
         int copied = 0;
-        numbers.useTransparentBounds(true);
         for (int place = 0; place < text.length(); place++) {
-            if (!canBegin(text.charAt(place))
-                    || !numbers.region(place, text.length()).lookingAt()) {
+            if (!canBegin(text.charAt(place))) {
                 continue;
             }
-            one.append(text, copied, numbers.start()).append(spelling(numbers));
+            if (numbers == null) {
+                numbers = NUMBER.matcher(text).useTransparentBounds(true);
+                one = new StringBuilder(text.length());
+            }
+            if (!numbers.region(place, text.length()).lookingAt()) {
+                continue;
+            }
+            one.append(text.substring(copied, place)).append(spelling(numbers.group(1)));
             steps.add(new Step(one.length(), numbers.end(1) - one.length()));
             copied = numbers.end(1);
             place = copied - 1;
@@ -82,24 +88,25 @@ final class NumberReader extends CharFilter {
                 steps.add(new Step(one.length(), copied - one.length()));
             }
         }
-        return one.append(text, copied, text.length()).toString();
+        return copied == 0 ? text : one.append(text.substring(copied)).toString();
     }
 
     private static String whole(Reader reader) throws IOException {
-        var whole = new StringBuilder();
-        var piece = new char[PIECE];
-        for (int count = reader.read(piece); count >= 0; count = reader.read(piece)) {
-            whole.append(piece, 0, count);
+        var letters = new char[PIECE];
+        int length = 0;
+        for (int count; (count = reader.read(letters, length, letters.length - length)) >= 0; length += count) {
+            if (length + count == letters.length) {
+                letters = Arrays.copyOf(letters, 2 * letters.length);
+            }
         }
-        return whole.toString();
+        return new String(letters, 0, length);
     }
 
     private static boolean canBegin(char first) {
         return first >= '0' && first <= '9' || NumberText.isGlyph(first);
     }
 
-    private static String spelling(Matcher number) {
-        var written = number.group(1);
+    private static String spelling(String written) {
         if (written.chars().allMatch(each -> each < 128 && Character.isDigit(each))) {
             return written;
         }

@@ -8,6 +8,11 @@ import planewright.app.journal.EntryWords;
 
 /** What of an entry can be searched. */
 final class Pieces {
+    private static final String JOINT = "joint";
+
+    /** In the languages of the window. */
+    private static final String JOINT_WORDS = " joint Klebung";
+
     private Pieces() {}
 
     /**
@@ -16,7 +21,12 @@ final class Pieces {
      * @param where what it is of the entry
      * @param text its words
      */
-    record Piece(String where, String text) {}
+    record Piece(String where, String text) {
+        /** The text, and where nobody writes in it what it is, that too: a joint is called by the parts it joins. */
+        String words() {
+            return where.equals(JOINT) ? text + JOINT_WORDS : text;
+        }
+    }
 
     static List<Piece> of(EntryRecord entry, String build) {
         var pieces = new ArrayList<Piece>();
@@ -27,7 +37,7 @@ final class Pieces {
                         pieces,
                         "measurement",
                         measurement.name() + " " + measurement.quantity().text() + " " + measurement.method()));
-        entry.joints().forEach(joint -> add(pieces, "joint", joint.name() + " " + joint.material()));
+        entry.joints().forEach(joint -> add(pieces, JOINT, joint.name() + " " + joint.material()));
         entry.setUp()
                 .forEach(value -> add(
                         pieces, "set-up", value.name() + " " + value.quantity().text()));
@@ -43,7 +53,7 @@ final class Pieces {
     }
 
     static String joined(List<Piece> pieces) {
-        return pieces.stream().map(Piece::text).collect(Collectors.joining("\n"));
+        return pieces.stream().map(Piece::words).collect(Collectors.joining("\n"));
     }
 
     private static void add(List<Piece> pieces, String where, String text) {

@@ -17,6 +17,7 @@ import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import javax.measure.Unit;
+import org.apache.lucene.codecs.Codec;
 import org.apache.lucene.index.CodecReader;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
@@ -34,7 +35,7 @@ import planewright.app.journal.Slow;
 /** Finds entries by their words and by what they hold. Methods may be called from any thread, and may touch the disk: not on the event thread. */
 public final class SearchIndex implements AutoCloseable {
     /** Raised when documents are made differently; an index of another version is made anew. */
-    private static final String VERSION = "search-4";
+    private static final String VERSION = "search-5";
 
     /** Fewer and larger pieces of an index are made faster, and searched faster. */
     private static final double BUFFER_MEGABYTES = 64;
@@ -42,7 +43,6 @@ public final class SearchIndex implements AutoCloseable {
     private final OpenJournal journal;
     private final Progress progress;
     private final BenchAnalyzer analyzer = new BenchAnalyzer();
-    private final SameMeaning sameMeaning = SameMeaning.read(analyzer);
     private final Documents documents;
     private final IndexWriter writer;
     private final SearcherManager searchers;
@@ -80,6 +80,12 @@ public final class SearchIndex implements AutoCloseable {
             directory.close();
             throw failure;
         }
+    }
+
+    /** Loads what every index needs, so that one opens sooner; the journal may be opened meanwhile. */
+    public static void warmUp() {
+        Codec.getDefault();
+        SameMeaning.table();
     }
 
     /**
@@ -162,7 +168,7 @@ public final class SearchIndex implements AutoCloseable {
     }
 
     private Hits ask(Asking<Finder, Hits> asking) throws IOException {
-        return search(searcher -> asking.of(new Finder(searcher, journal, documents, analyzer, sameMeaning)));
+        return search(searcher -> asking.of(new Finder(searcher, journal, documents, analyzer, SameMeaning.table())));
     }
 
     private <B> B search(Asking<IndexSearcher, B> asking) throws IOException {

@@ -1,12 +1,10 @@
 package planewright.app.store;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -73,9 +71,9 @@ record BuildFiles(
         var unreadable = new ArrayList<SetAside>();
         var root = folder.resolve("entries");
         if (Files.exists(root, LinkOption.NOFOLLOW_LINKS)) {
-            Files.walkFileTree(root, new SimpleFileVisitor<>() {
+            FileWalk.under(root, new FileWalk.Seen() {
                 @Override
-                public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
+                public void file(Path file, BasicFileAttributes attributes) {
                     var name = file.getFileName().toString();
                     if (isJson(name) && Names.isUlid(nameOf(name))) {
                         ours.add(new Found(file, attributes));
@@ -84,13 +82,11 @@ record BuildFiles(
                     } else if (SafeFile.isLeftOver(file)) {
                         leftOvers.add(file);
                     }
-                    return FileVisitResult.CONTINUE;
                 }
 
                 @Override
-                public FileVisitResult visitFileFailed(Path file, IOException failure) {
+                public void failed(Path file, IOException failure) {
                     unreadable.add(setAside(file, failure));
-                    return FileVisitResult.CONTINUE;
                 }
             });
         }

@@ -28,6 +28,8 @@ public final class JsonFiles {
     /** A file of the journal that is larger is not one of ours. */
     static final int MOST_BYTES = 8 << 20;
 
+    private static final char REPLACEMENT = '\uFFFD';
+
     private static final JsonMapper MAPPER = JsonMapper.builder(JsonFactory.builder()
                     .streamReadConstraints(StreamReadConstraints.builder()
                             .maxDocumentLength(MOST_BYTES)
@@ -107,7 +109,13 @@ public final class JsonFiles {
         return MAPPER.createObjectNode();
     }
 
+    /** A decoder that reports what is no UTF-8 is several times slower than one that replaces it, so it only looks where something was replaced. */
     private static String utf8(byte[] bytes) throws Unreadable {
+        var text = new String(bytes, StandardCharsets.UTF_8);
+        return text.indexOf(REPLACEMENT) < 0 ? text : strictUtf8(bytes);
+    }
+
+    private static String strictUtf8(byte[] bytes) throws Unreadable {
         try {
             return StandardCharsets.UTF_8
                     .newDecoder()

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.Written;
 
 class MeasuredRangeTest {
     /** 14 oz = 14 × 0.028349523125 kg, NIST Special Publication 811 (2008), appendix B. */
@@ -21,6 +23,21 @@ class MeasuredRangeTest {
         assertThat(MeasuredRange.base(range.atLeast().orElseThrow())).isCloseTo(0.3, within(1e-12));
         assertThat(MeasuredRange.base(range.atMost().orElseThrow())).isCloseTo(0.39689332375, within(1e-12));
         assertThat(range.text()).isEqualTo("wing ≥ 300 g, ≤ 14 oz");
+    }
+
+    /** Against the units library, which the index does not ask for each value. */
+    @Test
+    void everyUnitHasItsSystemUnitsValues() {
+        for (var coded : Units.all()) {
+            for (var number : List.of("-40", "0", "3 1/2", "451.67")) {
+                var written = new Written(number, coded.unit(), Optional.empty());
+                double expected =
+                        written.measured().value().toSystemUnit().getValue().doubleValue();
+                assertThat(MeasuredRange.base(written))
+                        .as("%s %s", number, coded.code())
+                        .isCloseTo(expected, within(1e-12 * Math.max(1, Math.abs(expected))));
+            }
+        }
     }
 
     @Test

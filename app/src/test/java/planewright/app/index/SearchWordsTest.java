@@ -19,6 +19,7 @@ import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.FlightRecord;
+import planewright.app.journal.JointRecord;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.RepairRecord;
@@ -67,6 +68,19 @@ class SearchWordsTest {
         var hit = only(typed);
         assertThat(hit.entryId()).isEqualTo(day.id());
         assertThat(hit.excerpts()).anySatisfy(each -> assertThat(each.where()).isEqualTo(where));
+    }
+
+    /** Builders name a joint by its parts, and look for it as a joint. */
+    @ParameterizedTest
+    @CsvSource({"fin joint", "joint left", "Klebung fin"})
+    void aJointIsFoundAsOne(String typed) throws IOException {
+        var glued = Bench.entry(heron, "An evening")
+                .withJoints(List.of(
+                        new JointRecord("e", "left fin", "epoxy", Bench.EVENING, Optional.empty(), Optional.empty())));
+        journal.apply(Edit.add("evening", glued));
+        var hit = only(typed);
+        assertThat(hit.entryId()).isEqualTo(glued.id());
+        assertThat(hit.excerpts()).anySatisfy(each -> assertThat(each.text()).isEqualTo("left fin epoxy"));
     }
 
     /** Trade terms of the same meaning: common practice, no source. */

@@ -144,6 +144,15 @@ class HostileFilesTest {
     }
 
     @Test
+    void theCharacterThatStandsForSpoiltOnesIsTextToo() throws IOException {
+        put("01JBX000000000000000000001.json", GOOD.replace("Weighing", "W\uFFFDighing"));
+        try (var open = Bench.open(journal)) {
+            assertThat(open.journal().entry(build.id(), "01JBX000000000000000000001"))
+                    .hasValueSatisfying(entry -> assertThat(entry.title()).isEqualTo("W\uFFFDighing"));
+        }
+    }
+
+    @Test
     void anEntryThatIsNoObjectIsSetAside() throws IOException {
         for (var text : List.of("[]", "7", "\"entry\"", "null", "{} {}", "")) {
             assertSetAside(put("other.json", text), "");
