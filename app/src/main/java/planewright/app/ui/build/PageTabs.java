@@ -2,15 +2,42 @@ package planewright.app.ui.build;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.Insets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.JTabbedPane;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Texts;
 
-/** The pages of a build. Where all titles would need more than a line, those that are not in front show their signs alone. */
+/**
+ * The pages of a build. Where they do not fit on a line as they are, first the room around their titles goes, then their signs;
+ * the titles of those that are not in front go last.
+ */
 final class PageTabs extends JTabbedPane {
     private static final long serialVersionUID = 1L;
-    private static final int ROUND_TITLE = 32;
+    private static final int SIGN_GAP = 4;
+    private static final int ABOVE = 4;
+
+    private final transient List<Icons> signs = new ArrayList<>();
+    private transient Fit fit = Fit.ROOMY;
+
+    /** How tabs stand on their line, the first that has room being taken. */
+    private enum Fit {
+        ROOMY(12, true),
+        SNUG(5, true),
+        TITLES(5, false),
+        ONE_TITLE(12, true);
+
+        private final int beside;
+        private final boolean signed;
+
+        Fit(int beside, boolean signed) {
+            this.beside = beside;
+            this.signed = signed;
+        }
+    }
 
     PageTabs() {
         setName("pages");
@@ -18,6 +45,7 @@ final class PageTabs extends JTabbedPane {
 
     void add(Texts title, Icons sign, Component page) {
         var words = title.text();
+        signs.add(sign);
         addTab(words, sign, page, words + " (" + Buttons.keyText(key(getTabCount())) + ")");
     }
 
@@ -28,15 +56,33 @@ final class PageTabs extends JTabbedPane {
 
     @Override
     public void setBounds(int x, int y, int width, int height) {
-        putClientProperty("JTabbedPane.tabWidthMode", width < needed() ? "compact" : "preferred");
+        take(Stream.of(Fit.values())
+                .filter(each -> needed(each) <= width)
+                .findFirst()
+                .orElse(Fit.ONE_TITLE));
         super.setBounds(x, y, width, height);
     }
 
-    private int needed() {
+    private void take(Fit wanted) {
+        if (wanted == fit) {
+            return;
+        }
+        fit = wanted;
+        putClientProperty("JTabbedPane.tabInsets", new Insets(ABOVE, wanted.beside, ABOVE, wanted.beside));
+        putClientProperty("JTabbedPane.tabWidthMode", wanted == Fit.ONE_TITLE ? "compact" : "preferred");
+        for (int i = 0; i < getTabCount(); i++) {
+            setIconAt(i, wanted.signed ? signs.get(i) : null);
+        }
+    }
+
+    private int needed(Fit wanted) {
         var metrics = getFontMetrics(getFont());
         int needed = 0;
         for (int i = 0; i < getTabCount(); i++) {
-            needed += metrics.stringWidth(getTitleAt(i)) + getIconAt(i).getIconWidth() + UIScale.scale(ROUND_TITLE);
+            needed += metrics.stringWidth(getTitleAt(i)) + 2 * UIScale.scale(wanted.beside);
+            if (wanted.signed) {
+                needed += signs.get(i).getIconWidth() + UIScale.scale(SIGN_GAP);
+            }
         }
         return needed;
     }
