@@ -7,6 +7,7 @@ import java.awt.KeyboardFocusManager;
 import java.util.Objects;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
+import javax.swing.JList;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 
@@ -24,11 +25,12 @@ class KeyboardPlaceTest extends InNewJournal {
             Hands.find(JLabel.class, "with the name", label -> "Wigeon".equals(label.getText()));
             Hands.hasKeyboard("capture-line");
             Hands.key("ctrl Z");
-            Hands.waitUntil(
-                    "the build taken back",
-                    () -> Hands.all(JLabel.class).stream().noneMatch(label -> "Wigeon".equals(label.getText())));
+            Hands.find(JLabel.class, "of the build before", label -> "Teal".equals(label.getText()));
+            Hands.waitUntil("it chosen on the shelf", () -> "Teal".equals(chosen()));
+            Hands.hasKeyboard("capture-line");
             Hands.key("ctrl Y");
-            Hands.waitUntil("the build again", () -> status().contains("Wigeon"));
+            Hands.find(JLabel.class, "of the build again", label -> "Wigeon".equals(label.getText()));
+            Hands.waitUntil("it chosen on the shelf", () -> "Wigeon".equals(chosen()));
             assertThat(Hands.text("search")).isEmpty();
             assertThat(window.frame().isShowing()).isTrue();
         }
@@ -109,6 +111,14 @@ class KeyboardPlaceTest extends InNewJournal {
             Hands.find(JLabel.class, "with the name", label -> "Garganey".equals(label.getText()));
             assertThat(window.frame().isShowing()).isTrue();
         }
+    }
+
+    private static String chosen() {
+        return Hands.all(JList.class).stream()
+                .filter(each -> "builds".equals(each.getName()))
+                .map(each -> String.valueOf(each.getSelectedValue()))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static boolean hasKeyboardWithin(String name) {

@@ -3,7 +3,9 @@ package planewright.app.ui.common;
 import java.awt.EventQueue;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -18,6 +20,7 @@ import java.util.stream.Stream;
 import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
+import planewright.app.journal.Kept;
 import planewright.app.journal.OpenJournal;
 import planewright.app.journal.PictureRecord;
 
@@ -49,6 +52,8 @@ public final class Workroom {
     private final Background.Latest wanted = background.latest();
     private final Background.Latest looks = background.latest();
     private Optional<String> build = Optional.empty();
+    /** What was shown before, the last one last. */
+    private final Deque<String> earlier = new ArrayDeque<>();
 
     /**
      * @param memory what the window remembers
@@ -133,21 +138,36 @@ public final class Workroom {
     }
 
     private void show(String buildId, Runnable then) {
+        bring(buildId, () -> {
+            buildWanted.forEach(listener -> listener.accept(buildId));
+            then.run();
+        });
+    }
+
+    private void bring(String buildId, Runnable then) {
         journal().keepAtHand(Stream.concat(build.stream(), Stream.of(buildId)).collect(Collectors.toSet()));
         if (journal().isAtHand(buildId)) {
             wanted.drop();
-            showNow(buildId, then);
+            bringNow(buildId, then);
         } else {
-            wanted.ask(() -> journal().log(buildId), log -> showNow(buildId, then));
+            wanted.ask(() -> journal().log(buildId), log -> bringNow(buildId, then));
         }
     }
 
-    private void showNow(String buildId, Runnable then) {
+    private void bringNow(String buildId, Runnable then) {
+        build.filter(shown -> !shown.equals(buildId)).ifPresent(earlier::addLast);
         build = Optional.of(buildId);
         journal().keepAtHand(Set.of(buildId));
         tellChanged();
-        buildWanted.forEach(listener -> listener.accept(buildId));
         then.run();
+    }
+
+    /** Where the build that was shown is gone, the one that was shown before it is shown again. */
+    private void comeBack() {
+        if (build.isPresent() && build().isEmpty()) {
+            earlier.removeIf(id -> journal().build(id).isEmpty());
+            Optional.ofNullable(earlier.pollLast()).ifPresent(id -> bring(id, () -> {}));
+        }
     }
 
     /** Takes in what other programs do to the journal's files from now on. */
@@ -224,10 +244,19 @@ public final class Workroom {
 
     /** Makes the edit again that was taken back last. */
     public void redo() {
-        edits.run(
-                () -> journal().redo(),
-                redone ->
-                        say(redone.map(edit -> Texts.REDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_REDO::text)));
+        edits.run(() -> journal().redo(), redone -> {
+            say(redone.map(edit -> Texts.REDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_REDO::text));
+            redone.flatMap(Workroom::begun).ifPresent(this::show);
+        });
+    }
+
+    private static Optional<String> begun(Edit edit) {
+        return edit.changes().stream()
+                .filter(change -> change.before().isEmpty())
+                .flatMap(change -> change.after().stream())
+                .filter(BuildRecord.class::isInstance)
+                .map(Kept::id)
+                .findFirst();
     }
 
     /** Ends background work: edits that were made are saved first. Not on the event thread. */
@@ -295,6 +324,7 @@ public final class Workroom {
         if (told.getAndSet(false)) {
             EventQueue.invokeLater(() -> {
                 told.set(true);
+                comeBack();
                 tellChanged();
             });
         }
