@@ -108,7 +108,7 @@ final class AddCommand implements Callable<Integer> {
                                 + each.quantity().text()));
         entry.joints()
                 .forEach(each -> desk.out()
-                        .println("  joint        " + each.name() + ", " + each.material() + ", cured "
+                        .println("  joint        " + each.name() + ", " + each.material() + ", cured from "
                                 + each.fullyCured().map(Desk::time).orElse("")));
         entry.text().forEach(each -> desk.out().println("  text         " + each));
         entry.pictures()

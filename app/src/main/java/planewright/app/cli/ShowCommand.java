@@ -152,7 +152,7 @@ final class ShowCommand implements Callable<Integer> {
                 .forEach(each -> out.println("  joint " + each.name() + ", " + each.material() + ", from "
                         + Desk.time(each.start())
                         + each.fullyCured()
-                                .map(cured -> ", cured " + Desk.time(cured))
+                                .map(cured -> ", cured from " + Desk.time(cured))
                                 .orElse("")));
         shown.flights().forEach(each -> out.println("  flight: " + EntryWords.flight(each)));
         shown.repairs().forEach(each -> out.println("  repair: " + EntryWords.repair(each)));

@@ -166,7 +166,7 @@ final class BuildPage {
                         .map(until -> ExchangeWords.say(", hands off until {0}", time(until)))
                         .orElse("")
                 + joint.fullyCured()
-                        .map(cured -> ExchangeWords.say(", cured {0}", time(cured)))
+                        .map(cured -> ExchangeWords.say(", cured from {0}", time(cured)))
                         .orElse("");
     }
 

@@ -177,7 +177,7 @@ public final class Sheets {
                         .map(end -> PrintWords.say(", hands off until {0}", PrintWords.when(end)))
                         .orElse("")
                 + joint.fullyCured()
-                        .map(end -> PrintWords.say(", cured {0}", PrintWords.when(end)))
+                        .map(end -> PrintWords.say(", cured from {0}", PrintWords.when(end)))
                         .orElse("");
     }
 

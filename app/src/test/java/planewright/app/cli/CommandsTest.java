@@ -70,7 +70,7 @@ class CommandsTest {
                 .contains(
                         "left wing panel: 3 1/2 oz",
                         "fin height: 3 1/2 in ± 1/16 in",
-                        "fin joint, contact adhesive, cured 2025-03-11 07:00",
+                        "fin joint, contact adhesive, cured from 2025-03-11 07:00",
                         "Sanded the edge");
         var entry = json("show", "grebe", "--json").at("/log/0");
         assertThat(entry.path("at").asText()).isEqualTo("2025-03-10T19:00");

@@ -31,7 +31,7 @@ class SheetsTest {
                         "Nose heavy, by a",
                         "left wing panel|3 1/2 in ± 1/16 in|steel rule",
                         "balance point|0.850 ft",
-                        "fin to centre line, solvent-based contact adhesive, from 14 March 2025, 20:15, hands off until 14 March 2025, 20:25, cured 15 March 2025, 08:15",
+                        "fin to centre line, solvent-based contact adhesive, from 14 March 2025, 20:15, hands off until 14 March 2025, 20:25, cured from 15 March 2025, 08:15",
                         "7 min; calm; slow to roll");
         assertThat(sheet.blocks())
                 .contains(new Sheet.Photo(shelf().file(entry.pictures().get(0)), "the launch"));

@@ -45,7 +45,7 @@ class KeyboardPlaceTest extends InNewJournal {
             Hands.key("ctrl Z");
             Hands.waitUntil("an empty line", () -> line().getText().isEmpty());
             Hands.key("ctrl Z");
-            Hands.waitUntil("the measurement taken back", () -> status().startsWith("Taken back"));
+            Hands.waitUntil("the measurement taken back", () -> status().equals("Taken back: left wing panel = 212 g"));
             Hands.key("ctrl Y");
             Hands.waitUntil("what was typed", () -> "r".equals(line().getText()));
             Hands.key("ctrl Y");

@@ -93,6 +93,8 @@ public enum Texts {
     CAPTURE,
     CAPTURE_EDIT,
     CAPTURE_HINT,
+    CAPTURE_JOINED_EDIT,
+    CAPTURE_MEASURED_EDIT,
     CARD,
     CARD_BRING,
     CARD_BUTTON,

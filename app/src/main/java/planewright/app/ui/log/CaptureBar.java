@@ -17,6 +17,7 @@ import planewright.app.ui.common.Completion;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -72,9 +73,21 @@ public final class CaptureBar extends JPanel {
         if (meant instanceof CaptureLine.Joined joined) {
             var end = room.now().plus(joined.cure());
             return Texts.WILL_JOIN.text(
-                    joined.name(), joined.material(), end.toString().replace('T', ' '));
+                    joined.name(),
+                    joined.material(),
+                    Times.clock(end, room.now().toLocalDate()));
         }
         return Texts.WILL_WRITE.text();
+    }
+
+    /** What the edit is called that writes it. */
+    private static String told(CaptureLine meant) {
+        if (meant instanceof CaptureLine.Measured measured) {
+            return Texts.CAPTURE_MEASURED_EDIT.text(measured.name(), Amounts.of(measured.quantity()));
+        }
+        return meant instanceof CaptureLine.Joined joined
+                ? Texts.CAPTURE_JOINED_EDIT.text(joined.name())
+                : Texts.CAPTURE_EDIT.text();
     }
 
     private void write() {
@@ -88,7 +101,7 @@ public final class CaptureBar extends JPanel {
         var now = room.now();
         room.edit(
                 () -> DayEntry.writing(
-                        room.journal(), build.id(), now, Texts.CAPTURE_EDIT.text(), entry -> meant.addedTo(entry, now)),
+                        room.journal(), build.id(), now, told(meant), entry -> meant.addedTo(entry, now)),
                 () -> {
                     if (line.getText().equals(typed)) {
                         line.setText("");
