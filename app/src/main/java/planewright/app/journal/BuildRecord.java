@@ -44,6 +44,12 @@ public record BuildRecord(
         this(id, name, life, layout, datum, begun, notes, parts, planform, Optional.empty());
     }
 
+    /** Its name: lists and boxes ask for words of whatever they hold, and all of a build are thousands. */
+    @Override
+    public String toString() {
+        return name;
+    }
+
     /** A build of which nothing but the name is known. */
     public static BuildRecord begin(String name, LocalDate today) {
         return new BuildRecord(Ids.next(), name, Life.SKETCHED, "", "", today, List.of(), List.of(), Optional.empty());

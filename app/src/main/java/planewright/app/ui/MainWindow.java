@@ -22,9 +22,11 @@ import planewright.app.Settings;
 import planewright.app.journal.Said;
 import planewright.app.store.JournalFolder;
 import planewright.app.ui.common.AppIcon;
+import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.FocusInView;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.WindowMemory;
@@ -228,6 +230,7 @@ public final class MainWindow {
         made.watch();
         made.lookAround();
         EventQueue.invokeLater(() -> announce("filled"));
+        CompletableFuture.runAsync(Markup::prepare).thenRun(FigureView::prepare);
     }
 
     private void announce(String what) {

@@ -1,10 +1,10 @@
 package planewright.app.ui;
 
-import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Container;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
+import planewright.app.ui.common.Cards;
 
 /** The build, or a page that is laid over it. The keyboard goes to such a page, and comes back once it goes. */
 final class Middle extends JPanel {
@@ -13,7 +13,7 @@ final class Middle extends JPanel {
     /** Where everything else leads back to. */
     static final String BUILD = "build";
 
-    private final CardLayout cards = new CardLayout();
+    private final Cards cards = new Cards();
     private String shown = BUILD;
     private transient KeyboardPlace keyboard;
     private transient Runnable laid = () -> {};

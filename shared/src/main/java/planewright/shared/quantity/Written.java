@@ -2,7 +2,9 @@ package planewright.shared.quantity;
 
 import java.text.DecimalFormatSymbols;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import planewright.api.quantity.Measured;
@@ -17,6 +19,8 @@ import tech.units.indriya.quantity.Quantities;
  * @param plusMinus the ± as written, in the same unit; empty where none was given
  */
 public record Written(String number, Unit<?> unit, Optional<String> plusMinus) {
+    private static final Map<Locale, Character> SIGNS = new ConcurrentHashMap<>();
+
     public Written {
         require(number);
         plusMinus.ifPresent(Written::require);
@@ -51,7 +55,8 @@ public record Written(String number, Unit<?> unit, Optional<String> plusMinus) {
     }
 
     private static String in(String number, Locale locale) {
-        char sign = DecimalFormatSymbols.getInstance(locale).getDecimalSeparator();
+        char sign = SIGNS.computeIfAbsent(
+                locale, each -> DecimalFormatSymbols.getInstance(each).getDecimalSeparator());
         return sign == ',' ? number.replace('.', sign) : number.replace(',', '.');
     }
 

@@ -35,7 +35,7 @@ class CompareAndHelpTest {
             JComboBox<?> first = Hands.find(JComboBox.class, "compare-first");
             Hands.onEventThread(() -> {
                 for (int i = 0; i < first.getItemCount(); i++) {
-                    if (first.getItemAt(i).toString().contains("name=Slate Ray,")) {
+                    if (first.getItemAt(i).toString().equals("Slate Ray")) {
                         first.setSelectedIndex(i);
                     }
                 }

@@ -5,10 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.nio.file.Files;
 import java.util.List;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
@@ -52,6 +55,35 @@ class ViewTest extends InNewJournal {
             var shown = heading();
             Hands.waitUntil("as usual", () -> shown.getFont().getSize2D() == usual);
         }
+    }
+
+    @Test
+    void whatNobodySeesFollowsSoon() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            write("left wing panel 212 g");
+            var tabs = Hands.find(JTabbedPane.class, "pages");
+            var hidden = Hands.onEventThread(() -> Stream.of(tabs.getComponents())
+                    .filter(page -> page instanceof JPanel && !page.isVisible())
+                    .toList());
+            assertThat(window.frame().isShowing()).isTrue();
+            assertThat(hidden).hasSize(6);
+            assertThat(red(hidden)).allMatch(red -> red > 200);
+            Hands.click("view");
+            Hands.click("look-DARK");
+            Hands.waitUntil("pages behind", () -> red(hidden).stream().allMatch(red -> red < 100));
+            Hands.click("view");
+            Hands.click("look-LIGHT");
+            Hands.click("view");
+            Hands.click("look-DARK");
+            Hands.click("view");
+            Hands.click("look-LIGHT");
+            Hands.waitUntil("the last one counts", () -> red(hidden).stream().allMatch(red -> red > 200));
+        }
+    }
+
+    private static List<Integer> red(List<Component> pages) {
+        return pages.stream().map(page -> page.getBackground().getRed()).toList();
     }
 
     /** Words of many kinds: a heading, running words, rows, a field, a button. */

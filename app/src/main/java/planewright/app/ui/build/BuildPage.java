@@ -1,6 +1,5 @@
 package planewright.app.ui.build;
 
-import java.awt.CardLayout;
 import java.awt.Component;
 import java.util.List;
 import java.util.stream.Stream;
@@ -10,6 +9,7 @@ import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.calc.CalcPage;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Cards;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
@@ -28,7 +28,7 @@ public final class BuildPage extends JPanel {
     private static final String SHOWN = "shown";
     private static final String NONE = "none";
 
-    private final CardLayout cards = new CardLayout();
+    private final Cards cards = new Cards();
     private final PageTabs tabs = new PageTabs();
     private final JLabel nothing = Look.quiet("");
     private final LogPage log;

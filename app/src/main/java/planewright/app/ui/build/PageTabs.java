@@ -2,6 +2,7 @@ package planewright.app.ui.build;
 
 import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
+import java.awt.Dimension;
 import java.awt.Insets;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +18,7 @@ import planewright.app.ui.common.Texts;
  */
 final class PageTabs extends JTabbedPane {
     private static final long serialVersionUID = 1L;
+    private static final int LEAST = 100;
     private static final int SIGN_GAP = 4;
     private static final int ABOVE = 4;
 
@@ -52,6 +54,17 @@ final class PageTabs extends JTabbedPane {
     /** The key that brings a page to the front. */
     static String key(int page) {
         return "ctrl " + (page + 1);
+    }
+
+    /** As large as there is room: all pages would be measured for an answer that nobody uses. */
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(LEAST, LEAST);
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return getPreferredSize();
     }
 
     @Override

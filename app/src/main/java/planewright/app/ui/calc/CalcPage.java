@@ -1,6 +1,5 @@
 package planewright.app.ui.calc;
 
-import java.awt.CardLayout;
 import java.awt.EventQueue;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -23,6 +22,7 @@ import planewright.app.calc.Variants;
 import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Cards;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.WhenShown;
@@ -44,7 +44,7 @@ public final class CalcPage extends JPanel {
     private final transient Workroom room;
     private final transient Background.Latest questions;
     private final transient Apart apart = new Apart();
-    private final CardLayout cards = new CardLayout();
+    private final Cards cards = new Cards();
     private final JComboBox<Described> choice = new JComboBox<>();
     private final Column left = new Column(10, 10);
     private final Column right = new Column(10, 10);

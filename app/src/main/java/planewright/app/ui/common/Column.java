@@ -2,6 +2,7 @@ package planewright.app.ui.common;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.util.HashSet;
 import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JViewport;
@@ -19,16 +20,19 @@ public final class Column extends UpAndDown {
         setBorder(BorderFactory.createEmptyBorder(edge, edge, edge, edge));
     }
 
-    /** Shows these; the first ones that are shown already stay untouched, so that whoever types in one types on. */
+    /** Shows these; those that are shown already and keep their order stay untouched, so that whoever types in one types on. */
     public void fill(List<? extends Component> all) {
-        int same = 0;
-        while (same < Math.min(all.size(), getComponentCount()) && getComponent(same) == all.get(same)) {
-            same++;
+        var wanted = new HashSet<Component>(all);
+        for (int i = getComponentCount() - 1; i >= 0; i--) {
+            if (!wanted.contains(getComponent(i))) {
+                remove(i);
+            }
         }
-        while (getComponentCount() > same) {
-            remove(getComponentCount() - 1);
+        for (int i = 0; i < all.size(); i++) {
+            if (i >= getComponentCount() || getComponent(i) != all.get(i)) {
+                add(all.get(i), i);
+            }
         }
-        all.subList(same, all.size()).forEach(this::add);
         revalidate();
         repaint();
     }

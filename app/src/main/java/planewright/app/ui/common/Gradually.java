@@ -7,14 +7,12 @@ import java.util.stream.Stream;
 import javax.swing.JComponent;
 
 /**
- * Fills a column a few components at a time, the first ones at once: a long list is there to be read while the rest of it is made, and
+ * Fills a column a turn at a time, the first one at once: a long list is there to be read while the rest of it is made, and
  * never holds up the event thread.
  */
 public final class Gradually {
-    /** Cards take a few milliseconds each. */
-    public static final int AT_ONCE = 5;
-
     private final Column column;
+    private final Turn turn = new Turn();
     private Iterator<Supplier<JComponent>> left =
             Stream.<Supplier<JComponent>>empty().iterator();
 
@@ -37,7 +35,8 @@ public final class Gradually {
         if (mine != left) {
             return;
         }
-        for (int i = 0; i < AT_ONCE && mine.hasNext(); i++) {
+        turn.begin();
+        while (mine.hasNext() && turn.goesOn()) {
             column.add(mine.next().get());
         }
         column.revalidate();

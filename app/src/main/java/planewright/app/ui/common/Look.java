@@ -69,13 +69,12 @@ public final class Look {
         set(wanted);
     }
 
-    /** Changes every window that is open, and what waits outside of them to be shown again. */
+    /** Changes every window that is open, and soon what waits behind or outside of them to be shown again. */
     public static void change(Style wanted) {
         set(wanted);
-        FlatLaf.updateUI();
-        KEPT.stream()
+        LookChange.begin(KEPT.stream()
                 .filter(each -> SwingUtilities.getWindowAncestor(each) == null)
-                .forEach(SwingUtilities::updateComponentTreeUI);
+                .toList());
     }
 
     /** Has a component follow the look also while it belongs to no window. */

@@ -1,6 +1,8 @@
 package planewright.app.ui.common;
 
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import javax.measure.Unit;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
@@ -10,6 +12,7 @@ import planewright.shared.quantity.Written;
 /** In which unit the builder wants to see each quantity: masses in g or oz, lengths in mm or in. The journal keeps what was written. */
 public final class ShownUnits {
     private static final String NAME = "unit ";
+    private static final Map<Unit<?>, String> NAMES = new ConcurrentHashMap<>();
 
     private final WindowMemory memory;
 
@@ -46,6 +49,7 @@ public final class ShownUnits {
 
     /** The first unit in the table that measures the same stands for all of them. */
     private static String name(Unit<?> kind) {
-        return NAME + Units.alike(kind).get(0).code();
+        return NAMES.computeIfAbsent(
+                kind, unit -> NAME + Units.alike(unit).get(0).code());
     }
 }

@@ -68,6 +68,7 @@ public final class Words {
     public static JTextArea coloured(String text, String use) {
         var area = of(text);
         area.setForeground(Look.colour(use));
+        area.addPropertyChangeListener("UI", event -> area.setForeground(Look.colour(use)));
         return area;
     }
 

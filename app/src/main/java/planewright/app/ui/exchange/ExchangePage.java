@@ -1,5 +1,6 @@
 package planewright.app.ui.exchange;
 
+import java.util.Optional;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import net.miginfocom.swing.MigLayout;
@@ -10,25 +11,32 @@ import planewright.app.ui.common.Workroom;
 public final class ExchangePage extends JPanel {
     private static final long serialVersionUID = 1L;
 
+    private static final int TAKE = 1;
+
     private final BringPanel bring;
-    private final TakePanel take;
+    private transient Optional<TakePanel> take = Optional.empty();
 
     public ExchangePage(Workroom room) {
         super(new MigLayout("insets 10 6 0 10, fill", "[grow,fill]", "[grow,fill]"));
         setName("exchange");
         bring = new BringPanel(room);
-        take = new TakePanel(room);
         var tabs = new JTabbedPane();
         tabs.setName("exchange-tabs");
         tabs.getAccessibleContext().setAccessibleName(Texts.EXCHANGE.text());
         tabs.addTab(Texts.EXCHANGE_BRING.text(), bring);
-        tabs.addTab(Texts.EXCHANGE_TAKE.text(), take);
+        tabs.addTab(Texts.EXCHANGE_TAKE.text(), new JPanel());
+        tabs.addChangeListener(event -> {
+            if (take.isEmpty() && tabs.getSelectedIndex() == TAKE) {
+                take = Optional.of(new TakePanel(room));
+                tabs.setComponentAt(TAKE, take.get());
+            }
+        });
         add(tabs, "wmin 0");
     }
 
     /** Ends work under way at its next step; what it has begun is taken back. */
     public void stop() {
         bring.stop();
-        take.stop();
+        take.ifPresent(TakePanel::stop);
     }
 }

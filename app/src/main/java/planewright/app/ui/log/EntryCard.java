@@ -48,7 +48,6 @@ final class EntryCard extends Card {
     private final transient BuildRecord build;
     private final transient EntryRecord entry;
     private final JLabel when = Look.quiet("");
-    private final transient Look.Style style = Look.style();
     private final transient List<String> told;
 
     EntryCard(Workroom room, BuildRecord build, EntryRecord entry, Runnable edit) {
@@ -83,7 +82,6 @@ final class EntryCard extends Card {
     boolean stillShows(BuildRecord nowBuild, EntryRecord now) {
         return entry.equals(now)
                 && build.name().equals(nowBuild.name())
-                && style.equals(Look.style())
                 && told.equals(told())
                 && entry.keptResult().isEmpty();
     }

@@ -12,8 +12,8 @@ import java.util.function.Consumer;
 import javax.swing.JComponent;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
-import planewright.app.ui.common.Gradually;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Turn;
 import planewright.app.ui.common.Workroom;
 
 /** The cards of a log and the headings of its days. A few are made at a time, so that nobody waits for the whole of a long log. */
@@ -27,7 +27,7 @@ final class LogCards {
     /** Entries whose cards show what is so now. */
     private final Set<String> fresh = new HashSet<>();
 
-    private int toMake;
+    private final Turn turn = new Turn();
     private boolean isMore;
 
     /**
@@ -41,18 +41,18 @@ final class LogCards {
     /** Another log is shown. */
     void clear() {
         cards.clear();
+        days.clear();
         changed();
     }
 
     /** Something has changed: each card is looked at again. */
     void changed() {
         fresh.clear();
-        days.clear();
     }
 
     /** A few more may be made. */
     void begin() {
-        toMake = Gradually.AT_ONCE;
+        turn.begin();
         isMore = false;
     }
 
@@ -67,8 +67,7 @@ final class LogCards {
         if (fresh.contains(id)
                 || known(id).filter(card -> card.stillShows(build, entry)).isPresent()) {
             fresh.add(id);
-        } else if (toMake > 0) {
-            toMake--;
+        } else if (turn.goesOn()) {
             cards.put(id, new EntryCard(room, build, entry, () -> edit.accept(entry)));
             fresh.add(id);
         } else {

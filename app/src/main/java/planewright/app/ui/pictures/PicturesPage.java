@@ -1,6 +1,5 @@
 package planewright.app.ui.pictures;
 
-import java.awt.CardLayout;
 import java.awt.image.BufferedImage;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -19,6 +18,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.PictureRecord;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Cards;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.Icons;
@@ -38,7 +38,7 @@ public final class PicturesPage extends JPanel {
 
     private final transient Workroom room;
     private final transient Consumer<List<Path>> takeFiles;
-    private final CardLayout cards = new CardLayout();
+    private final Cards cards = new Cards();
     private final PictureGrid grid;
     private final transient PictureActions actions;
     private final LargePicture large;

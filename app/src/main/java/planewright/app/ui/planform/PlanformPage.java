@@ -1,6 +1,5 @@
 package planewright.app.ui.planform;
 
-import java.awt.CardLayout;
 import java.awt.Dimension;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -20,6 +19,7 @@ import planewright.api.journal.Planform;
 import planewright.api.quantity.Units;
 import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Cards;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Icons;
@@ -55,7 +55,7 @@ public final class PlanformPage extends JPanel {
     private final JTextArea holding = Words.quiet(Texts.PLANFORM_HINT.text());
     private final JComboBox<Double> snap = new JComboBox<>();
     private final JComboBox<Sight> sight = new JComboBox<>(Sight.values());
-    private final CardLayout cards = new CardLayout();
+    private final Cards cards = new Cards();
     private final JSplitPane split = new JSplitPane();
     private final transient ShapeTable surfaces;
     private final transient ShapeTable sections;

@@ -1,8 +1,11 @@
 package planewright.app.ui.shelf;
 
 import java.awt.Insets;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Deque;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -15,6 +18,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.journal.Life;
 import planewright.app.journal.BuildRecord;
@@ -23,6 +27,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Times;
+import planewright.app.ui.common.Turn;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -37,6 +42,10 @@ public final class ShelfPage extends JPanel {
     private final transient Workroom room;
     private final DefaultListModel<ShelfRow> rows = new DefaultListModel<>();
     private final transient Map<String, ShelfRow.OfBuild> ofBuilds = new HashMap<>();
+    private final transient Map<Life, ShelfRow.Heading> headings = new EnumMap<>(Life.class);
+    /** Builds whose rows have not followed the look yet. */
+    private transient Deque<String> left = new ArrayDeque<>();
+
     private final JList<ShelfRow> list = new JList<>(rows) {
         private static final long serialVersionUID = 1L;
 
@@ -108,7 +117,7 @@ public final class ShelfPage extends JPanel {
         for (var life : inOrder()) {
             var same = found.stream().filter(build -> build.life() == life).toList();
             if (!same.isEmpty()) {
-                made.add(new ShelfRow.Heading(Terms.of(life.word())));
+                made.add(headings.computeIfAbsent(life, each -> new ShelfRow.Heading(Terms.of(each.word()))));
                 same.forEach(build -> made.add(row(build)));
             }
         }
@@ -132,12 +141,29 @@ public final class ShelfPage extends JPanel {
                 (id, kept) -> kept != null && kept.shows(build, last) ? kept : new ShelfRow.OfBuild(build, last));
     }
 
-    /** Rows are made anew in another look: they lie in the list, not in the window. */
+    /** Rows are made anew in another look: they lie in the list, not in the window. Until all are, the old ones are shown. */
     @Override
     public void updateUI() {
         super.updateUI();
         if (ofBuilds != null) {
-            ofBuilds.clear();
+            var stale = new ArrayDeque<>(ofBuilds.keySet());
+            left = stale;
+            SwingUtilities.invokeLater(() -> renew(stale));
+        }
+    }
+
+    private void renew(Deque<String> stale) {
+        var turn = new Turn();
+        turn.begin();
+        while (left == stale && !stale.isEmpty() && turn.goesOn()) {
+            var id = stale.remove();
+            ofBuilds.remove(id);
+            room.journal().build(id).ifPresent(this::row);
+        }
+        if (left == stale && !stale.isEmpty()) {
+            SwingUtilities.invokeLater(() -> renew(stale));
+        } else if (left == stale) {
+            headings.clear();
             fill();
         }
     }

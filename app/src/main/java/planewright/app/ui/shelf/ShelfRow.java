@@ -25,7 +25,16 @@ sealed interface ShelfRow {
     Component component(JList<?> list, boolean selected);
 
     /** Words over the rows that follow. */
-    record Heading(String words) implements ShelfRow {
+    final class Heading implements ShelfRow {
+        private final String words;
+        private final JLabel label;
+
+        Heading(String words) {
+            this.words = words;
+            label = Look.sized(new JLabel("<html>" + Markup.escaped(words) + "</html>"), 0.92, Font.BOLD);
+            label.setBorder(javax.swing.BorderFactory.createEmptyBorder(10, 8, 3, 8));
+        }
+
         @Override
         public Optional<String> build() {
             return Optional.empty();
@@ -33,9 +42,7 @@ sealed interface ShelfRow {
 
         @Override
         public Component component(JList<?> list, boolean selected) {
-            var label = Look.sized(new JLabel("<html>" + Markup.escaped(words) + "</html>"), 0.92, Font.BOLD);
             label.setForeground(Look.colour("quiet"));
-            label.setBorder(javax.swing.BorderFactory.createEmptyBorder(10, 8, 3, 8));
             return label;
         }
 
@@ -74,6 +81,8 @@ sealed interface ShelfRow {
             panel.add(name, "wrap, wmin 0");
             panel.add(detail, "wmin 0");
             panel.setToolTipText(record.name() + ": " + detail.getText());
+            // A list asks for the size of all its rows whenever one changes.
+            panel.setPreferredSize(panel.getPreferredSize());
         }
 
         /** Whether it shows the same. */
