@@ -68,7 +68,7 @@ final class LogCards {
                 || known(id).filter(card -> card.stillShows(build, entry)).isPresent()) {
             fresh.add(id);
         } else if (turn.goesOn()) {
-            cards.put(id, new EntryCard(room, build, entry, () -> edit.accept(entry)));
+            cards.put(id, Look.kept(new EntryCard(room, build, entry, () -> edit.accept(entry))));
             fresh.add(id);
         } else {
             isMore = true;
