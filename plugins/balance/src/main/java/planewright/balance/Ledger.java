@@ -180,7 +180,8 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
 
             @Input(
                     label = "Part that may move",
-                    help = "Such as the pack, where only one part can still be shifted; empty where any may.",
+                    help =
+                            "Such as the pack, where only one part can still be shifted; empty where any may but the airframe.",
                     under = "Target")
             Optional<String> mayMove,
 

@@ -26,6 +26,8 @@ import planewright.balance.MassPoint.Vector;
 /** Puts the ledger's results together from the mass properties of the parts that count. */
 record LedgerAnswer(Words words, Ledger.Inputs inputs, List<Counted> parts, MassProperties total) {
     /** A line of the ledger that has both mass and station. */
+    private static final String AIRFRAME = "airframe";
+
     record Counted(Ledger.PartLine line, MassPoint point) {
         String name() {
             return line.name();
@@ -89,12 +91,15 @@ record LedgerAnswer(Words words, Ledger.Inputs inputs, List<Counted> parts, Mass
         return inputs.targetY().map(target -> target.in(METRE)).orElse(0.0);
     }
 
-    /** Whether the builder can still shift a part. */
+    /** Whether the builder can still shift a part: the one that is named or, where none is, any but those of the airframe. */
     boolean mayMove(String part) {
         return inputs.mayMove()
                 .filter(name -> !name.isBlank())
                 .map(name -> name.strip().equalsIgnoreCase(part.strip()))
-                .orElse(true);
+                .orElseGet(() -> parts.stream()
+                        .map(Counted::line)
+                        .filter(line -> line.name().equals(part))
+                        .noneMatch(line -> line.group().strip().equalsIgnoreCase(AIRFRAME)));
     }
 
     /** What would bring the balance point to the target, the smallest move first. */

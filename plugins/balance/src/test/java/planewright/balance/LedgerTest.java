@@ -227,6 +227,34 @@ class LedgerTest {
                 .hasMessageContaining("Part that may move is 'engine'; accepted: the name of a part");
     }
 
+    /** A wing is where it was built; common practice, no source: packs and other loads are shifted. */
+    @Test
+    void aPartOfTheAirframeIsNoRemedyThoughItsMoveWereTheShortest() throws Exception {
+        var parts = List.of(
+                grouped("wing", "airframe", 800, 140),
+                grouped("pack", "power", 186, -40),
+                grouped("motor", "power", 62, 330));
+        var far = LedgerAnswer.of(
+                        new Words(Language.ENGLISH), inputs(Optional.of(Measured.of(130, Units.MILLIMETRE)), parts))
+                .results();
+        assertThat(far.whatIf().get(0).part()).isEqualTo("wing");
+        assertThat(far.findings().get(0).text()).contains("Moving 'pack' ").doesNotContain("wing");
+    }
+
+    private static Ledger.PartLine grouped(String name, String group, double grams, double x) {
+        var ungrouped = part(name, Measured.of(grams, 1, Units.GRAM), Measured.of(x, 1, Units.MILLIMETRE), 0);
+        return new Ledger.PartLine(
+                name,
+                group,
+                ungrouped.mass(),
+                ungrouped.x(),
+                ungrouped.y(),
+                ungrouped.z(),
+                ungrouped.length(),
+                ungrouped.width(),
+                ungrouped.height());
+    }
+
     private static String remedy(Optional<Measured<Length>> target, String mayMove, Optional<Planform> shape)
             throws UnsuitableInput {
         return LedgerAnswer.of(
