@@ -22,6 +22,8 @@ import planewright.api.figure.Point;
 public final class DrawingPicture {
     private static final double SIGN = 7;
     private static final double MARGIN = 26;
+    private static final double TITLE_BASE = 18;
+    private static final double TITLE_HEIGHT = 23;
     private static final double MM_PER_POINT = 25.4 / 72;
 
     /** A line to cut along, mm. */
@@ -65,7 +67,7 @@ public final class DrawingPicture {
         place.translate(inner.getCenterX(), inner.getCenterY());
         place.scale(scale, -scale);
         place.translate(-bounds.getCenterX(), -bounds.getCenterY());
-        var picture = new DrawingPicture(own, place, colours, 1, 1.1, area);
+        var picture = new DrawingPicture(own, place, colours, 1, 1.1, belowTitle(area));
         picture.layers(drawing);
         picture.scaleBar(area, scale);
         own.dispose();
@@ -298,12 +300,17 @@ public final class DrawingPicture {
         return length >= 5 * power ? 5 * power : length >= 2 * power ? 2 * power : power;
     }
 
+    private static Rectangle2D belowTitle(Rectangle2D area) {
+        double title = Math.min(TITLE_HEIGHT, area.getHeight());
+        return new Rectangle2D.Double(area.getX(), area.getY() + title, area.getWidth(), area.getHeight() - title);
+    }
+
     private static void title(Drawing drawing, Graphics2D g, Rectangle2D area, FigureColours colours) {
         g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
         var font = colours.font().deriveFont(Font.BOLD, 12f);
         g.setFont(font);
         g.setColor(colours.ink());
         double width = g.getFontMetrics().stringWidth(drawing.title());
-        g.drawString(drawing.title(), (float) (area.getCenterX() - width / 2), (float) (area.getY() + 18));
+        g.drawString(drawing.title(), (float) (area.getCenterX() - width / 2), (float) (area.getY() + TITLE_BASE));
     }
 }

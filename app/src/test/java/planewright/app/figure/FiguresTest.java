@@ -113,6 +113,29 @@ class FiguresTest {
     }
 
     @Test
+    void wordsOfADrawingLeaveItsTitleAlone() {
+        assertThat(titleOf("")).isEqualTo(titleOf("datum: wing leading edge at the centre line"));
+    }
+
+    /** What stands where the title is, of a drawing that has a mark at its very top. */
+    private static int[] titleOf(String label) {
+        var image = new BufferedImage(500, 400, BufferedImage.TYPE_INT_RGB);
+        var g = image.createGraphics();
+        var mark = new Drawing.Mark(new Point(50, 200), Drawing.Sign.DATUM, label);
+        var drawing = new Drawing(
+                "From above",
+                List.of(
+                        new Drawing.Layer(
+                                Drawing.Use.PART,
+                                List.of(new Drawing.Path(
+                                        List.of(new Point(0, 0), new Point(50, 200), new Point(100, 0)), true))),
+                        new Drawing.Layer(Drawing.Use.MARK, List.of(mark))));
+        DrawingPicture.paint(drawing, g, new Rectangle2D.Double(0, 0, 500, 400), COLOURS);
+        g.dispose();
+        return image.getRGB(0, 0, 500, 22, null, 0, 500);
+    }
+
+    @Test
     void boundsCoverDiscsAndAreNeverWithoutSize() {
         var disc = new Drawing(
                 "d",
