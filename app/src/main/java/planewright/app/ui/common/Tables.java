@@ -44,4 +44,14 @@ public final class Tables {
             table.getColumnModel().getColumn(column).setPreferredWidth(Math.max(LEAST, Math.min(MOST, widest + EDGE)));
         }
     }
+
+    /** Where room is short the last column alone gives way, the others stay whole. */
+    public static void fitButLast(JTable table) {
+        fit(table);
+        for (int column = 0; column < table.getColumnCount() - 1; column++) {
+            var whole = table.getColumnModel().getColumn(column);
+            whole.setMinWidth(whole.getPreferredWidth());
+        }
+        table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
+    }
 }

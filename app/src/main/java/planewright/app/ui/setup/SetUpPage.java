@@ -200,8 +200,7 @@ public final class SetUpPage extends JPanel {
                 };
         history.setName("set-up-history");
         history.getAccessibleContext().setAccessibleName(Texts.SET_UP_HISTORY.text(value.name(), rows.length));
-        Tables.fit(history);
-        history.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
+        Tables.fitButLast(history);
         return history;
     }
 
