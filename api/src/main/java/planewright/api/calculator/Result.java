@@ -19,6 +19,14 @@ public @interface Result {
     /** {@return a sentence on how to read it} */
     String help() default "";
 
+    /** {@return the heading that it stands under, apart from the main figures; empty for a main figure} */
+    String under() default "";
+
+    /**
+     * {@return the component that holds the other end of a range that begins with this one; both are shown as one, {@code 20 mm to 30 mm}}
+     */
+    String upTo() default "";
+
     /** {@return UCUM code of the unit it is shown in; needed for a quantity} */
     String unit() default "";
 }

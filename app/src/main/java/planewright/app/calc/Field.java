@@ -21,7 +21,8 @@ import planewright.api.calculator.Language;
  * @param choices the words of a choice, or those offered for a text
  * @param row what each row holds; of rows only
  * @param from where in the journal it can be taken from; empty for nowhere and for results
- * @param under the heading of the form it belongs under; may be empty
+ * @param under the heading that it belongs under; may be empty
+ * @param upTo the component that holds the other end of a range; of results only, may be empty
  * @param language in which label, help, heading and choices are told
  * @param type the component's Java type without {@code Optional} or {@code List}
  */
@@ -38,6 +39,7 @@ public record Field(
         Optional<Shape> row,
         Optional<From> from,
         String under,
+        String upTo,
         Language language,
         Class<?> type) {
     /** The same in another language. */
@@ -55,6 +57,7 @@ public record Field(
                 row.map(shape -> shape.in(other)),
                 from,
                 under.isEmpty() ? under : other.say(under),
+                upTo,
                 other,
                 type);
     }

@@ -2,8 +2,13 @@ package planewright.app.calc;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Chart;
@@ -45,8 +50,9 @@ public record ResultView(
      * @param text what it came to, in the figures that are of use
      * @param exact the same in more figures, where there are more
      * @param help how to read it; may be empty
+     * @param under the heading it stands under; empty for a main figure
      */
-    public record Value(String label, String text, Optional<String> exact, String help) {}
+    public record Value(String label, String text, Optional<String> exact, String help, String under) {}
 
     /** Rows of texts under headings; {@code numeric} tells which columns hold quantities. */
     public record Table(String title, List<String> headings, List<Boolean> numeric, List<List<String>> rows) {}
@@ -61,10 +67,24 @@ public record ResultView(
                 new ArrayList<>(),
                 new ArrayList<>(),
                 new ArrayList<>());
-        for (var field : described.results().fields()) {
-            present(RecordJson.component(answered.results(), field.name())).ifPresent(value -> view.add(field, value));
+        var fields = described.results().fields();
+        var ends = fields.stream().map(Field::upTo).collect(Collectors.toSet());
+        for (var field : fields) {
+            if (!ends.contains(field.name())) {
+                present(RecordJson.component(answered.results(), field.name()))
+                        .ifPresent(value -> view.add(field, value, answered.results()));
+            }
         }
         return view;
+    }
+
+    /** Single values by the headings they stand under, main figures first. */
+    public Map<String, List<Value>> byHeading() {
+        var all = new LinkedHashMap<String, List<Value>>();
+        all.put("", new ArrayList<>());
+        values.forEach(value ->
+                all.computeIfAbsent(value.under(), heading -> new ArrayList<>()).add(value));
+        return all;
     }
 
     /** A value as a builder reads it; empty for an absent one. */
@@ -91,9 +111,10 @@ public record ResultView(
         return value instanceof Optional<?> optional ? optional : Optional.ofNullable(value);
     }
 
-    private void add(Field field, Object value) {
+    private void add(Field field, Object value, Record results) {
         switch (field.kind()) {
-            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME, CALENDAR -> values.add(value(field, value));
+            case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME, CALENDAR ->
+                values.add(value(field, value, results));
             case OUTLINE -> drawings.add(((Outline) value).drawing(field.label(), FINE_ENOUGH));
             case PICTURE -> pictures.add(Shelved.record((Picture) value));
             case ROWS -> tables.add(table(field, (List<?>) value));
@@ -108,15 +129,25 @@ public record ResultView(
         }
     }
 
-    private static Value value(Field field, Object value) {
-        var text = text(field, value);
+    private static Value value(Field field, Object value, Record results) {
+        var end = field.upTo().isEmpty() ? Optional.empty() : present(RecordJson.component(results, field.upTo()));
+        UnaryOperator<String> range = end.isEmpty()
+                ? begin -> begin
+                : begin -> field.language().say("{0} to {1}", begin, text(field, end.get()));
+        var text = range.apply(text(field, value));
         var exact = Optional.of(field)
                 .filter(each -> each.kind() == Kind.QUANTITY)
-                .map(each -> QuantityText.show(
-                        QuantityText.in((Measured<?>) value, each.unit().orElseThrow()),
-                        each.language().locale()))
+                .map(each -> Stream.concat(Stream.of(value), end.stream())
+                        .map(shown -> exact(each, shown))
+                        .collect(Collectors.joining(", ")))
                 .filter(figures -> !figures.equals(text));
-        return new Value(field.label(), text, exact, field.help());
+        return new Value(field.label(), text, exact, field.help(), field.under());
+    }
+
+    private static String exact(Field field, Object value) {
+        return QuantityText.show(
+                QuantityText.in((Measured<?>) value, field.unit().orElseThrow()),
+                field.language().locale());
     }
 
     private static List<Drawing.Shape> shapes(List<Drawing.Path> outlines) {

@@ -53,7 +53,20 @@ final class ShapeReader {
             }
             fields.add(result(component, result));
         }
+        for (var field : fields) {
+            if (!field.upTo().isEmpty() && fields.stream().noneMatch(other -> isEnd(field, other))) {
+                throw new Faulty(type.getSimpleName() + "." + field.name() + " runs up to '" + field.upTo()
+                        + "', which is no quantity of its unit");
+            }
+        }
         return new Shape(type, fields);
+    }
+
+    private static boolean isEnd(Field begin, Field other) {
+        return other.name().equals(begin.upTo())
+                && begin.kind() == Kind.QUANTITY
+                && other.kind() == Kind.QUANTITY
+                && other.unit().equals(begin.unit());
     }
 
     /** The word of a constant: {@code main wheels} for {@code MAIN_WHEELS}. */
@@ -80,6 +93,7 @@ final class ShapeReader {
                 row(value, true),
                 Optional.of(input.from()).filter(from -> from.value() != From.Place.NOWHERE),
                 input.under(),
+                "",
                 Language.ENGLISH,
                 value.type());
     }
@@ -98,7 +112,8 @@ final class ShapeReader {
                 choices(value.type()),
                 row(value, false),
                 Optional.empty(),
-                "",
+                result.under(),
+                result.upTo(),
                 Language.ENGLISH,
                 value.type());
     }

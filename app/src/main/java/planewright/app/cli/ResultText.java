@@ -11,11 +11,17 @@ record ResultText(Desk desk) {
         var out = desk.out();
         out.println(described.question() + (build.isEmpty() ? "" : "  " + build));
         out.println();
-        desk.table(
-                List.of(false, true),
-                view.values().stream()
-                        .map(value -> List.of(value.label(), value.text()))
-                        .toList());
+        view.byHeading().forEach((heading, values) -> {
+            if (!heading.isEmpty()) {
+                out.println();
+                out.println(heading);
+            }
+            desk.table(
+                    List.of(false, true),
+                    values.stream()
+                            .map(value -> List.of(value.label(), value.text()))
+                            .toList());
+        });
         if (!view.findings().isEmpty()) {
             out.println();
         }

@@ -62,12 +62,8 @@ public final class Sheets {
         var blocks = new ArrayList<Sheet.Block>();
         blocks.add(new Sheet.Heading(1, described.title()));
         blocks.add(new Sheet.Paragraph(described.question()));
-        blocks.add(new Sheet.Table(
-                List.of(PrintWords.say("Result"), PrintWords.say("Value")),
-                List.of(false, true),
-                view.values().stream()
-                        .map(value -> List.of(value.label(), value.text()))
-                        .toList()));
+        var values = view.byHeading();
+        blocks.add(values(PrintWords.say("Result"), values.remove("")));
         view.findings()
                 .forEach(finding -> blocks.add(
                         new Sheet.Remark(PrintWords.say(finding.grade().word()), finding.text())));
@@ -79,6 +75,7 @@ public final class Sheets {
             blocks.add(new Sheet.Heading(2, table.title()));
             blocks.add(new Sheet.Table(table.headings(), table.numeric(), table.rows()));
         }
+        values.forEach((heading, aside) -> blocks.add(values(heading, aside)));
         inputs(described, answered, origins, blocks);
         lines(PrintWords.say("Cautions"), described.cautions(), blocks);
         lines(PrintWords.say("Sources"), List.of(described.about().sources()), blocks);
@@ -103,6 +100,15 @@ public final class Sheets {
 
     private static String title(Described described, String build) {
         return described.title() + (build.isEmpty() ? "" : " · " + build);
+    }
+
+    private static Sheet.Table values(String heading, List<ResultView.Value> values) {
+        return new Sheet.Table(
+                List.of(heading, PrintWords.say("Value")),
+                List.of(false, true),
+                values.stream()
+                        .map(value -> List.of(value.label(), value.text()))
+                        .toList());
     }
 
     private static void inputs(

@@ -162,7 +162,8 @@ final class Fields {
         try {
             return maker.make();
         } catch (IllegalArgumentException | ClassCastException refused) {
-            throw new Unreadable("field '" + path + name + "': " + refused.getMessage());
+            var place = (path + name).replaceFirst("\\.$", "");
+            throw new Unreadable((place.isEmpty() ? "" : "field '" + place + "': ") + refused.getMessage());
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import planewright.api.calculator.InputProblem;
 import planewright.api.calculator.UnsuitableInput;
+import planewright.api.journal.JournalReader;
 import planewright.api.journal.Planform;
 import planewright.api.journal.Planform.Panel;
 import planewright.api.journal.Planform.Surface;
@@ -238,6 +239,16 @@ final class BalanceRangeChecks {
                     words.say("not in the shape"),
                     planform.surfaces().stream().map(Surface::name).collect(Collectors.joining(", ")),
                     words.say("Write its name as in the shape"));
+        } else if (planform.surfaces().stream()
+                        .filter(each -> JournalReader.sameName(each.name(), name))
+                        .count()
+                > 1) {
+            refusals.add(
+                    input,
+                    words.say("surface '{0}'", name),
+                    words.say("a name that several surfaces of the shape bear"),
+                    words.say("one for each surface"),
+                    words.say("Give each of them a name of its own in the shape"));
         }
         return surface;
     }

@@ -18,7 +18,11 @@ import planewright.api.quantity.Units.Density;
 
 /** What comes out of {@link BalanceRange}. */
 public record BalanceRangeResults(
-        @Result(label = "Balance from", help = "Nose-heavy end of the range, aft of the datum.", unit = "mm")
+        @Result(
+                label = "Balance from",
+                help = "From the nose-heavy to the tail-heavy end of the range, aft of the datum.",
+                upTo = "balanceTo",
+                unit = "mm")
         Measured<Length> balanceFrom,
 
         @Result(label = "Balance to", help = "Tail-heavy end of the range.", unit = "mm")
@@ -89,20 +93,37 @@ public record BalanceRangeResults(
         @Result(label = "Neutral point in the mean chord", unit = "%")
         Measured<Dimensionless> neutralShare,
 
-        @Result(label = "Moved by the bodies", help = "Part of the neutral point; forward is −.", unit = "mm")
+        @Result(
+                label = "Moved by the bodies",
+                under = BalanceRangeResults.ASIDE,
+                help = "Part of the neutral point; forward is −.",
+                unit = "mm")
         Measured<Length> bodyShift,
 
-        @Result(label = "Error of the lattice", help = "Part of the ± of the neutral point.", unit = "mm")
+        @Result(
+                label = "Error of the lattice",
+                under = BalanceRangeResults.ASIDE,
+                help = "Part of the ± of the neutral point.",
+                unit = "mm")
         Measured<Length> latticeError,
 
-        @Result(label = "Lift slope", help = "Lift coefficient gained per radian of incidence.", unit = "1")
+        @Result(
+                label = "Lift slope",
+                under = BalanceRangeResults.ASIDE,
+                help = "Lift coefficient gained per radian of incidence.",
+                unit = "1")
         Measured<Dimensionless> liftSlope,
 
-        @Result(label = "Span efficiency", help = "1 is the least induced drag of one flat wing.", unit = "1")
+        @Result(
+                label = "Span efficiency",
+                under = BalanceRangeResults.ASIDE,
+                help = "1 is the least induced drag of one flat wing.",
+                unit = "1")
         Measured<Dimensionless> spanEfficiency,
 
         @Result(
                 label = "Incidence of no lift",
+                under = BalanceRangeResults.ASIDE,
                 help = "Of the datum line, by twist, settings and sections.",
                 unit = "deg")
         Measured<Angle> zeroLift,
@@ -123,6 +144,8 @@ public record BalanceRangeResults(
 
         @Result(label = "Lattices") List<LatticeLine> lattices,
         @Result(label = "For the journal") List<Proposal> proposals) {
+    private static final String ASIDE = "Behind the figures";
+
     /** Measures of one surface. */
     public record SurfaceLine(
             @Result(label = "Surface") String surface,

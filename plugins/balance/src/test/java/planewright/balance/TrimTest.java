@@ -261,6 +261,17 @@ class TrimTest {
     }
 
     @Test
+    void aNameThatSeveralSurfacesBearIsRefusedWhereItIsMeant() throws Exception {
+        var above = new Surface(WING.name(), WING.x(), WING.y(), 0.5, WING.mirrored(), WING.panels());
+        assertThatThrownBy(() -> new Shapes(WING, above)
+                        .control("ailerons", "wing", Role.AILERON, 0, 100, 75)
+                        .results())
+                .isInstanceOf(UnsuitableInput.class)
+                .hasMessageContaining("several surfaces");
+        assertThat(new Shapes(WING, above).results().surfaces()).hasSize(2);
+    }
+
+    @Test
     void sectionsThatCannotBeAreRefused() {
         assertThatThrownBy(() -> new Shapes(WING, FIN)
                         .section("wing", 0, 0, 0, 1)

@@ -129,7 +129,8 @@ final class Translations {
             Stream.concat(
                             Stream.ofNullable(input)
                                     .flatMap(each -> Stream.of(each.label(), each.help(), each.under())),
-                            Stream.ofNullable(result).flatMap(each -> Stream.of(each.label(), each.help())))
+                            Stream.ofNullable(result)
+                                    .flatMap(each -> Stream.of(each.label(), each.help(), each.under())))
                     .filter(text -> !text.isEmpty())
                     .forEach(texts::add);
             var content = Records.content(component);

@@ -7,14 +7,19 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.api.journal.Planform;
+import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.UserFolders;
 
@@ -117,6 +122,37 @@ class PlanformPageTest {
                     return text;
                 }))
                 .isEqualTo(typed);
+    }
+
+    @Test
+    void twoSurfacesOnEachOtherAreNamedUntilOneIsRemoved() throws Exception {
+        var wing = new Planform.Surface("wing", 0, 0, 0, true, List.of(new Planform.Panel(0.2, 0.15, 0.6, 0.1, 0, 0)));
+        var second = new Planform.Surface("second wing", 0.05, 0, 0, true, wing.panels());
+        try (var opened = JournalFolder.open(journal, user)) {
+            opened.journal()
+                    .apply(Edit.add(
+                            "begin",
+                            BuildRecord.begin("Teal", LocalDate.of(2026, 11, 1))
+                                    .withPlanform(new Planform(List.of(wing, second), List.of()))));
+        }
+        try (var window = OpenWindow.on(journal, user)) {
+            window.build("Teal");
+            window.page("Planform");
+            Hands.waitUntil(
+                    "why there is no balance point",
+                    () -> Hands.all(JTextArea.class).stream()
+                            .anyMatch(area -> "planform-why".equals(area.getName())
+                                    && area.getText().contains("‘wing’ and ‘second wing’ lie on each other")));
+            JTable surfaces = Hands.find(JTable.class, "planform-surfaces");
+            Hands.onEventThread(() -> {
+                surfaces.setRowSelectionInterval(1, 1);
+                return surfaces;
+            });
+            Hands.click("remove-surface");
+            Hands.waitUntil(
+                    "nothing is wrong any more",
+                    () -> Hands.all(Component.class).stream().noneMatch(each -> "planform-why".equals(each.getName())));
+        }
     }
 
     private static String description(String field) {

@@ -1,5 +1,6 @@
 package planewright.app.ui.calc;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.EventQueue;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -33,10 +34,9 @@ import planewright.app.ui.plugins.PluginsPage;
 /** A calculator: inputs at the left, its answer at the right, recomputed while one types where it is quick. */
 public final class CalcPage extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final int FORM_WIDTH = 500;
-    private static final double FORM_SHARE = 0.5;
+    private static final int FORM_LEAST = 340;
     /** An answer that has less than the rest of the width cannot be read. */
-    private static final double FORM_MOST = 0.6;
+    private static final double FORM_MOST = 0.5;
 
     private static final String CALCULATOR = "calculator";
     private static final String PLUGINS = "plugins";
@@ -48,6 +48,7 @@ public final class CalcPage extends JPanel {
     private final JComboBox<Described> choice = new JComboBox<>();
     private final Column left = new Column(10, 10);
     private final Column right = new Column(10, 10);
+    private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
     private final JButton run;
     private final JButton stop;
     private final JLabel progress = new JLabel(" ");
@@ -57,6 +58,7 @@ public final class CalcPage extends JPanel {
     private transient Optional<String> shownBuild = Optional.empty();
     private transient AtomicBoolean stopped = new AtomicBoolean();
     private boolean filling;
+    private int formWidth = -1;
     private boolean pluginsMade;
 
     public CalcPage(Workroom room) {
@@ -68,15 +70,12 @@ public final class CalcPage extends JPanel {
         stop = Buttons.of("stop", Texts.STOP.text(), () -> stopped.set(true));
         var page = new JPanel(new MigLayout("insets 8 0 0 0, gap 6, fill", "[grow,fill]", "[][grow,fill]"));
         page.add(bar(), "wmin 0, wrap");
-        var split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, left.scrolled(), right.scrolled());
-        split.setDividerLocation(FORM_WIDTH);
-        split.setResizeWeight(FORM_SHARE);
+        split.setLeftComponent(left.scrolled());
+        split.setRightComponent(right.scrolled());
         split.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
-                if (split.getDividerLocation() > split.getWidth() * FORM_MOST) {
-                    split.setDividerLocation(FORM_SHARE);
-                }
+                makeRoom();
             }
         });
         split.setContinuousLayout(true);
@@ -93,6 +92,20 @@ public final class CalcPage extends JPanel {
         room.program().onPlugins(() -> EventQueue.invokeLater(this::find));
         WhenShown.refresh(this, room, this::journalChanged);
         room.onCalculatorWanted(this::choose);
+    }
+
+    /** The form is as wide as its tables want, unless somebody has drawn it to another width. */
+    private void makeRoom() {
+        int most = (int) (split.getWidth() * FORM_MOST);
+        if (most > 0
+                && (split.getDividerLocation() == formWidth || split.getDividerLocation() > most || formWidth < 0)) {
+            formWidth = Math.min(
+                    most,
+                    Math.max(
+                            UIScale.scale(FORM_LEAST),
+                            form.map(InputForm::wanted).orElse(0)));
+            split.setDividerLocation(formWidth);
+        }
     }
 
     private JPanel bar() {
@@ -186,6 +199,7 @@ public final class CalcPage extends JPanel {
         left.removeAll();
         left.add(Words.of(described.question()));
         left.add(made);
+        makeRoom();
         left.revalidate();
         left.repaint();
         run.setVisible(!described.about().quick());

@@ -10,7 +10,6 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTextField;
 import planewright.api.calculator.InputProblem;
-import planewright.api.quantity.Units;
 import planewright.app.calc.Field;
 import planewright.app.calc.InputTexts;
 import planewright.app.calc.Origin;
@@ -23,6 +22,11 @@ import planewright.app.ui.common.Workroom;
 /** The component of one input. */
 interface InputField {
     JComponent component();
+
+    /** How wide it is to be at most, so that all of it is in sight; 0 where any width will do. */
+    default int wanted() {
+        return 0;
+    }
 
     /** Shows what is wrong; nothing where the list is empty. */
     void mark(List<InputProblem> problems);
@@ -57,12 +61,9 @@ interface InputField {
 
     private static InputField text(Field field, JsonNode value, Consumer<JsonNode> edited) {
         var box = new JTextField(InputTexts.text(field, value));
-        var unit = field.unit().map(Units::symbolOf).orElse("");
         box.putClientProperty(
                 "JTextField.placeholderText",
-                field.initial().isEmpty()
-                        ? (field.optional() ? Texts.MAY_BE_EMPTY.text(unit).strip() : unit)
-                        : field.toldInitial());
+                field.initial().isEmpty() ? (field.optional() ? Texts.MAY_BE_EMPTY.text() : "") : field.toldInitial());
         Buttons.onEdit(box, () -> edited.accept(InputTexts.node(box.getText())));
         return plain(box, field);
     }
@@ -102,7 +103,8 @@ interface InputField {
 
     private static InputField plain(JComponent component, Field field) {
         component.setName("input-" + field.name());
-        var help = field.help().isEmpty() ? field.label() : field.help();
+        var help = (field.help().isEmpty() ? field.label() : field.help())
+                + (field.initial().isEmpty() ? "" : " " + Texts.IF_EMPTY.text(field.toldInitial()));
         component.setToolTipText(help);
         return new InputField() {
             @Override

@@ -1,6 +1,10 @@
 package planewright.app.ui.calc;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.formdev.flatlaf.util.UIScale;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +13,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.calculator.InputProblem;
+import planewright.api.quantity.Units;
 import planewright.app.calc.Described;
 import planewright.app.calc.Field;
 import planewright.app.calc.Filled;
@@ -25,6 +30,11 @@ import planewright.app.ui.common.Workroom;
 /** The form of a calculator's inputs, made from its description; each tells where its value came from. */
 final class InputForm extends JPanel {
     private static final long serialVersionUID = 1L;
+    private static final String BESIDE = "[pref!][60:,grow,fill]";
+    private static final String ABOVE = "[60:,grow,fill]";
+    private static final double MOST_OF_WORDS = 0.55;
+    /** Edges of the table, its card and the form, and the bar to scroll it. */
+    private static final int AROUND_A_TABLE = 66;
 
     private final transient Workroom room;
     private final transient ObjectNode inputs;
@@ -42,6 +52,11 @@ final class InputForm extends JPanel {
         setOpaque(false);
         setName("inputs");
         InputTexts.byHeading(described.inputs()).forEach(this::group);
+    }
+
+    /** How wide it is to be, so that its widest table is in sight as a whole, px. */
+    int wanted() {
+        return fields.values().stream().mapToInt(InputField::wanted).max().orElse(0) + UIScale.scale(AROUND_A_TABLE);
     }
 
     /** What is given, as typed. */
@@ -68,13 +83,41 @@ final class InputForm extends JPanel {
     }
 
     private void group(String heading, List<Field> members) {
-        var card =
-                new Card(new MigLayout("insets 0, gap 8 6, fillx, wrap 2", "[:pref:60%,shrinkprio 50][60:,grow,fill]"));
+        var layout = new MigLayout("insets 0, gap 8 6, fillx, wrap 2", BESIDE);
+        var card = new Card(layout);
+        card.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                lay(card, layout);
+            }
+        });
         if (!heading.isEmpty()) {
-            card.add(Look.heading(heading, 1), "span 2");
+            card.add(Look.heading(heading, 1), "spanx");
         }
         members.forEach(field -> row(card, field));
         add(card);
+    }
+
+    /** Words stand above their fields where they would be cut beside them. */
+    private static void lay(JPanel card, MigLayout layout) {
+        int widest = Arrays.stream(card.getComponents())
+                .filter(each -> each instanceof JLabel label && label.getLabelFor() != null)
+                .mapToInt(each -> each.getPreferredSize().width)
+                .max()
+                .orElse(0);
+        var wanted = widest > MOST_OF_WORDS * card.getWidth() ? ABOVE : BESIDE;
+        if (!wanted.equals(layout.getColumnConstraints())) {
+            layout.setLayoutConstraints("insets 0, gap 8 6, fillx, hidemode 3, wrap " + (wanted.equals(ABOVE) ? 1 : 2));
+            layout.setColumnConstraints(wanted);
+            for (var each : card.getComponents()) {
+                if (layout.getComponentConstraints(each) instanceof String told) {
+                    layout.setComponentConstraints(
+                            each,
+                            wanted.equals(ABOVE) ? told.replace("skip 1", "skip 0") : told.replace("skip 0", "skip 1"));
+                }
+            }
+            card.revalidate();
+        }
     }
 
     private void row(JPanel card, Field field) {
@@ -98,12 +141,13 @@ final class InputForm extends JPanel {
             input.component().getAccessibleContext().setAccessibleDescription(field.help());
         }
         if (field.kind() == Kind.ROWS) {
-            card.add(Look.heading(field.label(), 0.95), "span 2");
+            card.add(Look.heading(field.label(), 0.95), "spanx");
             help(card, field);
-            card.add(input.component(), "span 2, growx, wmin 0");
+            card.add(input.component(), "spanx, growx, wmin 0");
             return;
         }
-        var label = new JLabel(field.label());
+        var unit = field.unit().map(Units::symbolOf).orElse("");
+        var label = new JLabel(unit.isEmpty() ? field.label() : field.label() + " (" + unit + ")");
         label.setToolTipText(field.help().isEmpty() ? field.label() : field.label() + ": " + field.help());
         label.setLabelFor(input.component());
         card.add(label, "wmin 0");
@@ -115,7 +159,7 @@ final class InputForm extends JPanel {
 
     private static void help(JPanel card, Field field) {
         if (!field.help().isEmpty()) {
-            card.add(Words.quiet(field.help()), "span 2, growx, wmin 0");
+            card.add(Words.quiet(field.help()), "spanx, growx, wmin 0");
         }
     }
 

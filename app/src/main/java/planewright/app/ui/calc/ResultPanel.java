@@ -53,6 +53,9 @@ final class ResultPanel extends JPanel {
     private final transient BuildRecord build;
     private final transient Outcome.Answered answered;
     private final transient Map<String, Origin> origins;
+    private static final double MAIN = 1.5;
+    private static final double OTHERS = 1.05;
+
     private final transient Map<Proposal, JCheckBox> proposals = new LinkedHashMap<>();
 
     ResultPanel(
@@ -77,12 +80,17 @@ final class ResultPanel extends JPanel {
         }
         view.charts().forEach(chart -> add(framed(FigureView.of(chart))));
         view.tables().stream().filter(table -> !table.rows().isEmpty()).forEach(table -> add(new TableCard(table)));
+        view.byHeading().forEach((heading, values) -> {
+            if (!heading.isEmpty()) {
+                add(aside(heading, values));
+            }
+        });
         add(about());
     }
 
     private Card answer(ResultView view) {
         var card = new Card(new Stack(10));
-        card.add(values(view.values()));
+        card.add(values(view.byHeading().get(""), MAIN));
         view.findings().forEach(finding -> card.add(finding(finding)));
         if (!view.proposals().isEmpty()) {
             card.add(Look.quiet(Texts.PROPOSED.text()));
@@ -110,20 +118,27 @@ final class ResultPanel extends JPanel {
         return card;
     }
 
-    private static JPanel values(List<ResultView.Value> values) {
+    private static Card aside(String heading, List<ResultView.Value> values) {
+        var card = new Card(new Stack(6));
+        card.add(Look.heading(heading, 1));
+        card.add(values(values, 1));
+        return card;
+    }
+
+    private static JPanel values(List<ResultView.Value> values, double size) {
         var grid = new JPanel(new Pairs(3));
         grid.setOpaque(false);
-        boolean first = true;
+        double shown = size;
         for (var value : values) {
             var label = Words.quiet(value.label());
-            var text = Look.sized(new JLabel(value.text()), first ? 1.5 : 1.05, Font.BOLD);
+            var text = Look.sized(new JLabel(value.text()), shown, Font.BOLD);
             text.setName("value-" + value.label());
             text.getAccessibleContext().setAccessibleName(value.label() + " " + value.text());
             text.setToolTipText(value.exact().orElse(value.help().isEmpty() ? null : value.help()));
             label.setToolTipText(value.help().isEmpty() ? null : value.help());
             grid.add(label);
             grid.add(text);
-            first = false;
+            shown = Math.min(shown, OTHERS);
         }
         return grid;
     }

@@ -28,6 +28,8 @@ import planewright.app.calc.InputTexts;
 import planewright.app.calc.Kind;
 import planewright.app.calc.Origin;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.ContextMenu;
+import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
@@ -71,16 +73,26 @@ final class RowsField implements InputField {
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
         Tables.fit(table);
         panel.add(new JScrollPane(table), "wrap, wmin 0");
-        panel.add(
-                Buttons.plain("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow),
-                "split 2, growx 0, alignx left");
-        panel.add(Buttons.plain("remove-row-" + field.name(), Texts.REMOVE.text(), this::removeRow), "growx 0, pushx");
+        var more = Buttons.with(Icons.ADD, Buttons.of("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow));
+        var fewer = Buttons.with(
+                Icons.REMOVE, Buttons.of("remove-row-" + field.name(), Texts.REMOVE.text(), this::removeRow));
+        var buttons = new JPanel(new MigLayout("insets 0, gap 6"));
+        buttons.setOpaque(false);
+        buttons.add(more);
+        buttons.add(fewer);
+        panel.add(buttons);
+        ContextMenu.on(table, more, fewer);
         size();
     }
 
     @Override
     public JComponent component() {
         return panel;
+    }
+
+    @Override
+    public int wanted() {
+        return table.getPreferredSize().width;
     }
 
     @Override

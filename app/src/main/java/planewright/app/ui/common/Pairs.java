@@ -24,6 +24,11 @@ public final class Pairs implements LayoutManager {
         this.gap = gap;
     }
 
+    /** Words that would get less than half of what they need stand above what belongs to them. */
+    private static boolean isStacked(Container parent) {
+        return 2 * left(parent) < longest(parent);
+    }
+
     @Override
     public Dimension preferredLayoutSize(Container parent) {
         int words = words(parent);
@@ -31,7 +36,8 @@ public final class Pairs implements LayoutManager {
         for (int row = 0; row < rows(parent); row++) {
             height += gap + height(parent, row, words);
         }
-        return new Dimension(words + BETWEEN + widest(parent), Math.max(0, height));
+        int wide = isStacked(parent) ? Math.max(words, widest(parent)) : words + BETWEEN + widest(parent);
+        return new Dimension(wide, Math.max(0, height));
     }
 
     @Override
@@ -48,8 +54,13 @@ public final class Pairs implements LayoutManager {
             var value = parent.getComponent(2 * row + 1);
             int high = Stack.heightAt(label, words);
             var size = value.getPreferredSize();
-            label.setBounds(0, y + below(value, size, label, words, high), words, high);
-            value.setBounds(words + BETWEEN, y, size.width, size.height);
+            if (isStacked(parent)) {
+                label.setBounds(0, y, words, high);
+                value.setBounds(0, y + high, Math.min(size.width, parent.getWidth()), size.height);
+            } else {
+                label.setBounds(0, y + below(value, size, label, words, high), words, high);
+                value.setBounds(words + BETWEEN, y, size.width, size.height);
+            }
             y += height(parent, row, words) + gap;
         }
     }
@@ -70,12 +81,22 @@ public final class Pairs implements LayoutManager {
 
     /** The width of the words: what the longest needs, or what is left. */
     private static int words(Container parent) {
-        int width = parent.getWidth() > 0 ? parent.getWidth() : BEFORE_FIRST_LAYOUT;
-        int longest = IntStream.range(0, rows(parent))
+        return isStacked(parent) ? width(parent) : Math.min(longest(parent), left(parent));
+    }
+
+    private static int longest(Container parent) {
+        return IntStream.range(0, rows(parent))
                 .map(row -> Words.onOneLine((JTextArea) parent.getComponent(2 * row)))
                 .max()
                 .orElse(0);
-        return Math.max(0, Math.min(longest, width - BETWEEN - widest(parent)));
+    }
+
+    private static int left(Container parent) {
+        return Math.max(0, width(parent) - BETWEEN - widest(parent));
+    }
+
+    private static int width(Container parent) {
+        return parent.getWidth() > 0 ? parent.getWidth() : BEFORE_FIRST_LAYOUT;
     }
 
     /** The width of what belongs to the words. */
@@ -91,6 +112,9 @@ public final class Pairs implements LayoutManager {
         var value = parent.getComponent(2 * row + 1);
         int high = Stack.heightAt(label, words);
         var size = value.getPreferredSize();
+        if (isStacked(parent)) {
+            return high + size.height;
+        }
         return Math.max(size.height, below(value, size, label, words, high) + high);
     }
 

@@ -29,8 +29,8 @@ import planewright.app.ui.planform.Tall;
 public final class PartsPage extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int MASS = 2;
-    private static final int LEAST = 460;
-    private static final double DRAWING_SHARE = 0.6;
+    private static final int LEAST = 520;
+    private static final double DRAWING_SHARE = 0.45;
 
     private final transient Workroom room;
     private final PartsModel model;

@@ -6,7 +6,9 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.function.Consumer;
 import planewright.api.journal.Planform;
 import planewright.app.ui.common.Background;
+import planewright.app.ui.common.Texts;
 import planewright.shared.lattice.BalanceBand;
+import planewright.shared.lattice.Overlap;
 import planewright.shared.planform.MarginBand;
 
 /**
@@ -15,16 +17,28 @@ import planewright.shared.planform.MarginBand;
  */
 final class LiveBalance {
     private final Background background;
-    private final Consumer<Optional<BalanceBand>> answered;
+    private final Consumer<Answer> answered;
     private final Consumer<Throwable> failed;
     private final AtomicReference<Question> newest = new AtomicReference<>();
     private boolean atWork;
 
     /**
+     * Where a shape should balance.
+     *
+     * @param band empty where it cannot be told
+     * @param why it cannot, for the builder; empty where it can
+     */
+    record Answer(Optional<BalanceBand> band, String why) {
+        static Answer none(String why) {
+            return new Answer(Optional.empty(), why);
+        }
+    }
+
+    /**
      * @param answered hears of answers on the event thread; of none where the shape has none
      * @param failed hears there of what should not happen
      */
-    LiveBalance(Background background, Consumer<Optional<BalanceBand>> answered, Consumer<Throwable> failed) {
+    LiveBalance(Background background, Consumer<Answer> answered, Consumer<Throwable> failed) {
         this.background = background;
         this.answered = answered;
         this.failed = failed;
@@ -49,14 +63,14 @@ final class LiveBalance {
         atWork = true;
         background.run(() -> answer(question), answer -> done(question, answer), failure -> {
             failed.accept(failure);
-            done(question, Optional.empty());
+            done(question, Answer.none(Texts.PLANFORM_NO_RANGE.text()));
         });
     }
 
-    private void done(Question question, Optional<BalanceBand> answer) {
+    private void done(Question question, Answer answer) {
         atWork = false;
         boolean last = question.equals(newest.get());
-        if (last || answer.isPresent()) {
+        if (last || answer.band().isPresent()) {
             answered.accept(answer);
         }
         if (!last) {
@@ -64,18 +78,25 @@ final class LiveBalance {
         }
     }
 
-    private Optional<BalanceBand> answer(Question question) {
+    private Answer answer(Question question) {
         try {
+            var overlap = Overlap.first(question.shape);
+            if (overlap.isPresent()) {
+                return Answer.none(Texts.PLANFORM_OVERLAP.text(
+                        overlap.get().one(), overlap.get().other()));
+            }
             if (!BalanceBand.isFeasible(question.shape)) {
-                return Optional.empty();
+                return Answer.none(Texts.PLANFORM_NO_RANGE.text());
             }
             var margin = MarginBand.usual(question.layout, question.shape);
-            return Optional.of(
-                    question.quick
-                            ? BalanceBand.first(question.shape, margin)
-                            : BalanceBand.settled(question.shape, margin, step -> giveWay(question)));
+            return new Answer(
+                    Optional.of(
+                            question.quick
+                                    ? BalanceBand.first(question.shape, margin)
+                                    : BalanceBand.settled(question.shape, margin, step -> giveWay(question))),
+                    "");
         } catch (ArithmeticException | IllegalArgumentException | CancellationException none) {
-            return Optional.empty();
+            return Answer.none(Texts.PLANFORM_NO_RANGE.text());
         }
     }
 

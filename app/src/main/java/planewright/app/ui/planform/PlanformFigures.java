@@ -65,7 +65,7 @@ final class PlanformFigures extends JPanel {
         range.setToolTipText(band.map(BalanceBand::margin)
                 .map(margin ->
                         Texts.PLANFORM_RANGE_HINT.text(Lengths.percent(margin.from()), Lengths.percent(margin.to())))
-                .orElseGet(Texts.PLANFORM_NO_RANGE::text));
+                .orElse(null));
         figures.add(range);
         put(figures);
     }

@@ -52,6 +52,7 @@ public final class PlanformPage extends JPanel {
     private final transient LiveBalance live;
     private final PlanformView view;
     private final PlanformFigures figures;
+    private final JTextArea why = Words.problem();
     private final JTextArea holding = Words.quiet(Texts.PLANFORM_HINT.text());
     private final JComboBox<Double> snap = new JComboBox<>();
     private final JComboBox<Sight> sight = new JComboBox<>(Sight.values());
@@ -115,14 +116,16 @@ public final class PlanformPage extends JPanel {
     }
 
     private JScrollPane page() {
-        var page = new Tall(new MigLayout("insets 10, gap 8, fill", "[grow,fill]", "[][grow,fill]"));
-        page.add(figures, "wmin 0, wrap");
+        var page = new Tall(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][grow,fill]"));
+        page.add(figures, "cell 0 0, wmin 0");
+        page.add(why, "cell 0 1, wmin 0");
+        why.setName("planform-why");
         split.setLeftComponent(drawing());
         split.setRightComponent(beside());
         split.setBorder(BorderFactory.createEmptyBorder());
         split.setContinuousLayout(true);
         split.setResizeWeight(DRAWING_SHARE);
-        page.add(split, "wmin 0, hmin 0");
+        page.add(split, "cell 0 2, wmin 0, hmin 0");
         page.setLeast(LOW);
         page.addComponentListener(new ComponentAdapter() {
             @Override
@@ -235,6 +238,7 @@ public final class PlanformPage extends JPanel {
             shown = id;
             band = Optional.empty();
             asked = Optional.empty();
+            Words.show(why, "");
             List.of(surfaces, sections, controls).forEach(ShapeTable::stop);
             view.fit();
         }
@@ -265,8 +269,9 @@ public final class PlanformPage extends JPanel {
         holding.setText(view.holding().isEmpty() ? Texts.PLANFORM_HINT.text() : view.holding());
     }
 
-    private void answered(Optional<BalanceBand> answer) {
-        band = answer;
+    private void answered(LiveBalance.Answer answer) {
+        band = answer.band();
+        Words.show(why, answer.why());
         draft.shape().ifPresent(shape -> {
             settled = !draft.isTrying() && asked.equals(Optional.of(shape));
             showFigures(shape);
