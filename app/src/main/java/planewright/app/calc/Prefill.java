@@ -22,6 +22,7 @@ import planewright.api.journal.Part;
 import planewright.api.journal.Planform;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
+import planewright.app.journal.Carried;
 import planewright.app.journal.EntryRecord;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.PlanformJson;
@@ -104,7 +105,9 @@ public final class Prefill {
                                     "set-up",
                                     dated.what().name(),
                                     Optional.of(dated.entry().id()),
-                                    language.say("set-up of {0}", day(dated.entry()))));
+                                    language.say(
+                                            Carried.isIn(dated.entry()) ? "carried over {0}" : "set-up of {0}",
+                                            day(dated.entry()))));
                     return written(dated.what().written(), dated.what().value());
                 });
     }

@@ -14,6 +14,7 @@ import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.CarryOver;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.JointRecord;
@@ -122,6 +123,12 @@ class FromJournalTest {
         assertThat(rows.get(1).has("chord")).isFalse();
         assertThat(filled.origins().get("travels[0].distance").said()).isEqualTo("set-up of 14 Mar 2025");
         assertThat(filled.origins().get("travels[0].chord").said()).isEqualTo("measured 14 Apr 2025, rule");
+    }
+
+    @Test
+    void whatWasCarriedOverSaysSo() throws Exception {
+        journal.apply(Edit.add("begin", setUp(MARCH, "balance point", "92 mm").withTags(List.of(CarryOver.TAG))));
+        assertThat(filled().origins().get("targetX").said()).isEqualTo("carried over 14 Mar 2025");
     }
 
     @Test

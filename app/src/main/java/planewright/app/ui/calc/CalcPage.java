@@ -34,7 +34,7 @@ import planewright.app.ui.plugins.PluginsPage;
 /** A calculator: inputs at the left, its answer at the right, recomputed while one types where it is quick. */
 public final class CalcPage extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final int FORM_LEAST = 340;
+    private static final int FORM_LEAST = 420;
     /** An answer that has less than the rest of the width cannot be read. */
     private static final double FORM_MOST = 0.5;
 

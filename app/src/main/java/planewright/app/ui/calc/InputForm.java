@@ -32,7 +32,8 @@ final class InputForm extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final String BESIDE = "[pref!][60:,grow,fill]";
     private static final String ABOVE = "[60:,grow,fill]";
-    private static final double MOST_OF_WORDS = 0.55;
+    /** A quantity with its ± takes this much of a field. */
+    private static final int LEAST_FIELD = 150;
     /** Edges of the table, its card and the form, and the bar to scroll it. */
     private static final int AROUND_A_TABLE = 66;
 
@@ -105,7 +106,9 @@ final class InputForm extends JPanel {
                 .mapToInt(each -> each.getPreferredSize().width)
                 .max()
                 .orElse(0);
-        var wanted = widest > MOST_OF_WORDS * card.getWidth() ? ABOVE : BESIDE;
+        var inside = card.getInsets();
+        int room = card.getWidth() - inside.left - inside.right - widest;
+        var wanted = room < UIScale.scale(LEAST_FIELD) ? ABOVE : BESIDE;
         if (!wanted.equals(layout.getColumnConstraints())) {
             layout.setLayoutConstraints("insets 0, gap 8 6, fillx, hidemode 3, wrap " + (wanted.equals(ABOVE) ? 1 : 2));
             layout.setColumnConstraints(wanted);

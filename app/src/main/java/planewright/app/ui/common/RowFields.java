@@ -1,9 +1,11 @@
 package planewright.app.ui.common;
 
+import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import javax.swing.JButton;
+import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -16,6 +18,7 @@ public final class RowFields extends JPanel {
     private final transient List<Column> columns;
     private final transient Runnable edited;
     private final JPanel fields;
+    private final transient List<JLabel> labels;
     private final transient List<Row> rows = new ArrayList<>();
 
     /**
@@ -43,6 +46,9 @@ public final class RowFields extends JPanel {
         this.name = name;
         this.columns = columns;
         this.edited = edited;
+        labels = columns.stream()
+                .map(column -> Look.sized(Look.quiet(column.label()), 0.88, Font.PLAIN))
+                .toList();
         setOpaque(false);
         fields = new JPanel(new MigLayout(
                 "insets 0, gap 4, fillx, wrap " + (columns.size() + 1),
@@ -51,7 +57,7 @@ public final class RowFields extends JPanel {
         var head = new JPanel(new MigLayout("insets 0", "[]12[]"));
         head.setOpaque(false);
         head.add(Look.heading(heading, 0.95));
-        head.add(Buttons.plain("add-" + name, Texts.ADD_ROW.text(), this::addEmpty));
+        head.add(Buttons.with(Icons.ADD, Buttons.plain("add-" + name, Texts.ADD_ROW.text(), this::addEmpty)));
         add(head, "wrap");
         add(fields, "wmin 0");
     }
@@ -72,12 +78,17 @@ public final class RowFields extends JPanel {
 
     /** Adds a row; Enter in it begins the next. */
     public void add(String id, List<String> texts) {
+        if (rows.isEmpty()) {
+            labels.forEach(label -> fields.add(label, "wmin 40"));
+            fields.add(new JLabel());
+        }
         var made = new ArrayList<JTextField>();
         for (int i = 0; i < columns.size(); i++) {
             var field = Words.named(
                     new JTextField(texts.get(i)),
                     columns.get(i).label(),
                     name + "-" + columns.get(i).name() + "-" + rows.size());
+            field.putClientProperty("JTextField.placeholderText", null);
             Buttons.onEdit(field, edited);
             field.addActionListener(event -> addEmpty());
             made.add(field);
@@ -110,6 +121,9 @@ public final class RowFields extends JPanel {
         rows.remove(row);
         row.fields().forEach(fields::remove);
         fields.remove(row.remove());
+        if (rows.isEmpty()) {
+            fields.removeAll();
+        }
         revalidate();
         repaint();
         edited.run();
