@@ -46,9 +46,7 @@ public final class RowFields extends JPanel {
         this.name = name;
         this.columns = columns;
         this.edited = edited;
-        labels = columns.stream()
-                .map(column -> Look.sized(Look.quiet(column.label()), 0.88, Font.PLAIN))
-                .toList();
+        labels = columns.stream().map(RowFields::label).toList();
         setOpaque(false);
         fields = new JPanel(new MigLayout(
                 "insets 0, gap 4, fillx, wrap " + (columns.size() + 1),
@@ -60,6 +58,12 @@ public final class RowFields extends JPanel {
         head.add(Buttons.with(Icons.ADD, Buttons.plain("add-" + name, Texts.ADD_ROW.text(), this::addEmpty)));
         add(head, "wrap");
         add(fields, "wmin 0");
+    }
+
+    private static JLabel label(Column column) {
+        var label = Look.sized(Look.quiet(column.label()), 0.88, Font.PLAIN);
+        label.setToolTipText(column.label());
+        return label;
     }
 
     /** Adds a row without words and puts the keyboard there. */
