@@ -44,10 +44,10 @@ class BenchRailTest extends InNewJournal {
             begin("Teal");
             write("fin joint contact adhesive 12 h");
             see("hands off until");
-            see("(12 h 0 min to go)");
+            see("(12 h to go)");
             begin("Wigeon");
             write("spar joint laminating epoxy 40 h");
-            see("(40 h 0 min to go)");
+            see("(40 h to go)");
             Hands.waitUntil(
                     "two",
                     () -> Hands.all(javax.swing.AbstractButton.class).stream()
@@ -55,7 +55,7 @@ class BenchRailTest extends InNewJournal {
                                     button.getText() != null && button.getText().equals("Bench (2)")));
 
             clock.advance(Duration.ofHours(11));
-            see("(1 h 0 min to go)");
+            see("(1 h to go)");
             clock.advance(Duration.ofHours(1));
             see("ready since");
             see("Ready: fin joint (Teal)");
@@ -113,6 +113,20 @@ class BenchRailTest extends InNewJournal {
             see("Not before");
             Hands.click("undo");
             see("Brush both sides");
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    @Test
+    void anEarlierJointTellsInTheLogHowLongItWasHeld() throws Exception {
+        var clock = new SetClock(OpenWindow.CLOCK.instant());
+        try (var window = OpenWindow.on(journal, user, clock)) {
+            begin("Teal");
+            write("fin joint contact adhesive 2 h");
+            see("(2 h to go)");
+            clock.advance(Duration.ofHours(3));
+            write("left wing panel 212 g");
+            see("(after 2 h)");
             assertThat(window.frame().isShowing()).isTrue();
         }
     }

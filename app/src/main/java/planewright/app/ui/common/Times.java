@@ -32,13 +32,17 @@ public final class Times {
         return DATE.format(day);
     }
 
-    /** How long it takes: {@code 40 min}, {@code 3 h 5 min}, {@code 2 d 4 h}. */
+    /** How long it takes: {@code 40 min}, {@code 3 h 5 min}, {@code 12 h}, {@code 2 d 4 h}. */
     public static String span(Duration time) {
         if (time.toHours() < 1) {
             return Texts.MINUTES.text(time.toMinutes());
         }
         return time.toHours() < HOURS_TO_COUNT
-                ? Texts.HOURS_MINUTES.text(time.toHours(), time.toMinutesPart())
-                : Texts.DAYS_HOURS.text(time.toDays(), time.toHoursPart());
+                ? span(time.toHours(), Texts.HOURS, time.toMinutesPart(), Texts.HOURS_MINUTES)
+                : span(time.toDays(), Texts.DAYS, time.toHoursPart(), Texts.DAYS_HOURS);
+    }
+
+    private static String span(long whole, Texts alone, int rest, Texts both) {
+        return rest == 0 ? alone.text(whole) : both.text(whole, rest);
     }
 }

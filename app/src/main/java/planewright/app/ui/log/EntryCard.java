@@ -151,15 +151,18 @@ final class EntryCard extends Card {
             words.add(joint.material());
         }
         words.add(Texts.JOINT_FROM.text(WHEN.format(joint.start())));
-        joint.handsOffUntil().ifPresent(end -> words.add(end(Texts.HANDS_OFF, end)));
-        joint.fullyCured().ifPresent(end -> words.add(end(Texts.CURED, end)));
+        joint.handsOffUntil().ifPresent(end -> words.add(end(Texts.HANDS_OFF, joint.start(), end)));
+        joint.fullyCured().ifPresent(end -> words.add(end(Texts.CURED, joint.start(), end)));
         return words.toString();
     }
 
-    private String end(Texts what, LocalDateTime end) {
+    private String end(Texts what, LocalDateTime start, LocalDateTime end) {
         var left = Duration.between(room.now(), end);
-        return what.text(WHEN.format(end))
-                + (left.isNegative() || left.isZero() ? "" : " " + Texts.TIME_LEFT.text(Times.span(left)));
+        boolean isOver = left.isNegative() || left.isZero();
+        return what.text(WHEN.format(end)) + " "
+                + (isOver
+                        ? Texts.TIME_TAKEN.text(Times.span(Duration.between(start, end)))
+                        : Texts.TIME_LEFT.text(Times.span(left)));
     }
 
     private JPanel pictures(List<PictureRecord> pictures) {
