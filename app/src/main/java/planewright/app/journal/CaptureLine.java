@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.measure.quantity.Time;
@@ -24,7 +25,8 @@ public sealed interface CaptureLine {
 
     /**
      * What a line means, or empty for a blank one. A line with the word {@code joint}, {@code Fuge} or {@code Klebung} that ends in a
-     * duration starts a joint; what stands after the word is its material. A line that ends in a quantity is a measurement.
+     * duration starts a joint; what stands after the word is its material. So does one that ends in an adhesive or filler and a
+     * duration. Any other line that ends in a quantity is a measurement.
      */
     static Optional<CaptureLine> of(String line) {
         if (line.isBlank()) {
@@ -54,7 +56,7 @@ public sealed interface CaptureLine {
     }
 
     private static CaptureLine ofQuantity(QuantityText.Trailing trailing) {
-        var joint = Joints.LINE.matcher(trailing.before());
+        var joint = Joints.matched(trailing.before());
         var quantity = trailing.quantity();
         if (joint.matches() && Units.alike(quantity.unit(), Units.SECOND)) {
             var seconds = quantity.measured().asType(Time.class).in(Units.SECOND);
@@ -76,7 +78,23 @@ public sealed interface CaptureLine {
         /** The name, and what stands after it. */
         static final Pattern LINE = Pattern.compile("(?iU)(\\S.*\\b" + WORD + "|" + WORD + ")\\b(.*)");
 
+        private static final String QUALITY =
+                "(?:lightweight|contact|laminating|foaming|polyurethane|PU|PVA|aliphatic|wood|white"
+                        + "|hot-melt|solvent-based|solvent|flexible|slow|fast|thin|medium|thick|\\d+[ -]min(?:ute)?)";
+        private static final String MATERIAL =
+                "(?:" + QUALITY + "\\s+)*(?:glue|adhesive|epoxy|resin|spackle|filler|putty"
+                        + "|cyanoacrylate|\\p{L}*kleber|\\p{L}*leim|epoxid\\p{L}*|\\p{L}*harz|\\p{L}*spachtel)";
+
+        /** What is joined, and what with; how long a material can be worked is no joint. */
+        private static final Pattern GLUED = Pattern.compile(
+                "(?iU)(?!(?:.*(?:time|life|zeit)\\s+)?" + MATERIAL + "$)(\\S.*?)\\s+(" + MATERIAL + ")");
+
         private Joints() {}
+
+        private static Matcher matched(String line) {
+            var named = LINE.matcher(line);
+            return named.matches() ? named : GLUED.matcher(line);
+        }
 
         /** Whether a line with this name in it starts a joint. */
         public static boolean isNamed(String name) {

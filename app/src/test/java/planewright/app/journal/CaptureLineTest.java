@@ -49,14 +49,29 @@ class CaptureLineTest {
         "Joint slow epoxy 1 d, Joint, slow epoxy, PT24H",
         "spar JOINT 90 min, spar JOINT, '', PT1H30M",
         "Leitwerksfuge Kontaktkleber 12 h, Leitwerksfuge, Kontaktkleber, PT12H",
-        "Holmklebung links Epoxid 1 d, Holmklebung, links Epoxid, PT24H"
+        "Holmklebung links Epoxid 1 d, Holmklebung, links Epoxid, PT24H",
+        "fin fillet lightweight spackle 4 h, fin fillet, lightweight spackle, PT4H",
+        "left spar foaming polyurethane glue 90 min, left spar, foaming polyurethane glue, PT1H30M",
+        "motor mount 30-minute epoxy 2 h, motor mount, 30-minute epoxy, PT2H",
+        "Flosse Kontaktkleber 12 h, Flosse, Kontaktkleber, PT12H"
     })
     void aLineWithJointThatEndsInADurationIsAJoint(String line, String name, String material, String cure) {
         assertThat(CaptureLine.of(line)).contains(new Joined(name, material, Duration.parse(cure)));
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"fin joint 18 g", "jointer blade 12 h", "fin joint glue 0 h", "fin joint glue 4000 d"})
+    @ValueSource(
+            strings = {
+                "fin joint 18 g",
+                "jointer blade 12 h",
+                "fin joint glue 0 h",
+                "fin joint glue 4000 d",
+                "fin epoxy 3 g",
+                "hot-melt glue 2 min",
+                "pot life laminating epoxy 30 min",
+                "Topfzeit Epoxid 30 min",
+                "second coat 2 h"
+            })
     void whatIsNoCureTimeOfAJointIsAMeasurement(String line) {
         assertThat(CaptureLine.of(line)).get().isInstanceOf(Measured.class);
     }
