@@ -7,8 +7,10 @@ import java.nio.file.Path;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
+import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.KeyStroke;
+import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
@@ -81,5 +83,35 @@ class CompareAndHelpTest {
                     () -> Hands.all(JLabel.class).stream().map(JLabel::getText).toList());
             HelpPage.KEYS.forEach(key -> assertThat(labels).contains(Buttons.keyText(key.stroke())));
         }
+    }
+
+    @Test
+    void theGuidesChaptersNeverCoverItsText() throws Exception {
+        var journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
+        try (var window = OpenWindow.on(journal, UserFolders.under(folder.resolve("user")))) {
+            Hands.click("show-help");
+            JList<?> chapters = Hands.find(JList.class, "chapters");
+            Hands.waitUntil("chapters", () -> chapters.getModel().getSize() > Chapter.values().length);
+            for (int height : new int[] {1000, 600, 900, 700}) {
+                Hands.onEventThread(() -> {
+                    window.frame().setSize(1024, height);
+                    window.frame().validate();
+                    return height;
+                });
+                assertThat(Hands.onEventThread(
+                                () -> textOf(chapters).getX() - listOf(chapters).getWidth()))
+                        .as("the text begins after the chapters, %s px high", height)
+                        .isGreaterThanOrEqualTo(
+                                Hands.onEventThread(() -> listOf(chapters).getX()));
+            }
+        }
+    }
+
+    private static Component listOf(JList<?> chapters) {
+        return SwingUtilities.getAncestorOfClass(JScrollPane.class, chapters);
+    }
+
+    private static Component textOf(JList<?> chapters) {
+        return listOf(chapters).getParent().getComponent(1);
     }
 }

@@ -15,6 +15,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
+import javax.swing.ScrollPaneConstants;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
@@ -90,7 +91,7 @@ public final class HelpPage extends JPanel {
     private record Page(Optional<Chapter> chapter, String title) {}
 
     public HelpPage(Workroom room) {
-        super(new MigLayout("insets 10, gap 8, fill", "[][grow,fill]", "[grow,fill]"));
+        super(new MigLayout("insets 10, gap 8, fill", "[shrink 0,fill][grow,fill]", "[grow,fill]"));
         this.room = room;
         reading = room.background().latest();
         setName("help");
@@ -104,7 +105,12 @@ public final class HelpPage extends JPanel {
                 read();
             }
         });
-        add(new JScrollPane(pages), "growy, shrink 0, wmax 280");
+        add(
+                new JScrollPane(
+                        pages,
+                        ScrollPaneConstants.VERTICAL_SCROLLBAR_ALWAYS,
+                        ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER),
+                "wmin 0, wmax 280");
         add(column.scrolled(), "wmin 0");
         room.background().run(HelpPage::titles, this::list);
         room.onChange(this::follow);
@@ -127,6 +133,7 @@ public final class HelpPage extends JPanel {
 
     private void list(List<Page> titles) {
         pages.setListData(titles.toArray(Page[]::new));
+        revalidate();
         choose();
     }
 
