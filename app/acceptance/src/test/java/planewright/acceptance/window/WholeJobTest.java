@@ -169,7 +169,12 @@ class WholeJobTest extends InNewJournal {
         assertThat(Hands.text("value-Balance point x")).startsWith("120");
         Hands.find(
                 JCheckBox.class, "that proposes the mass", box -> box.getText().contains("all-up mass"));
+        var keep = Hands.find(AbstractButton.class, "keep");
+        Hands.onEventThread(keep::requestFocusInWindow);
+        Hands.hasKeyboard("keep");
         Hands.click("keep");
+        Hands.waitUntil("the answer with what is kept", () -> !keep.isShowing());
+        Hands.hasKeyboard("keep");
         Hands.waitUntil(
                 "that it is kept",
                 () -> Hands.all(JLabel.class).stream()

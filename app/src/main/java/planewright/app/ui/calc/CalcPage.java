@@ -25,6 +25,7 @@ import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Cards;
 import planewright.app.ui.common.Column;
+import planewright.app.ui.common.KeyboardKept;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
@@ -235,6 +236,12 @@ public final class CalcPage extends JPanel {
     private void show(Described described, BuildRecord build, Outcome outcome) {
         stop.setVisible(false);
         progress.setText(" ");
+        KeyboardKept.in(right, choice, () -> fill(described, build, outcome));
+        right.revalidate();
+        right.repaint();
+    }
+
+    private void fill(Described described, BuildRecord build, Outcome outcome) {
         right.removeAll();
         form.ifPresent(
                 shown -> shown.mark(outcome instanceof Outcome.Refused refused ? refused.problems() : List.of()));
@@ -250,7 +257,5 @@ public final class CalcPage extends JPanel {
         } else {
             right.add(Words.quiet(Texts.STOPPED.text()));
         }
-        right.revalidate();
-        right.repaint();
     }
 }
