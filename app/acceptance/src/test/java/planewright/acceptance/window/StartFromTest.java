@@ -50,6 +50,13 @@ class StartFromTest {
                             && value(carried, "left wing panel").startsWith("212"));
             Hands.type("start-size", "0");
             Hands.waitUntil("a refusal", () -> text("start-problem").contains("0.1"));
+            Hands.type("start-size", "larger");
+            Hands.click("begin-from");
+            Hands.waitUntil(
+                    "both refusals",
+                    () -> text("start-problem").contains("'larger'")
+                            && text("start-problem").contains("such as 1.2")
+                            && text("start-problem").lines().count() == 2);
             Hands.type("start-size", "2800 mm");
             // twice the span of 1,399.8 mm, eight times the mass: Euclid, Elements XI.33
             Hands.waitUntil(

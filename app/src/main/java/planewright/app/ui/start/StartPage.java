@@ -54,6 +54,8 @@ public final class StartPage extends JPanel {
     private final Timer rest = new Timer(REST_MILLIS, event -> takeStock());
     private final transient Map<String, JCheckBox> boxes = new LinkedHashMap<>();
     private boolean filling;
+    /** Whether a build was to be begun, so that a name is missed. */
+    private boolean asked;
 
     /**
      * @param leave leads back to where the builder came from
@@ -92,7 +94,7 @@ public final class StartPage extends JPanel {
         size.setToolTipText(Texts.START_SIZE_HINT.text());
         from.addActionListener(event -> chosenAnew());
         Buttons.onEdit(size, rest::restart);
-        Buttons.onEdit(name, () -> Words.mark(name, ""));
+        Buttons.onEdit(name, this::judge);
         name.addActionListener(event -> begin());
         return head;
     }
@@ -116,6 +118,7 @@ public final class StartPage extends JPanel {
     public void offer(Optional<String> build, Set<String> templates) {
         fill();
         filling = true;
+        asked = false;
         size.setText("1");
         from.setSelectedItem(build.flatMap(room.journal()::build));
         boxes.forEach((id, box) -> box.setSelected(templates.contains(id)));
@@ -174,9 +177,8 @@ public final class StartPage extends JPanel {
     }
 
     private void takeStock() {
-        Words.mark(size, "");
-        Words.show(problem, "");
-        try {
+        judge();
+        if (sizeProblem().isEmpty()) {
             double times = times();
             var build = chosen();
             var ticked = ticked();
@@ -184,9 +186,38 @@ public final class StartPage extends JPanel {
                     .filter(each -> ticked.contains(each.id()))
                     .toList();
             questions.ask(() -> CarryOver.of(room.journal(), build, templates, times), this::show);
-        } catch (QuantityProblem | IllegalArgumentException wrong) {
-            Words.mark(size, wrong.getLocalizedMessage());
-            Words.show(problem, wrong.getLocalizedMessage());
+        }
+    }
+
+    /** Tells all that is wrong; a name is missed once a build was to be begun without one. */
+    private List<String> judge() {
+        var nameWrong = asked ? nameProblem() : "";
+        var sizeWrong = sizeProblem();
+        Words.mark(name, nameWrong);
+        Words.mark(size, sizeWrong);
+        var all = Stream.of(nameWrong, sizeWrong)
+                .filter(words -> !words.isEmpty())
+                .toList();
+        Words.show(problem, String.join("\n", all));
+        return all;
+    }
+
+    private String nameProblem() {
+        var called = name.getText().strip();
+        if (called.isEmpty()) {
+            return Texts.NAME_NEEDED.text();
+        }
+        return room.journal().builds().stream().anyMatch(each -> each.name().equalsIgnoreCase(called))
+                ? Texts.NAME_TAKEN.text(called)
+                : "";
+    }
+
+    private String sizeProblem() {
+        try {
+            times();
+            return "";
+        } catch (IllegalArgumentException wrong) {
+            return wrong.getLocalizedMessage();
         }
     }
 
@@ -199,22 +230,30 @@ public final class StartPage extends JPanel {
     }
 
     /** A factor, or the span that is wanted. */
-    private double times() throws QuantityProblem {
+    private double times() {
         var typed = size.getText().strip();
         var factor = NumberText.parse(typed);
         if (factor.isPresent()) {
             return checked(factor.get());
         }
-        var span = QuantityText.parseLike(typed, Units.METRE)
-                .measured()
-                .asType(javax.measure.quantity.Length.class)
-                .in(Units.METRE);
+        double span = span(typed);
         double before =
                 chosen().flatMap(BuildRecord::planform).map(Outlines::span).orElse(0.0);
         if (!(before > 0)) {
             throw new IllegalArgumentException(Texts.START_SPAN_UNKNOWN.text());
         }
         return checked(span / before);
+    }
+
+    private static double span(String typed) {
+        try {
+            return QuantityText.parseLike(typed, Units.METRE)
+                    .measured()
+                    .asType(javax.measure.quantity.Length.class)
+                    .in(Units.METRE);
+        } catch (QuantityProblem noLength) {
+            throw new IllegalArgumentException(Texts.START_SIZE_UNKNOWN.text(typed), noLength);
+        }
     }
 
     private static double checked(double times) {
@@ -229,14 +268,13 @@ public final class StartPage extends JPanel {
         if (table.isEditing() && !table.getCellEditor().stopCellEditing()) {
             return;
         }
-        var called = name.getText().strip();
-        var taken =
-                room.journal().builds().stream().anyMatch(each -> each.name().equalsIgnoreCase(called));
-        if (called.isEmpty() || taken) {
-            refuse(called.isEmpty() ? Texts.NAME_NEEDED.text() : Texts.NAME_TAKEN.text(called));
-            return;
+        asked = true;
+        var wrong = judge();
+        if (wrong.isEmpty()) {
+            model.carried().ifPresent(carried -> begin(name.getText().strip(), carried));
+        } else {
+            (nameProblem().isEmpty() ? size : name).requestFocusInWindow();
         }
-        model.carried().ifPresent(carried -> begin(called, carried));
     }
 
     private void begin(String called, CarryOver carried) {
@@ -252,6 +290,7 @@ public final class StartPage extends JPanel {
                         .orElseGet(Texts.BEGUN_FROM_TEMPLATES::text),
                 lines(carried));
         room.edit(carried.begin(build, room.now(), told), () -> {
+            asked = false;
             name.setText("");
             leave.run();
             room.showBegun(build.id());
@@ -261,11 +300,5 @@ public final class StartPage extends JPanel {
     private static List<String> lines(CarryOver carried) {
         var how = carried.size() == 1 ? Stream.<String>empty() : Stream.of(Texts.CARRIED_AT_SIZE.text(carried.size()));
         return Stream.concat(how, carried.told(Terms::of).stream()).toList();
-    }
-
-    private void refuse(String words) {
-        Words.mark(name, words);
-        Words.show(problem, words);
-        name.requestFocusInWindow();
     }
 }
