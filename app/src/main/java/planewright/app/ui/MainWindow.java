@@ -139,8 +139,9 @@ public final class MainWindow {
             @Override
             protected void done() {
                 try {
-                    changeTo(get());
-                    recent.opened(journal);
+                    var opened = get();
+                    changeTo(opened);
+                    recent.opened(journal, opened.journal().name());
                     remember();
                 } catch (java.util.concurrent.ExecutionException failure) {
                     var words = failure.getCause().getLocalizedMessage();

@@ -39,12 +39,12 @@ class JournalsTest {
     @BeforeEach
     void journals() throws Exception {
         user = UserFolders.under(folder.resolve("user"));
-        loft = journal("loft", "Tin Whistle");
-        shed = journal("shed", "Brass Monkey");
+        loft = journal("loft", "The loft", "Tin Whistle");
+        shed = journal("shed", "shed", "Brass Monkey");
     }
 
-    private Path journal(String name, String build) throws Exception {
-        var place = folder.resolve(name);
+    private Path journal(String in, String name, String build) throws Exception {
+        var place = folder.resolve(in);
         JournalFolder.create(place, name);
         try (var opened = JournalFolder.open(place, user)) {
             opened.journal().apply(Edit.add("build", BuildRecord.begin(build, LocalDate.of(2026, 10, 3))));
@@ -68,7 +68,9 @@ class JournalsTest {
             Hands.click("new-build");
             waitForBuild("Second Helping");
             Hands.click("show-journals");
+            Hands.hasKeyboard("new-journal-name");
             Hands.find(Component.class, "journal-shed");
+            Hands.find(JTextArea.class, "with the journal's name", area -> "The loft".equals(area.getText()));
             Hands.click("open-recent");
             waitForBuild("Tin Whistle");
         }

@@ -100,7 +100,7 @@ public final class JournalsPage extends JPanel {
     private Card card(Path journal) {
         var words = new JPanel(new Stack(2));
         words.setOpaque(false);
-        words.add(Look.sized(Words.of(String.valueOf(journal.getFileName())), 1.1, Font.BOLD));
+        words.add(Look.sized(Words.of(recent.name(journal)), 1.1, Font.BOLD));
         words.add(Words.quiet(journal.toString()));
         var card = new Card(new Beside(8, 0));
         card.setName("journal-" + journal.getFileName());
@@ -121,8 +121,8 @@ public final class JournalsPage extends JPanel {
         return card;
     }
 
-    private static JButton named(JButton button, Path journal) {
-        button.getAccessibleContext().setAccessibleName(button.getText() + " " + journal.getFileName());
+    private JButton named(JButton button, Path journal) {
+        button.getAccessibleContext().setAccessibleName(button.getText() + " " + recent.name(journal));
         return button;
     }
 }
