@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
@@ -70,6 +71,30 @@ class CaptureCompletionTest extends InNewJournal {
                     "with what was typed",
                     text -> text.getText().contains("left"));
             holds(line, "");
+        }
+    }
+
+    @Test
+    void aPartOfTheBuildIsOfferedAsAJoint() throws Exception {
+        var workshop = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("workshop"));
+        try (var window = OpenWindow.on(workshop, user)) {
+            window.build("Slate Ray");
+            Hands.find(JLabel.class, "with the name", label -> "Slate Ray".equals(label.getText()));
+            Hands.onEventThread(Hands.find(JTextField.class, "capture-line")::requestFocusInWindow);
+            Hands.hasKeyboard("capture-line");
+            Hands.type("capture-line", "fi jo");
+            offered("fin joint");
+            var line = Hands.find(JTextField.class, "capture-line");
+            Hands.press(line, "TAB");
+            holds(line, "fin joint ");
+            Hands.type("capture-line", "fin joint contact adhesive 12 h");
+            Hands.waitUntil(
+                    "it starts a joint",
+                    () -> Hands.all(JLabel.class).stream()
+                            .anyMatch(label -> "capture-preview".equals(label.getName())
+                                    && label.getText()
+                                            .startsWith("Enter starts a joint: fin joint, contact adhesive")));
+            assertThat(window.frame().isShowing()).isTrue();
         }
     }
 

@@ -40,6 +40,7 @@ public final class Completion {
     private final Source source;
     private final JList<Offer> rows = new JList<>();
     private final JPanel popup = new JPanel(new BorderLayout());
+    private List<Offer> offered = List.of();
     private boolean taking;
 
     /**
@@ -113,7 +114,11 @@ public final class Completion {
     }
 
     private void offer(List<Offer> offers) {
+        if (isOpen() && offers.equals(offered)) {
+            return;
+        }
         close();
+        offered = offers;
         var root = SwingUtilities.getRootPane(field);
         if (offers.isEmpty() || root == null) {
             return;

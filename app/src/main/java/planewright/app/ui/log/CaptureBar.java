@@ -63,7 +63,14 @@ public final class CaptureBar extends JPanel {
     }
 
     private void complete(String typed, Consumer<List<Completion.Offer>> answer) {
-        room.build().ifPresent(build -> completing.ask(() -> names.offers(typed, build), answer));
+        room.build().ifPresent(build -> {
+            completing.ask(() -> names.offers(typed, build), answer);
+            names.onMore(() -> {
+                if (line.getText().equals(typed)) {
+                    completing.ask(() -> names.offers(typed, build), answer);
+                }
+            });
+        });
     }
 
     private String words(CaptureLine meant) {

@@ -1,5 +1,6 @@
 package planewright.app.ui.log;
 
+import java.awt.EventQueue;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -34,6 +35,14 @@ final class CaptureNames {
         this.program = program;
     }
 
+    /** Runs on the event thread once names of other builds are known too, if they are not yet. */
+    void onMore(Runnable more) {
+        var index = program.index();
+        if (!index.isDone()) {
+            index.thenRunAsync(more, EventQueue::invokeLater);
+        }
+    }
+
     /** May read files, so not on the event thread. */
     List<Offer> offers(String line, BuildRecord build) throws IOException {
         var asked = CaptureCompletion.of(line);
@@ -62,6 +71,8 @@ final class CaptureNames {
                 .builds()
                 .forEach(other ->
                         found.take(Texts.NAME_OF_PART, other.parts().stream().map(PartRecord::name)));
+        found.takeAsJoints(build.parts().stream().map(PartRecord::name));
+        newestFirst.forEach(entry -> found.takeAsJoints(entry.joints().stream().map(Joint::name)));
         found.take(Texts.NAME_OF_MEASUREMENT, inOthers(Named.MEASUREMENT, found.wanted()));
         found.take(Texts.NAME_OF_JOINT, joints(inOthers(Named.JOINT, found.wanted())));
     }
@@ -101,6 +112,14 @@ final class CaptureNames {
                     .filter(name -> !name.isEmpty() && wanted.fits(name))
                     .forEach(name -> byName.putIfAbsent(
                             name.toLowerCase(Locale.ROOT), new Offer(name, kind.text(), wanted.with(name))));
+        }
+
+        /** Names that fit once they say that something is joined. */
+        void takeAsJoints(Stream<String> names) {
+            take(
+                    Texts.NAME_OF_JOINT,
+                    names.filter(name -> !CaptureLine.Joints.isNamed(name) && !wanted.fits(name))
+                            .map(name -> Texts.NAME_AS_JOINT.text(name.strip())));
         }
 
         List<Offer> offers() {
