@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.awt.Rectangle;
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -16,6 +20,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.app.store.UserFolders;
+import planewright.app.ui.common.PictureTile;
 
 /** Who writes much still sees where it is saved, and what was saved. */
 class WritingTest {
@@ -40,6 +45,7 @@ class WritingTest {
     void saveStaysInSightBelowManyRowsAndTheEntryIsInSightOnceSaved() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
             window.build("Slate Ray");
+            Hands.find(JLabel.class, "with the name", label -> "Slate Ray".equals(label.getText()));
             Hands.click("new-entry");
             Hands.type("entry-title", "Weighed part by part");
             for (int i = 0; i < MANY; i++) {
@@ -91,6 +97,50 @@ class WritingTest {
             Hands.click("discard-template");
             assertThat(window.frame().isShowing()).isTrue();
         }
+    }
+
+    @Test
+    void aPictureOfAnEntryThatIsWrittenOpensLargeAndLeadsBack() throws Exception {
+        var file = Files.write(folder.resolve("fin.png"), png());
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.click("new-entry");
+            Hands.type("entry-title", "Fin set");
+            Hands.click("add-picture");
+            Hands.chooseFile("picture-chooser", file);
+            Hands.find(JComponent.class, "entry-caption-0");
+            var tile = Hands.find(PictureTile.class, "of the editor", each -> each.isShown() && isIn(each, "editor"));
+            Hands.press(tile, 5, 5);
+            Hands.hasKeyboard("large-picture");
+            assertThat(Hands.find(AbstractButton.class, "large-measure").isEnabled())
+                    .isFalse();
+            assertThat(Hands.find(AbstractButton.class, "large-turn-right").isEnabled())
+                    .isTrue();
+            Hands.key("ESCAPE");
+            Hands.find(JComponent.class, "editor");
+            assertThat(Hands.text("entry-title")).isEqualTo("Fin set");
+            Hands.type("entry-caption-0", "the fin");
+            Hands.click("save-entry");
+            Hands.waitUntil(
+                    "the editor gone",
+                    () -> Hands.all(JComponent.class).stream().noneMatch(each -> "editor".equals(each.getName())));
+            var saved = Hands.find(PictureTile.class, "of the log", each -> each.isShown() && !isIn(each, "editor"));
+            Hands.press(saved, 5, 5);
+            Hands.hasKeyboard("large-picture");
+            assertThat(Hands.find(AbstractButton.class, "large-measure").isEnabled())
+                    .isTrue();
+            assertThat(Hands.text("large-caption")).isEqualTo("the fin");
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    private static byte[] png() throws java.io.IOException {
+        var bytes = new ByteArrayOutputStream();
+        ImageIO.write(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "png", bytes);
+        return bytes.toByteArray();
+    }
+
+    private static boolean isIn(Component each, String name) {
+        return each != null && (name.equals(each.getName()) || isIn(each.getParent(), name));
     }
 
     private static JComponent save() {

@@ -61,8 +61,9 @@ public final class BuildPage extends JPanel {
         room.onChange(() -> show(room));
         room.onEntryWanted(entry -> tabs.setSelectedComponent(log));
         room.onPictureWanted((entry, picture) -> {
+            var from = shown();
             tabs.setSelectedComponent(pictures);
-            pictures.show(entry, picture);
+            pictures.show(entry, picture, () -> tabs.setSelectedComponent(from));
         });
         room.onMeasurementWanted((entry, measurement) -> {
             tabs.setSelectedComponent(measurements);

@@ -114,7 +114,7 @@ final class ResultPanel extends JPanel {
 
     private Card pictures(List<PictureRecord> pictures) {
         var card = new Card(new MigLayout("insets 10, gap 8", "", ""));
-        pictures.forEach(picture -> card.add(new PictureTile(room, picture, PICTURE_HEIGHT)));
+        pictures.forEach(picture -> card.add(PictureTile.of(room, picture, PICTURE_HEIGHT)));
         return card;
     }
 

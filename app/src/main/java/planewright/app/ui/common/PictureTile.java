@@ -8,7 +8,6 @@ import java.awt.RenderingHints;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
-import java.util.function.Consumer;
 import javax.swing.JPanel;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.PictureRecord;
@@ -20,17 +19,17 @@ public final class PictureTile extends JPanel {
     private final int height;
     private transient BufferedImage image;
 
-    /** A click shows it over the page. */
-    public PictureTile(Workroom room, PictureRecord picture, int height) {
-        this(room, picture, height, tile -> PictureView.show(tile, room, picture));
+    /** A click shows it among the pictures of the build that is shown, or alone where it is not among them. */
+    public static PictureTile of(Workroom room, PictureRecord picture, int height) {
+        return new PictureTile(room, picture, height, () -> room.showPicture(picture));
     }
 
     /** A click shows it among the pictures of its build. */
     public static PictureTile of(Workroom room, EntryRecord entry, PictureRecord picture, int height) {
-        return new PictureTile(room, picture, height, tile -> room.showPicture(entry.build(), entry.id(), picture));
+        return new PictureTile(room, picture, height, () -> room.showPicture(entry.build(), entry.id(), picture));
     }
 
-    private PictureTile(Workroom room, PictureRecord picture, int height, Consumer<PictureTile> open) {
+    private PictureTile(Workroom room, PictureRecord picture, int height, Runnable open) {
         this.height = height;
         double pixels = Fitted.density() * height;
         var size = ThumbnailSize.filling((int) (pixels * 4 / 3));
@@ -52,7 +51,7 @@ public final class PictureTile extends JPanel {
         addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
-                open.accept(PictureTile.this);
+                open.run();
             }
         });
     }

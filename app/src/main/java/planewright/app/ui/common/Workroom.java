@@ -132,6 +132,11 @@ public final class Workroom {
         show(buildId, () -> pictureWanted.forEach(listener -> listener.accept(entryId, picture)));
     }
 
+    /** Shows a picture large in the build that is shown, whichever entry it is of, if any. */
+    public void showPicture(PictureRecord picture) {
+        build().ifPresent(shown -> showPicture(shown.id(), "", picture));
+    }
+
     /** Shows a measurement of an entry in the table of all, with its history. */
     public void showMeasurement(String buildId, String entryId, String measurementId) {
         show(buildId, () -> measurementWanted.forEach(listener -> listener.accept(entryId, measurementId)));

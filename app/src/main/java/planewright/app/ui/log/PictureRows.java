@@ -40,7 +40,7 @@ final class PictureRows extends JPanel {
         var row = new Row(picture, caption);
         var framed = new JPanel(new MigLayout("insets 0, gap 4 3, wrap 2", "[grow,fill][]"));
         framed.setOpaque(false);
-        framed.add(new PictureTile(room, picture, HEIGHT), "span 2, growx 0");
+        framed.add(PictureTile.of(room, picture, HEIGHT), "span 2, growx 0");
         framed.add(caption, "wmin 110");
         framed.add(Buttons.plain("remove-picture-" + rows.size(), Texts.REMOVE.text(), () -> {
             rows.remove(row);

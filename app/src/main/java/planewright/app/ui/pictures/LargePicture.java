@@ -40,6 +40,7 @@ final class LargePicture extends JPanel {
     private final JButton later = Buttons.plain("large-previous", Texts.PREVIOUS.text(), () -> step(-1));
     private transient List<LoggedPicture> all = List.of();
     private transient Optional<LoggedPicture> shown = Optional.empty();
+    private boolean alone;
 
     /**
      * @param back leads to the grid
@@ -141,13 +142,24 @@ final class LargePicture extends JPanel {
 
     /** Whoever has no mouse moves the picture under the cross in the middle. */
     private void markInTheMiddle() {
-        if (measure.isSelected()) {
+        if (measure.isSelected() && !alone) {
             view.viewing().ifPresent(now -> measuring.tool().set(view.getWidth() / 2.0, view.getHeight() / 2.0, now));
         }
     }
 
     /** Shows one of these pictures. */
     void show(List<LoggedPicture> pictures, LoggedPicture wanted) {
+        alone = false;
+        put(pictures, wanted);
+    }
+
+    /** Shows a picture that stands in no log yet: to be looked at and turned only. */
+    void showAlone(LoggedPicture picture) {
+        alone = true;
+        put(List.of(picture), picture);
+    }
+
+    private void put(List<LoggedPicture> pictures, LoggedPicture wanted) {
         all = pictures;
         boolean same =
                 shown.map(LoggedPicture::key).filter(wanted.key()::equals).isPresent();
@@ -180,12 +192,18 @@ final class LargePicture extends JPanel {
     private void refresh() {
         shown.ifPresent(picture -> {
             int place = place(picture);
-            heading.setText(Texts.PICTURE_OF.text(place + 1, all.size(), picture.heading()));
+            heading.setText(
+                    alone
+                            ? Texts.PICTURE_ALONE.text()
+                            : Texts.PICTURE_OF.text(place + 1, all.size(), picture.heading()));
+            caption.setEnabled(!alone);
+            measure.setEnabled(!alone);
+            boolean measures = measure.isSelected() && !alone;
             later.setEnabled(place > 0);
             earlier.setEnabled(place < all.size() - 1);
             measuring.about(picture);
-            besideScroll.setVisible(measure.isSelected());
-            view.setTool(measure.isSelected() ? new WithCross(measuring.tool(), view) : new ZoomView.Tool() {});
+            besideScroll.setVisible(measures);
+            view.setTool(measures ? new WithCross(measuring.tool(), view) : new ZoomView.Tool() {});
             view.show(picture);
             revalidate();
         });
@@ -216,7 +234,7 @@ final class LargePicture extends JPanel {
 
     private void saveCaption() {
         var written = caption.getText().strip();
-        shown.filter(picture -> !picture.caption().equals(written)).ifPresent(picture -> {
+        shown.filter(picture -> !alone && !picture.caption().equals(written)).ifPresent(picture -> {
             shown = Optional.of(picture.captioned(written));
             room.edit(picture.edit(Texts.CAPTION_EDIT.text(), shown.get()), () -> {});
         });

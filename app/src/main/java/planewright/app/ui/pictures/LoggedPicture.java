@@ -1,6 +1,7 @@
 package planewright.app.ui.pictures;
 
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import planewright.api.journal.Entry;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.MeasurementRecord;
@@ -31,6 +33,11 @@ record LoggedPicture(EntryRecord entry, int place) {
                 .flatMap(entry ->
                         IntStream.range(0, entry.pictures().size()).mapToObj(place -> new LoggedPicture(entry, place)))
                 .toList();
+    }
+
+    /** A picture that stands in no log yet. */
+    static LoggedPicture alone(String build, LocalDateTime at, PictureRecord picture) {
+        return new LoggedPicture(EntryRecord.blank(build, Entry.Kind.WORK, at).withPictures(List.of(picture)), 0);
     }
 
     PictureRecord picture() {

@@ -56,6 +56,8 @@ public final class PicturesPage extends JPanel {
     });
     private transient Optional<String> build = Optional.empty();
     private String shown = GRID;
+    /** Leads back from a picture that stands in no log yet; empty where none is shown. */
+    private transient Optional<Runnable> alone = Optional.empty();
 
     /**
      * @param takeFiles takes picture files into the log
@@ -92,18 +94,33 @@ public final class PicturesPage extends JPanel {
         WhenShown.refresh(this, room, this::refresh);
     }
 
-    /** Shows a picture of an entry large, whatever the filter hides. */
-    public void show(String entryId, PictureRecord picture) {
+    /**
+     * Shows a picture large, whatever the filter hides.
+     *
+     * @param entryId whose picture it is; empty for whichever entry has it, if any has
+     * @param leave leads back from a picture that stands in no log yet
+     */
+    public void show(String entryId, PictureRecord picture, Runnable leave) {
         filter.setText("");
         refresh();
         grid.pictures().stream()
-                .filter(each -> each.entry().id().equals(entryId)
+                .filter(each -> (entryId.isEmpty() || each.entry().id().equals(entryId))
                         && each.picture().hash().equals(picture.hash()))
                 .findFirst()
-                .ifPresent(wanted -> {
-                    choose(wanted);
-                    open();
-                });
+                .ifPresentOrElse(
+                        wanted -> {
+                            choose(wanted);
+                            open();
+                        },
+                        () -> openAlone(picture, leave));
+    }
+
+    private void openAlone(PictureRecord picture, Runnable leave) {
+        build.ifPresent(id -> {
+            large.showAlone(LoggedPicture.alone(id, room.now(), picture));
+            alone = Optional.of(leave);
+            showLarge();
+        });
     }
 
     private JPanel gridPage() {
@@ -170,7 +187,7 @@ public final class PicturesPage extends JPanel {
 
     /** The picture that is shown large may have another caption now, or be gone. */
     private void refreshLarge(List<LoggedPicture> all) {
-        if (shown.equals(LARGE)) {
+        if (shown.equals(LARGE) && alone.isEmpty()) {
             large.shown().ifPresent(before -> {
                 var now = all.stream()
                         .filter(each -> each.key().equals(before.key()))
@@ -191,9 +208,9 @@ public final class PicturesPage extends JPanel {
     private void open() {
         int lead = grid.chosen().lead();
         if (lead >= 0) {
+            alone = Optional.empty();
             large.show(grid.pictures(), grid.pictures().get(lead));
-            show(LARGE);
-            large.focusPicture();
+            showLarge();
         }
     }
 
@@ -221,7 +238,11 @@ public final class PicturesPage extends JPanel {
         show(GRID);
         large.close();
         compare.close();
-        if (wasAway) {
+        var leave = alone;
+        alone = Optional.empty();
+        if (leave.isPresent()) {
+            leave.get().run();
+        } else if (wasAway) {
             grid.requestFocusInWindow();
             SwingUtilities.invokeLater(grid::reveal);
         }
@@ -233,6 +254,12 @@ public final class PicturesPage extends JPanel {
                 grid.chosen().only(place);
             }
         }
+    }
+
+    /** The picture has the keyboard once whoever had it before is out of sight. */
+    private void showLarge() {
+        show(LARGE);
+        SwingUtilities.invokeLater(large::focusPicture);
     }
 
     private void show(String card) {
