@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JOptionPane;
@@ -26,7 +27,6 @@ import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.FocusInView;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
-import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.WindowMemory;
@@ -42,6 +42,8 @@ public final class MainWindow {
     private static final int HEIGHT = 860;
     private static final int LEAST_WIDTH = 760;
     private static final int LEAST_HEIGHT = 520;
+    /** After so long the window has been filled and painted, s. */
+    private static final int QUIET_SECONDS = 2;
 
     private final Settings settings;
     private final WindowMemory memory;
@@ -231,7 +233,8 @@ public final class MainWindow {
         made.watch();
         made.lookAround();
         EventQueue.invokeLater(() -> announce("filled"));
-        CompletableFuture.runAsync(Markup::prepare).thenRun(FigureView::prepare);
+        CompletableFuture.runAsync(
+                FigureView::prepare, CompletableFuture.delayedExecutor(QUIET_SECONDS, TimeUnit.SECONDS));
     }
 
     private void announce(String what) {

@@ -42,6 +42,10 @@ final class LookChange {
     }
 
     private void window(Window window) {
+        if (!window.isShowing()) {
+            later.addAll(inside(window));
+            return;
+        }
         for (var child : window.getComponents()) {
             if (child instanceof JRootPane root) {
                 below(root);
@@ -64,17 +68,20 @@ final class LookChange {
     }
 
     private void below(Component component) {
-        if (component instanceof JMenu menu) {
-            later.add(menu.getPopupMenu());
-        } else if (component instanceof Container container) {
-            for (var child : container.getComponents()) {
-                if (isSeen(child)) {
-                    now(child);
-                } else {
-                    later.add(child);
-                }
+        for (var child : inside(component)) {
+            if (isSeen(child)) {
+                now(child);
+            } else {
+                later.add(child);
             }
         }
+    }
+
+    private static List<Component> inside(Component component) {
+        if (component instanceof JMenu menu) {
+            return List.of(menu.getPopupMenu());
+        }
+        return component instanceof Container container ? List.of(container.getComponents()) : List.of();
     }
 
     private static boolean isSeen(Component component) {
@@ -106,11 +113,7 @@ final class LookChange {
         while (latest == this && !later.isEmpty() && turn.goesOn()) {
             var component = later.remove();
             renew(component);
-            if (component instanceof JMenu menu) {
-                later.add(menu.getPopupMenu());
-            } else if (component instanceof Container container) {
-                later.addAll(List.of(container.getComponents()));
-            }
+            later.addAll(inside(component));
         }
         if (latest == this) {
             soon();

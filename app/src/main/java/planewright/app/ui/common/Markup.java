@@ -2,12 +2,9 @@ package planewright.app.ui.common;
 
 import java.awt.Color;
 import java.awt.Font;
-import java.io.IOException;
-import java.io.StringReader;
 import java.util.List;
 import java.util.stream.Collectors;
 import javax.swing.JEditorPane;
-import javax.swing.text.BadLocationException;
 import javax.swing.text.html.HTMLEditorKit;
 import javax.swing.text.html.StyleSheet;
 import org.commonmark.parser.Parser;
@@ -22,25 +19,11 @@ public final class Markup {
 
     private Markup() {}
 
-    /** Has read what any text needs by the time it returns, so that the first entry is shown sooner; from any thread. */
-    public static void prepare() {
-        var kit = new Kit();
-        try {
-            kit.read(new StringReader(html(List.of("a *word*", "- and a row"))), kit.createDefaultDocument(), 0);
-        } catch (IOException | BadLocationException impossible) {
-            throw new IllegalStateException("text in memory was not read", impossible);
-        }
-    }
-
     /** Paragraphs of CommonMark; raw HTML in them is shown as text. */
     public static JEditorPane of(List<String> paragraphs) {
-        return pane(html(paragraphs));
-    }
-
-    private static String html(List<String> paragraphs) {
-        return paragraphs.stream()
+        return pane(paragraphs.stream()
                 .map(paragraph -> RENDERER.render(PARSER.parse(paragraph)))
-                .collect(Collectors.joining());
+                .collect(Collectors.joining()));
     }
 
     /** An excerpt with its found words marked. */
