@@ -51,13 +51,21 @@ public final class Markup {
     }
 
     private static JEditorPane pane(String html) {
-        var pane = new JEditorPane();
+        var pane = new JEditorPane() {
+            private static final long serialVersionUID = 1L;
+
+            @Override
+            public void updateUI() {
+                super.updateUI();
+                setBorder(null);
+                setMargin(null);
+            }
+        };
         pane.setEditorKit(new Kit());
         pane.setCaret(new StillCaret());
         pane.setEditable(false);
         pane.setFocusable(false);
         pane.setOpaque(false);
-        pane.setBorder(null);
         pane.putClientProperty(JEditorPane.HONOR_DISPLAY_PROPERTIES, true);
         Look.sized(pane, 1, Font.PLAIN);
         pane.setText("<html><body style='margin:0'>" + html + "</body></html>");

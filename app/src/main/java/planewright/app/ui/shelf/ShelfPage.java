@@ -5,7 +5,6 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Deque;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -42,7 +41,6 @@ public final class ShelfPage extends JPanel {
     private final transient Workroom room;
     private final DefaultListModel<ShelfRow> rows = new DefaultListModel<>();
     private final transient Map<String, ShelfRow.OfBuild> ofBuilds = new HashMap<>();
-    private final transient Map<Life, ShelfRow.Heading> headings = new EnumMap<>(Life.class);
     /** Builds whose rows have not followed the look yet. */
     private transient Deque<String> left = new ArrayDeque<>();
 
@@ -117,7 +115,7 @@ public final class ShelfPage extends JPanel {
         for (var life : inOrder()) {
             var same = found.stream().filter(build -> build.life() == life).toList();
             if (!same.isEmpty()) {
-                made.add(headings.computeIfAbsent(life, each -> new ShelfRow.Heading(Terms.of(each.word()))));
+                made.add(new ShelfRow.Heading(Terms.of(life.word())));
                 same.forEach(build -> made.add(row(build)));
             }
         }
@@ -163,7 +161,6 @@ public final class ShelfPage extends JPanel {
         if (left == stale && !stale.isEmpty()) {
             SwingUtilities.invokeLater(() -> renew(stale));
         } else if (left == stale) {
-            headings.clear();
             fill();
         }
     }

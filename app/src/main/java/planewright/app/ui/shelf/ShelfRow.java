@@ -25,16 +25,7 @@ sealed interface ShelfRow {
     Component component(JList<?> list, boolean selected);
 
     /** Words over the rows that follow. */
-    final class Heading implements ShelfRow {
-        private final String words;
-        private final JLabel label;
-
-        Heading(String words) {
-            this.words = words;
-            label = Look.sized(new JLabel("<html>" + Markup.escaped(words) + "</html>"), 0.92, Font.BOLD);
-            label.setBorder(javax.swing.BorderFactory.createEmptyBorder(10, 8, 3, 8));
-        }
-
+    record Heading(String words) implements ShelfRow {
         @Override
         public Optional<String> build() {
             return Optional.empty();
@@ -42,7 +33,9 @@ sealed interface ShelfRow {
 
         @Override
         public Component component(JList<?> list, boolean selected) {
+            var label = Look.sized(new JLabel("<html>" + Markup.escaped(words) + "</html>"), 0.92, Font.BOLD);
             label.setForeground(Look.colour("quiet"));
+            label.setBorder(javax.swing.BorderFactory.createEmptyBorder(10, 8, 3, 8));
             return label;
         }
 
