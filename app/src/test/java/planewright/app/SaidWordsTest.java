@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
@@ -17,18 +18,36 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The program's own tables of words have all that is said beside them, and nothing that nobody says. */
 class SaidWordsTest {
     private static final Path RESOURCES = Path.of("src/main/resources");
-    private static final Pattern LITERAL = Pattern.compile("\"((?:[^\"\\\\\\n]++|\\\\.)*+)\"");
+    private static final String QUOTED = "[^\"\\\\\n]*+(?:\\\\.[^\"\\\\\n]*+)*+";
+    private static final Pattern LITERAL = Pattern.compile("\"(" + QUOTED + ")\"");
     private static final Pattern PLACE = Pattern.compile("\\{\\d}");
 
     /** Whose words stand beside itself. */
     private static final Pattern PROBLEM = Pattern.compile("new QuantityProblem\\(.*?\\);", Pattern.DOTALL);
 
-    /** A sentence with values is always said, whatever stands around it. */
-    private static final Pattern SENTENCE = Pattern.compile("\"([^\"]*\\{0}[^\"]*)\"");
+    /** A sentence with values is always said, whatever stands around it; so is one that is given to be said or thrown. */
+    private static final Pattern SENTENCE = Pattern.compile(
+            "\"([^\"]*\\{0}[^\"]*)\"" + "|(?:\\bsay|new (?:Faulty|Unreadable|\\w+Refused))\\(\\s*\"([^\"]+)\"\\s*[,)]");
+
+    /** An exception in English whatever the language: for what cannot happen, and where only the command line reads it. */
+    private static final Pattern ENGLISH =
+            Pattern.compile("new (?:(?:Unchecked)?IOException|IllegalArgumentException|SetAside|PluginProblem)\\("
+                    + "[^;\"]*+(?:\"" + QUOTED + "\"[^;\"]*+)*+;");
+
+    private static final Set<String> IN_ENGLISH = Set.of(
+            "cannot be written as bytes",
+            "a text in memory cannot fail to be read",
+            "a resource of the program cannot be read",
+            "a picture in memory that cannot be written into memory",
+            "px; accepted: above 0 px",
+            "hits are asked for; accepted: 1 or more",
+            "is no day; accepted: a day as 2025-03-14, a month as 2025-03, or a year",
+            "a comma, a semicolon or a tab");
 
     static Stream<Path> tables() throws IOException {
         return Files.find(RESOURCES, 8, (file, attributes) -> file.endsWith("words_de.tsv"))
@@ -44,12 +63,28 @@ class SaidWordsTest {
         var said = sources(folder, 1)
                 .map(source -> PROBLEM.matcher(source).replaceAll(""))
                 .flatMap(source -> SENTENCE.matcher(source).results())
-                .map(found -> found.group(1))
+                .map(found -> found.group(1) == null ? found.group(2) : found.group(1))
                 .collect(Collectors.toCollection(TreeSet::new));
         assertThat(said).isNotEmpty();
-        assertThat(words).containsKeys(said.toArray(String[]::new));
+        var known = new HashMap<>(words(RESOURCES.resolve("planewright/app/journal/words_de.tsv")));
+        known.putAll(words);
+        assertThat(known).containsKeys(said.toArray(String[]::new));
         words.forEach(
                 (english, german) -> assertThat(places(german)).as(english).isEqualTo(places(english)));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"store", "pictures", "outline", "index", "files", "exchange"})
+    void nothingIsThrownPastTheTable(String place) {
+        var unsaid = sources(Path.of("src/main/java/planewright/app").resolve(place), 1)
+                .flatMap(source -> ENGLISH.matcher(source).results())
+                .map(MatchResult::group)
+                .filter(thrown -> LITERAL.matcher(thrown)
+                        .results()
+                        .anyMatch(literal -> literal.group(1).contains(" ")))
+                .filter(thrown -> !thrown.contains(".say("))
+                .filter(thrown -> IN_ENGLISH.stream().noneMatch(thrown::contains));
+        assertThat(unsaid).isEmpty();
     }
 
     @ParameterizedTest

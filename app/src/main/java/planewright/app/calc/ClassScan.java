@@ -37,7 +37,9 @@ final class ClassScan {
                 .map(scan::called)
                 .filter(FORBIDDEN::containsKey)
                 .findFirst()
-                .map(call -> call.substring(call.lastIndexOf('/') + 1) + ", which " + FORBIDDEN.get(call));
+                .map(call -> PluginWords.say(
+                        "{0}, which {1}",
+                        call.substring(call.lastIndexOf('/') + 1), PluginWords.say(FORBIDDEN.get(call))));
     }
 
     private String called(int[] method) {

@@ -4,7 +4,7 @@ package planewright.app.calc;
 final class Faulty extends Exception {
     private static final long serialVersionUID = 1L;
 
-    Faulty(String message) {
-        super(message);
+    Faulty(String english, Object... values) {
+        super(PluginWords.say(english, values));
     }
 }

@@ -121,8 +121,9 @@ public final class PluginHost implements AutoCloseable {
         try {
             var first = byId.putIfAbsent(plugin.id(), plugin);
             if (first != null) {
-                throw new Faulty("its plugin.id '" + plugin.id() + "' is also that of " + first.file()
-                        + ", which was taken; remove one of the two");
+                throw new Faulty(
+                        "its plugin.id '{0}' is also that of {1}, which was taken; remove one of the two",
+                        plugin.id(), first.file());
             }
             if (choices.off().contains(plugin.id())) {
                 return new Candidate(read.found(), read.plugin(), State.OFF, List.of());
@@ -155,8 +156,9 @@ public final class PluginHost implements AutoCloseable {
                 } else {
                     candidate
                             .reasons()
-                            .add("its calculator '" + described.id() + "' has the id of one of plugin "
-                                    + first.plugin());
+                            .add(PluginWords.say(
+                                    "its calculator '{0}' has the id of one of plugin {1}",
+                                    described.id(), first.plugin()));
                 }
             }
         } catch (Faulty faulty) {
@@ -187,8 +189,9 @@ public final class PluginHost implements AutoCloseable {
             throw new Faulty("nobody has said that it is trusted; add it to be asked");
         }
         if (!trusted.get().equals(plugin.hash())) {
-            throw new Faulty("its content is not what was trusted: its SHA-256 is " + plugin.hash() + ", trusted was "
-                    + trusted.get() + "; add it again to be asked");
+            throw new Faulty(
+                    "its content is not what was trusted: its SHA-256 is {0}, trusted was {1}; add it again to be asked",
+                    plugin.hash(), trusted.get());
         }
     }
 
@@ -201,7 +204,8 @@ public final class PluginHost implements AutoCloseable {
                             .sorted()
                             .forEach(zip -> found.add(new Found(zip, true)));
                 } catch (IOException unreadable) {
-                    problems.add(new PluginProblem(place, "the folder cannot be read: " + unreadable.getMessage()));
+                    problems.add(new PluginProblem(
+                            place, PluginWords.say("the folder cannot be read: {0}", unreadable.getMessage())));
                 }
             } else {
                 found.add(new Found(place, true));
@@ -210,7 +214,8 @@ public final class PluginHost implements AutoCloseable {
         try {
             shelf.zips().forEach(zip -> found.add(new Found(zip, false)));
         } catch (IOException unreadable) {
-            problems.add(new PluginProblem(shelf.unpacked(), "added plugins cannot be listed: " + unreadable));
+            problems.add(new PluginProblem(
+                    shelf.unpacked(), PluginWords.say("added plugins cannot be listed: {0}", unreadable)));
         }
         return found;
     }
@@ -235,16 +240,18 @@ public final class PluginHost implements AutoCloseable {
                 wrapper.getPluginClassLoader().loadClass(name);
             }
         } catch (ClassNotFoundException | LinkageError missing) {
-            throw new Faulty("its plugin.class '" + name + "' cannot be loaded: " + PluginThread.words(missing));
+            throw new Faulty("its plugin.class '{0}' cannot be loaded: {1}", name, PluginThread.words(missing));
         }
     }
 
     private static String reason(PluginWrapper wrapper, PluginPackage plugin) {
         if (wrapper.getPluginState() == PluginState.DISABLED) {
-            return "it asks for API " + plugin.requires() + "; this program has " + Api.VERSION;
+            return PluginWords.say("it asks for API {0}; this program has {1}", plugin.requires(), Api.VERSION);
         }
         var cause = wrapper.getFailedException();
-        return "it cannot be started" + (cause == null ? "" : ": " + PluginThread.words(cause));
+        return cause == null
+                ? PluginWords.say("it cannot be started")
+                : PluginWords.say("it cannot be started: {0}", PluginThread.words(cause));
     }
 
     /** The first to ask lets the library look through all plugins; the others wait for that. */
@@ -271,7 +278,8 @@ public final class PluginHost implements AutoCloseable {
             } catch (Faulty faulty) {
                 wrong.add(faulty.getMessage());
             } catch (RuntimeException | Error failure) {
-                wrong.add(calculator.getClass().getName() + " cannot be described: " + PluginThread.words(failure));
+                wrong.add(PluginWords.say(
+                        "{0} cannot be described: {1}", calculator.getClass().getName(), PluginThread.words(failure)));
             }
         }
         if (named.isEmpty()) {
@@ -280,8 +288,11 @@ public final class PluginHost implements AutoCloseable {
         for (var name : named) {
             if (!made.contains(name)) {
                 var cause = manager.failedExtensions().get(name);
-                wrong.add("its calculator " + name + " cannot be made"
-                        + (cause == null ? "" : ": " + PluginThread.words(cause)));
+                wrong.add(
+                        cause == null
+                                ? PluginWords.say("its calculator {0} cannot be made", name)
+                                : PluginWords.say(
+                                        "its calculator {0} cannot be made: {1}", name, PluginThread.words(cause)));
             }
         }
         if (!known && wrong.isEmpty()) {

@@ -49,7 +49,7 @@ record PluginPackage(Path file, Properties properties, String hash) {
         try (var zip = new ZipFile(file.toFile())) {
             var entry = zip.getEntry(PROPERTIES);
             if (entry == null) {
-                throw new Faulty("it holds no " + PROPERTIES + ", so it is no plugin");
+                throw new Faulty("it holds no {0}, so it is no plugin", PROPERTIES);
             }
             var properties = new Properties();
             try (InputStream in = zip.getInputStream(entry)) {
@@ -60,7 +60,7 @@ record PluginPackage(Path file, Properties properties, String hash) {
             plugin.requireSound();
             return plugin;
         } catch (IOException | IllegalArgumentException damaged) {
-            throw new Faulty("it is no sound zip file (" + damaged.getMessage() + ")");
+            throw new Faulty("it is no sound zip file ({0})", damaged.getMessage());
         }
     }
 
@@ -157,8 +157,7 @@ record PluginPackage(Path file, Properties properties, String hash) {
         try {
             long size = Files.size(file);
             if (size > MOST_PACKED_BYTES) {
-                throw new Faulty(
-                        "it has " + (size >> 20) + " MB; accepted: up to " + (MOST_PACKED_BYTES >> 20) + " MB");
+                throw new Faulty("it has {0} MB; accepted: up to {1} MB", size >> 20, MOST_PACKED_BYTES >> 20);
             }
         } catch (IOException gone) {
             throw new Faulty("it is not there or cannot be read");
@@ -167,14 +166,15 @@ record PluginPackage(Path file, Properties properties, String hash) {
 
     private void requireSound() throws Faulty {
         if (!id().matches("[a-z][a-z0-9-]{0,39}")) {
-            throw new Faulty("its plugin.id is '" + id() + "'; accepted: lower-case letters, digits and hyphens");
+            throw new Faulty("its plugin.id is '{0}'; accepted: lower-case letters, digits and hyphens", id());
         }
         if (version().isBlank()) {
             throw new Faulty("it has no plugin.version");
         }
         if (!properties.getProperty("plugin.dependencies", "").isBlank()) {
-            throw new Faulty("it depends on other plugins (" + properties.getProperty("plugin.dependencies")
-                    + "); a plugin must bring what it needs");
+            throw new Faulty(
+                    "it depends on other plugins ({0}); a plugin must bring what it needs",
+                    properties.getProperty("plugin.dependencies"));
         }
     }
 
@@ -185,10 +185,10 @@ record PluginPackage(Path file, Properties properties, String hash) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 var path = folder.resolve(entry.getName()).normalize();
                 if (!path.startsWith(folder)) {
-                    throw new Faulty("its entry '" + entry.getName() + "' leads out of the plugin's folder");
+                    throw new Faulty("its entry '{0}' leads out of the plugin's folder", entry.getName());
                 }
                 if (++files > MOST_FILES) {
-                    throw new Faulty("it holds more than " + MOST_FILES + " files");
+                    throw new Faulty("it holds more than {0} files", MOST_FILES);
                 }
                 if (entry.isDirectory()) {
                     Files.createDirectories(path);
@@ -209,7 +209,7 @@ record PluginPackage(Path file, Properties properties, String hash) {
             for (int count = from.read(piece); count >= 0; count = from.read(piece)) {
                 copied += count;
                 if (copied > most) {
-                    throw new Faulty("it unpacks to more than " + (MOST_BYTES >> 20) + " MB");
+                    throw new Faulty("it unpacks to more than {0} MB", MOST_BYTES >> 20);
                 }
                 out.write(piece, 0, count);
             }
@@ -229,7 +229,7 @@ record PluginPackage(Path file, Properties properties, String hash) {
                         var bytes = jar.readNBytes((int) Math.min(left, Integer.MAX_VALUE >> 2));
                         left -= bytes.length;
                         if (left <= 0) {
-                            throw new Faulty("its " + name + " unpacks to more than " + (MOST_BYTES >> 20) + " MB");
+                            throw new Faulty("its {0} unpacks to more than {1} MB", name, MOST_BYTES >> 20);
                         }
                         scan(entry.getName(), bytes);
                     }
@@ -242,11 +242,12 @@ record PluginPackage(Path file, Properties properties, String hash) {
         try {
             var forbidden = ClassScan.forbidden(bytes);
             if (forbidden.isPresent()) {
-                throw new Faulty("its class " + name.replace('/', '.').replaceFirst("[.]class$", "") + " calls "
-                        + forbidden.get() + "; a calculator may not");
+                throw new Faulty(
+                        "its class {0} calls {1}; a calculator may not",
+                        name.replace('/', '.').replaceFirst("[.]class$", ""), forbidden.get());
             }
         } catch (IOException broken) {
-            throw new Faulty("its class " + name + " cannot be read: " + broken.getMessage());
+            throw new Faulty("its class {0} cannot be read: {1}", name, broken.getMessage());
         }
     }
 

@@ -46,7 +46,7 @@ public final class PluginShelf {
                     plugin.requires(),
                     plugin.hash());
         } catch (Faulty faulty) {
-            throw new IOException("plugin " + zip + ": " + faulty.getMessage());
+            throw new IOException(PluginWords.say("plugin {0}: {1}", zip, faulty.getMessage()));
         }
     }
 
@@ -67,8 +67,9 @@ public final class PluginShelf {
         Slow.work("adding a plugin");
         var content = Files.readAllBytes(offer.file());
         if (!PluginPackage.hash(content).equals(offer.hash())) {
-            throw new IOException("plugin " + offer.file()
-                    + " has changed since it was looked at; look at it again before you trust it");
+            throw new IOException(PluginWords.say(
+                    "plugin {0} has changed since it was looked at; look at it again before you trust it",
+                    offer.file()));
         }
         // The word before the deed: a zip without trust does not run, trust without its zip does nothing.
         said().trusting(offer.id(), offer.hash()).switched(offer.id(), true).write(choices);
@@ -90,8 +91,9 @@ public final class PluginShelf {
         Slow.work("removing a plugin");
         var files = of(id);
         if (files.isEmpty()) {
-            throw new IOException("plugin '" + id + "' was not added by you, so it cannot be removed; accepted: "
-                    + (added().isEmpty() ? "none, no plugin was added" : String.join(", ", added())));
+            throw new IOException(PluginWords.say(
+                    "plugin '{0}' was not added by you, so it cannot be removed; accepted: {1}",
+                    id, added().isEmpty() ? PluginWords.say("none, no plugin was added") : String.join(", ", added())));
         }
         for (var file : files) {
             SafeFile.delete(file);

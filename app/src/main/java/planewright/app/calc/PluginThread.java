@@ -34,7 +34,7 @@ final class PluginThread<T> {
         try {
             return task.get(START_SECONDS, TimeUnit.SECONDS);
         } catch (TimeoutException never) {
-            throw new Faulty("it has not come up within " + START_SECONDS + " s");
+            throw new Faulty("it has not come up within {0} s", START_SECONDS);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new Faulty("the start was stopped");
@@ -42,7 +42,7 @@ final class PluginThread<T> {
             if (failure.getCause() instanceof Faulty faulty) {
                 throw faulty;
             }
-            throw new Faulty("it cannot be started: " + words(failure.getCause()));
+            throw new Faulty("it cannot be started: {0}", words(failure.getCause()));
         }
     }
 

@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
-import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
 import planewright.app.journal.Said;
 import planewright.shared.quantity.QuantityText;
@@ -15,7 +14,7 @@ final class ExchangeWords {
     private ExchangeWords() {}
 
     static String say(String english, Object... values) {
-        return Language.of(locale(), ExchangeWords.class).and(Said.class).say(english, values);
+        return Said.beside(ExchangeWords.class, english, values);
     }
 
     static String day(LocalDate day) {

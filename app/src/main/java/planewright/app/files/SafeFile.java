@@ -13,9 +13,11 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Locale;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.regex.Pattern;
+import planewright.api.calculator.Language;
 
 /**
  * Files that are wholly old or wholly new at any instant: written beside the target, forced to disk, renamed over it, and
@@ -80,10 +82,12 @@ public final class SafeFile {
     }
 
     private static IOException notWritten(Path file, IOException refused) {
+        var words = Language.of(Locale.getDefault(Locale.Category.DISPLAY), SafeFile.class);
         return new IOException(
-                "file " + file + " cannot be written (" + reason(refused)
-                        + "); what was there is as it was. If its disk is full make room, then repeat; accepted: one in a "
-                        + "folder you may write in",
+                words.say(
+                        "file {0} cannot be written ({1}); what was there is as it was. If its disk is full make room, "
+                                + "then repeat; accepted: one in a folder you may write in",
+                        file, reason(refused)),
                 refused);
     }
 

@@ -150,7 +150,7 @@ final class Counter extends SimpleCollector {
             try {
                 return values.lookupTerm(new BytesRef(Documents.term(value)));
             } catch (IOException failure) {
-                throw new UncheckedIOException("the search index cannot be read", failure);
+                throw new UncheckedIOException(IndexWords.say("the search index cannot be read"), failure);
             }
         }
 
@@ -213,7 +213,7 @@ final class Counter extends SimpleCollector {
             try {
                 return values.lookupOrd(ordinal).utf8ToString();
             } catch (IOException failure) {
-                throw new UncheckedIOException("the search index cannot be read", failure);
+                throw new UncheckedIOException(IndexWords.say("the search index cannot be read"), failure);
             }
         }
     }

@@ -32,8 +32,9 @@ public record Filter(
         });
         kept = Map.copyOf(copy);
         if (from.isPresent() && to.isPresent() && from.get().isAfter(to.get())) {
-            throw new IllegalArgumentException("from " + from.get() + " to " + to.get()
-                    + " holds no day; accepted: a first day that is not after the last");
+            throw new IllegalArgumentException(IndexWords.say(
+                    "from {0} to {1} holds no day; accepted: a first day that is not after the last",
+                    from.get(), to.get()));
         }
     }
 

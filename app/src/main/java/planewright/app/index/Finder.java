@@ -106,7 +106,7 @@ final class Finder {
             var counter = counting.join();
             return new Found(new Hits.Tally(counter.total(), true, counter.counts()), places(best));
         } catch (CompletionException failure) {
-            throw new IOException("the search index cannot be read", failure.getCause());
+            throw new IOException(IndexWords.say("the search index cannot be read"), failure.getCause());
         }
     }
 

@@ -209,7 +209,7 @@ public final class SearchIndex implements AutoCloseable {
                 try {
                     ((CodecReader) leaf.reader()).checkIntegrity();
                 } catch (IOException damaged) {
-                    throw new UncheckedIOException("the search index is damaged", damaged);
+                    throw new UncheckedIOException(IndexWords.say("the search index is damaged"), damaged);
                 }
             });
         } finally {
@@ -285,7 +285,8 @@ public final class SearchIndex implements AutoCloseable {
                 writing.write();
             }
         } catch (IOException failure) {
-            throw new UncheckedIOException("the search index cannot be written: " + failure.getMessage(), failure);
+            throw new UncheckedIOException(
+                    IndexWords.say("the search index cannot be written: {0}", failure.getMessage()), failure);
         } finally {
             following.readLock().unlock();
         }
@@ -318,7 +319,8 @@ public final class SearchIndex implements AutoCloseable {
                 }
             }
         } catch (IOException failure) {
-            throw new UncheckedIOException("the search index cannot be written: " + failure.getMessage(), failure);
+            throw new UncheckedIOException(
+                    IndexWords.say("the search index cannot be written: {0}", failure.getMessage()), failure);
         } finally {
             following.writeLock().unlock();
         }

@@ -6,7 +6,7 @@ import java.io.IOException;
 public final class OutlineRefused extends IOException {
     private static final long serialVersionUID = 1L;
 
-    public OutlineRefused(String reason) {
-        super(reason);
+    public OutlineRefused(String english, Object... values) {
+        super(OutlineWords.say(english, values));
     }
 }

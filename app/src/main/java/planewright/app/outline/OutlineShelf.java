@@ -38,9 +38,9 @@ public final class OutlineShelf {
         try {
             return keep(content(svg));
         } catch (NoSuchFileException missing) {
-            throw new OutlineRefused("outline " + svg + " is not there; accepted: an SVG file");
+            throw new OutlineRefused("outline {0} is not there; accepted: an SVG file", svg);
         } catch (OutlineRefused reason) {
-            throw new OutlineRefused("outline " + svg + " is not taken in: " + reason.getMessage());
+            throw new OutlineRefused("outline {0} is not taken in: {1}", svg, reason.getMessage());
         }
     }
 
@@ -65,9 +65,9 @@ public final class OutlineShelf {
         try {
             return SvgReader.read(content(svg));
         } catch (NoSuchFileException missing) {
-            throw new OutlineRefused("outline " + svg + " is not there; accepted: an SVG file");
+            throw new OutlineRefused("outline {0} is not there; accepted: an SVG file", svg);
         } catch (OutlineRefused reason) {
-            throw new OutlineRefused("outline " + svg + " cannot be read: " + reason.getMessage());
+            throw new OutlineRefused("outline {0} cannot be read: {1}", svg, reason.getMessage());
         }
     }
 
@@ -108,7 +108,7 @@ public final class OutlineShelf {
     private static byte[] content(Path svg) throws IOException {
         long size = Files.size(svg);
         if (size > SvgReader.MOST_BYTES) {
-            throw new OutlineRefused("it has " + size + " bytes; accepted: up to " + SvgReader.MOST_BYTES);
+            throw new OutlineRefused("it has {0} bytes; accepted: up to {1}", size, SvgReader.MOST_BYTES);
         }
         if (!Files.isRegularFile(svg)) {
             throw new OutlineRefused("it is no file; accepted: an SVG file");

@@ -60,8 +60,9 @@ final class PathData {
             case 'T' -> quadratic(mirrored("QT", pen.x(), controlX), mirrored("QT", pen.y(), controlY), x, y);
             case 'A' -> arc(x, y);
             default ->
-                throw new OutlineRefused("path data has the command '" + command
-                        + "'; accepted: M, L, H, V, C, S, Q, T, A and Z, large or small");
+                throw new OutlineRefused(
+                        "path data has the command '{0}'; accepted: M, L, H, V, C, S, Q, T, A and Z, large or small",
+                        command);
         }
         before = command;
     }

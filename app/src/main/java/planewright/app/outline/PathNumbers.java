@@ -71,9 +71,13 @@ final class PathNumbers {
 
     OutlineRefused wrong(String accepted) {
         var rest = text.substring(at, Math.min(text.length(), at + SHOWN));
-        return new OutlineRefused(
-                (rest.isEmpty() ? "it ends" : "there is '" + rest + "'") + " at character " + (at + 1) + " of '"
-                        + (text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text) + "'; accepted: " + accepted);
+        var whole = text.length() > SHOWN ? text.substring(0, SHOWN) + "…" : text;
+        return rest.isEmpty()
+                ? new OutlineRefused(
+                        "it ends at character {0} of '{1}'; accepted: {2}", at + 1, whole, OutlineWords.say(accepted))
+                : new OutlineRefused(
+                        "there is '{0}' at character {1} of '{2}'; accepted: {3}",
+                        rest, at + 1, whole, OutlineWords.say(accepted));
     }
 
     private void skip(Pattern gap) {

@@ -26,18 +26,18 @@ record Sheet(double width, double height, Transform toMillimetres) {
         var box = svg.getAttributeValue(null, "viewBox");
         if (box == null) {
             throw new OutlineRefused(
-                    "it has no viewBox, which tells how long its unit is; accepted: width and height in mm,"
-                            + " and a viewBox");
+                    "it has no viewBox, which tells how long its unit is; accepted: width and height in mm, and a viewBox");
         }
         var numbers = new PathNumbers(box).all();
         if (numbers.length != 4 || !(numbers[2] > 0) || !(numbers[3] > 0)) {
-            throw new OutlineRefused("its viewBox is '" + box + "'; accepted: four numbers, the last two above 0");
+            throw new OutlineRefused("its viewBox is '{0}'; accepted: four numbers, the last two above 0", box);
         }
         double across = width / numbers[2];
         double along = height / numbers[3];
         if (Math.abs(across / along - 1) > ALIKE) {
-            throw new OutlineRefused("its viewBox '" + box + "' is not in proportion to " + width + " mm × " + height
-                    + " mm; accepted: one scale for both");
+            throw new OutlineRefused(
+                    "its viewBox '{0}' is not in proportion to {1} mm × {2} mm; accepted: one scale for both",
+                    box, width, height);
         }
         return new Sheet(
                 width,
@@ -49,13 +49,14 @@ record Sheet(double width, double height, Transform toMillimetres) {
         var text = svg.getAttributeValue(null, attribute);
         var length = LENGTH.matcher(text == null ? "" : text);
         if (!length.matches()) {
-            throw new OutlineRefused("its " + attribute + " is " + (text == null ? "missing" : "'" + text + "'")
-                    + ", so its true size is not known; accepted: a length such as 212.5mm, 21.25cm or 8in");
+            throw new OutlineRefused(
+                    "its {0} is {1}, so its true size is not known; accepted: a length such as 212.5mm, 21.25cm or 8in",
+                    attribute, text == null ? OutlineWords.say("missing") : "'" + text + "'");
         }
         try {
             return Double.parseDouble(length.group(1)) * MILLIMETRES.get(length.group(2));
         } catch (NumberFormatException wrong) {
-            throw new OutlineRefused("its " + attribute + " is '" + text + "'; accepted: a length such as 212.5mm");
+            throw new OutlineRefused("its {0} is '{1}'; accepted: a length such as 212.5mm", attribute, text);
         }
     }
 }

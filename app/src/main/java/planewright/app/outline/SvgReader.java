@@ -63,7 +63,7 @@ final class SvgReader {
      */
     static Outline read(byte[] content) throws OutlineRefused {
         if (content.length > MOST_BYTES) {
-            throw new OutlineRefused("it has " + content.length + " bytes; accepted: up to " + MOST_BYTES);
+            throw new OutlineRefused("it has {0} bytes; accepted: up to {1}", content.length, MOST_BYTES);
         }
         var text = text(content);
         if (DECLARATIONS.matcher(text).find()) {
@@ -78,9 +78,11 @@ final class SvgReader {
             return new SvgReader(xml).outline();
         } catch (XMLStreamException broken) {
             var place = broken.getLocation();
-            throw new OutlineRefused("it is not XML: line " + place.getLineNumber() + ", column "
-                    + place.getColumnNumber() + ": "
-                    + broken.getMessage().replaceFirst("(?s)^ParseError.*\\nMessage: ", ""));
+            throw new OutlineRefused(
+                    "it is not XML: line {0}, column {1}: {2}",
+                    place.getLineNumber(),
+                    place.getColumnNumber(),
+                    broken.getMessage().replaceFirst("(?s)^ParseError.*\\nMessage: ", ""));
         } catch (IllegalArgumentException impossible) {
             throw new OutlineRefused(impossible.getMessage());
         }
@@ -119,7 +121,7 @@ final class SvgReader {
         boolean ours = SVG.equals(xml.getNamespaceURI());
         if (sheet == null) {
             if (!ours || !name.equals("svg")) {
-                throw new OutlineRefused("it begins with '" + name + "'; accepted: svg of the namespace " + SVG);
+                throw new OutlineRefused("it begins with '{0}'; accepted: svg of the namespace {1}", name, SVG);
             }
             sheet = Sheet.of(xml);
             transforms.push(sheet.toMillimetres());
@@ -135,7 +137,7 @@ final class SvgReader {
             return;
         }
         if (transforms.size() > MOST_DEPTH) {
-            throw new OutlineRefused("its groups are nested deeper than " + MOST_DEPTH + "; accepted: up to that");
+            throw new OutlineRefused("its groups are nested deeper than {0}; accepted: up to that", MOST_DEPTH);
         }
         transforms.push(transform());
         if (!GROUPS.contains(name)) {
@@ -146,9 +148,10 @@ final class SvgReader {
     private void draw(String name) throws OutlineRefused {
         var pen = new Pen(transforms.peek());
         if (!SvgShapes.draw(name, xml, pen)) {
-            throw new OutlineRefused("it draws with '" + name
-                    + "', which is not read; turn it into paths; accepted: g, path, line, polyline, polygon, rect,"
-                    + " circle, ellipse");
+            throw new OutlineRefused(
+                    "it draws with '{0}', which is not read; turn it into paths; accepted: g, path, line, polyline, "
+                            + "polygon, rect, circle, ellipse",
+                    name);
         }
         paths.addAll(pen.done());
     }
@@ -170,25 +173,27 @@ final class SvgReader {
 
     private void requireHarmless(String name) throws OutlineRefused {
         if (REFUSED.contains(name) || name.startsWith("animate")) {
-            throw new OutlineRefused("it has '" + name + "'; accepted: lines and curves alone");
+            throw new OutlineRefused("it has '{0}'; accepted: lines and curves alone", name);
         }
         for (int i = 0; i < xml.getAttributeCount(); i++) {
             var attribute = xml.getAttributeLocalName(i);
             var value = xml.getAttributeValue(i);
             if (attribute.startsWith("on") || attribute.equals("href") && !value.startsWith("#")) {
-                throw new OutlineRefused("'" + name + "' has '" + attribute
-                        + "', which runs or fetches something; accepted: lines and curves alone");
+                throw new OutlineRefused(
+                        "'{0}' has '{1}', which runs or fetches something; accepted: lines and curves alone",
+                        name, attribute);
             }
         }
         for (var attribute : CUTTING) {
             if (xml.getAttributeValue(null, attribute) != null) {
-                throw new OutlineRefused("'" + name + "' has '" + attribute
-                        + "', which cuts off what it draws; accepted: lines and curves drawn whole");
+                throw new OutlineRefused(
+                        "'{0}' has '{1}', which cuts off what it draws; accepted: lines and curves drawn whole",
+                        name, attribute);
             }
         }
         if (style().contains("transform") || style().contains("url(")) {
-            throw new OutlineRefused("the style of '" + name + "' is '" + style()
-                    + "'; accepted: styles that move nothing and fetch nothing");
+            throw new OutlineRefused(
+                    "the style of '{0}' is '{1}'; accepted: styles that move nothing and fetch nothing", name, style());
         }
     }
 
@@ -217,8 +222,9 @@ final class SvgReader {
     private static void requirePlain(String rules) throws OutlineRefused {
         for (var word : List.of("transform", "url(", "@import", "display")) {
             if (rules.contains(word)) {
-                throw new OutlineRefused("its style sheet has '" + word
-                        + "'; accepted: styles that move nothing, hide nothing and fetch nothing");
+                throw new OutlineRefused(
+                        "its style sheet has '{0}'; accepted: styles that move nothing, hide nothing and fetch nothing",
+                        word);
             }
         }
     }

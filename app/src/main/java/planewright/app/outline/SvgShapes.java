@@ -43,8 +43,9 @@ final class SvgShapes {
     private void points(boolean closed) throws OutlineRefused {
         var numbers = new PathNumbers(text("points")).all();
         if (numbers.length < 4 || numbers.length % 2 != 0) {
-            throw new OutlineRefused("points of '" + xml.getLocalName() + "' are " + numbers.length
-                    + " numbers; accepted: an even number, 4 or more");
+            throw new OutlineRefused(
+                    "points of '{0}' are {1} numbers; accepted: an even number, 4 or more",
+                    xml.getLocalName(), numbers.length);
         }
         pen.move(numbers[0], numbers[1]);
         for (int i = 2; i < numbers.length; i += 2) {
@@ -115,7 +116,8 @@ final class SvgShapes {
         } catch (OutlineRefused unit) {
             // said below
         }
-        throw new OutlineRefused(attribute + " of '" + xml.getLocalName() + "' is '" + text
-                + "'; accepted: a number in the unit of the viewBox");
+        throw new OutlineRefused(
+                "{0} of '{1}' is '{2}'; accepted: a number in the unit of the viewBox",
+                attribute, xml.getLocalName(), text);
     }
 }

@@ -34,8 +34,8 @@ record Transform(double a, double b, double c, double d, double e, double f) {
             read = call.end();
         }
         if (!text.substring(read).isBlank()) {
-            throw new OutlineRefused("transform is '" + text
-                    + "'; accepted: matrix, translate, scale, rotate, skewX, skewY with numbers");
+            throw new OutlineRefused(
+                    "transform is '{0}'; accepted: matrix, translate, scale, rotate, skewX, skewY with numbers", text);
         }
         return all;
     }
@@ -61,8 +61,9 @@ record Transform(double a, double b, double c, double d, double e, double f) {
         if (name.equals("skewY") && many == 1) {
             return new Transform(1, Math.tan(Math.toRadians(by[0])), 0, 1, 0, 0);
         }
-        throw new OutlineRefused("transform has '" + said.strip()
-                + "'; accepted: matrix, translate, scale, rotate, skewX, skewY with numbers");
+        throw new OutlineRefused(
+                "transform has '{0}'; accepted: matrix, translate, scale, rotate, skewX, skewY with numbers",
+                said.strip());
     }
 
     private static Transform shift(double x, double y) {

@@ -43,7 +43,8 @@ enum PictureFormat {
                 return format;
             }
         }
-        throw new PictureRefused("picture " + file + " is " + looksLike(content) + "; accepted: JPEG or PNG");
+        throw new PictureRefused(
+                "picture {0} is {1}; accepted: JPEG or PNG", file, PictureWords.say(looksLike(content)));
     }
 
     /** Whether a content begins as one of the formats. */
@@ -81,7 +82,7 @@ enum PictureFormat {
                 coarse.setSourceSubsampling(8, 8, 0, 0);
                 reader.read(0, coarse);
                 if (warnings.cutOff) {
-                    throw new PictureRefused("picture " + file + " is cut off; copy it from the camera again");
+                    throw new PictureRefused("picture {0} is cut off; copy it from the camera again", file);
                 }
             } finally {
                 reader.dispose();
@@ -90,7 +91,7 @@ enum PictureFormat {
             throw refused;
         } catch (IOException | RuntimeException broken) {
             throw new PictureRefused(
-                    "picture " + file + " is damaged (" + broken.getMessage() + "); copy it from the camera again");
+                    "picture {0} is damaged ({1}); copy it from the camera again", file, broken.getMessage());
         }
     }
 
@@ -100,8 +101,9 @@ enum PictureFormat {
     static void requireReasonable(Path file, ImageReader reader) throws IOException {
         long pixels = (long) reader.getWidth(0) * reader.getHeight(0);
         if (pixels > MOST_PIXELS) {
-            throw new PictureRefused("picture " + file + " has " + pixels / 1_000_000 + " megapixels; accepted: up to "
-                    + MOST_PIXELS / 1_000_000);
+            throw new PictureRefused(
+                    "picture {0} has {1} megapixels; accepted: up to {2}",
+                    file, pixels / 1_000_000, MOST_PIXELS / 1_000_000);
         }
     }
 

@@ -6,7 +6,7 @@ import java.io.IOException;
 public final class PictureRefused extends IOException {
     private static final long serialVersionUID = 1L;
 
-    public PictureRefused(String message) {
-        super(message);
+    public PictureRefused(String english, Object... values) {
+        super(PictureWords.say(english, values));
     }
 }

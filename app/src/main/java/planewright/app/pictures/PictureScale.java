@@ -20,11 +20,13 @@ import planewright.api.quantity.Units;
 public record PictureScale(PictureMark from, PictureMark to, Measured<Length> known) {
     public PictureScale {
         if (!(from.distanceTo(to) > 0)) {
-            throw new IllegalArgumentException("both ends of the known length lie on one pixel; mark them apart");
+            throw new IllegalArgumentException(
+                    PictureWords.say("both ends of the known length lie on one pixel; mark them apart"));
         }
         if (!(known.in(Units.METRE) > 0)) {
-            throw new IllegalArgumentException("the known length is " + known.in(Units.MILLIMETRE)
-                    + " mm, which is not above 0; write how long it is, such as 100 mm ± 0.5 mm");
+            throw new IllegalArgumentException(PictureWords.say(
+                    "the known length is {0} mm, which is not above 0; write how long it is, such as 100 mm ± 0.5 mm",
+                    known.in(Units.MILLIMETRE)));
         }
     }
 
@@ -37,7 +39,7 @@ public record PictureScale(PictureMark from, PictureMark to, Measured<Length> kn
     public Measured<Length> between(PictureMark one, PictureMark other) {
         double distance = one.distanceTo(other);
         if (!(distance > 0)) {
-            throw new IllegalArgumentException("both ends lie on one pixel; mark them apart");
+            throw new IllegalArgumentException(PictureWords.say("both ends lie on one pixel; mark them apart"));
         }
         double length = known.in(Units.METRE) * distance / from.distanceTo(to);
         double relative = Math.hypot(
@@ -62,7 +64,8 @@ public record PictureScale(PictureMark from, PictureMark to, Measured<Length> kn
         double b = corner.distanceTo(one);
         double c = corner.distanceTo(other);
         if (!(b > 0 && c > 0)) {
-            throw new IllegalArgumentException("the corner and an end lie on one pixel; mark them apart");
+            throw new IllegalArgumentException(
+                    PictureWords.say("the corner and an end lie on one pixel; mark them apart"));
         }
         double x1 = one.at().x() - corner.at().x();
         double y1 = one.at().y() - corner.at().y();

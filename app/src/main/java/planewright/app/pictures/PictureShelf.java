@@ -74,11 +74,11 @@ public final class PictureShelf {
     private static byte[] content(Path file) throws IOException {
         Slow.work("taking a picture in");
         if (!Files.isRegularFile(file)) {
-            throw new PictureRefused("picture " + file + " is not there; accepted: a JPEG or PNG file");
+            throw new PictureRefused("picture {0} is not there; accepted: a JPEG or PNG file", file);
         }
         if (Files.size(file) > MOST_BYTES) {
-            throw new PictureRefused("picture " + file + " has " + (Files.size(file) >> 20) + " MB; accepted: up to "
-                    + (MOST_BYTES >> 20) + " MB");
+            throw new PictureRefused(
+                    "picture {0} has {1} MB; accepted: up to {2} MB", file, Files.size(file) >> 20, MOST_BYTES >> 20);
         }
         return Files.readAllBytes(file);
     }
@@ -107,7 +107,7 @@ public final class PictureShelf {
         Slow.work("copying a picture");
         var file = file(picture);
         if (!Files.isRegularFile(file)) {
-            throw new IOException("picture " + file + " is missing");
+            throw new IOException(PictureWords.say("picture {0} is missing", file));
         }
         SafeFile.write(target, asTaken ? Files.readAllBytes(file) : PlainPicture.of(file));
     }

@@ -45,7 +45,7 @@ public final class PlainPicture {
         try {
             return of(content);
         } catch (IndexOutOfBoundsException cutOff) {
-            throw new PictureRefused("picture " + file + " is damaged, so what it tells cannot be cut out");
+            throw new PictureRefused("picture {0} is damaged, so what it tells cannot be cut out", file);
         }
     }
 

@@ -28,7 +28,7 @@ final class Thumbnails {
         try {
             this.content = Files.readAllBytes(file);
         } catch (NoSuchFileException gone) {
-            throw new IOException("picture " + file + " is missing", gone);
+            throw new IOException(PictureWords.say("picture {0} is missing", file), gone);
         }
         this.exif = Exif.of(content);
     }
@@ -53,7 +53,7 @@ final class Thumbnails {
         try (var input = ImageIO.createImageInputStream(new ByteArrayInputStream(content))) {
             var readers = ImageIO.getImageReaders(input);
             if (!readers.hasNext()) {
-                throw new IOException("picture " + file + " is not JPEG or PNG");
+                throw new IOException(PictureWords.say("picture {0} is not JPEG or PNG", file));
             }
             var reader = readers.next();
             try {
@@ -64,7 +64,8 @@ final class Thumbnails {
                 param.setSourceSubsampling(step, step, 0, 0);
                 return reader.read(0, param);
             } catch (RuntimeException damaged) {
-                throw new IOException("picture " + file + " is damaged: " + damaged.getMessage(), damaged);
+                throw new IOException(
+                        PictureWords.say("picture {0} is damaged: {1}", file, damaged.getMessage()), damaged);
             } finally {
                 reader.dispose();
             }

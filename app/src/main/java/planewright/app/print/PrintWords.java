@@ -5,7 +5,6 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
-import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
 import planewright.app.journal.Said;
 import planewright.shared.quantity.QuantityText;
@@ -19,11 +18,11 @@ final class PrintWords {
     private PrintWords() {}
 
     static void prepare() {
-        Language.of(locale(), PrintWords.class).and(Said.class);
+        Said.prepare(PrintWords.class);
     }
 
     static String say(String english, Object... values) {
-        return Language.of(locale(), PrintWords.class).and(Said.class).say(english, values);
+        return Said.beside(PrintWords.class, english, values);
     }
 
     static String when(LocalDateTime at) {

@@ -53,7 +53,7 @@ record BuildFiles(
             try (var folders = Files.newDirectoryStream(builds, Files::isDirectory)) {
                 for (var build : folders) {
                     if (Files.isSymbolicLink(build)) {
-                        unreadable.add(new SetAside(build, "it is a link; accepted: a folder"));
+                        unreadable.add(new SetAside(build, StoreWords.say("it is a link; accepted: a folder")));
                     } else {
                         found.add(build);
                     }
@@ -126,7 +126,7 @@ record BuildFiles(
 
     static void requireUlid(String id) throws Unreadable {
         if (!Names.isUlid(id)) {
-            throw new Unreadable("field 'id' is '" + id + "'; accepted: a ULID of 26 capital letters and digits");
+            throw new Unreadable("field 'id' is '{0}'; accepted: a ULID of 26 capital letters and digits", id);
         }
     }
 
@@ -146,11 +146,12 @@ record BuildFiles(
 
     /** Why a file cannot be shown, in a builder's words. */
     static SetAside setAside(Path file, IOException unreadable) {
-        var reason = "it cannot be read (" + unreadable.getClass().getSimpleName() + ")";
+        var reason =
+                StoreWords.say("it cannot be read ({0})", unreadable.getClass().getSimpleName());
         if (unreadable instanceof Unreadable) {
             reason = unreadable.getMessage();
         } else if (unreadable instanceof NoSuchFileException) {
-            reason = "it is missing";
+            reason = StoreWords.say("it is missing");
         }
         return new SetAside(file, reason);
     }

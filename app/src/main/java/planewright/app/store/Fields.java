@@ -33,7 +33,7 @@ final class Fields {
     String text(String name) throws Unreadable {
         return optionalText(name)
                 .filter(text -> !text.isEmpty())
-                .orElseThrow(() -> problem(name, object.has(name) ? "empty" : "missing", "a text"));
+                .orElseThrow(() -> problem(name, StoreWords.say(object.has(name) ? "empty" : "missing"), "a text"));
     }
 
     String textOr(String name, String otherwise) throws Unreadable {
@@ -131,7 +131,7 @@ final class Fields {
     }
 
     <T> T required(String name, Reader<T> reader) throws Unreadable {
-        return nested(name, reader).orElseThrow(() -> problem(name, "missing", "an object"));
+        return nested(name, reader).orElseThrow(() -> problem(name, StoreWords.say("missing"), "an object"));
     }
 
     Optional<ObjectNode> tree(String name) throws Unreadable {
@@ -163,7 +163,9 @@ final class Fields {
             return maker.make();
         } catch (IllegalArgumentException | ClassCastException refused) {
             var place = (path + name).replaceFirst("\\.$", "");
-            throw new Unreadable((place.isEmpty() ? "" : "field '" + place + "': ") + refused.getMessage());
+            throw place.isEmpty()
+                    ? new Unreadable(refused.getMessage())
+                    : new Unreadable("field '{0}': {1}", place, refused.getMessage());
         }
     }
 
@@ -179,7 +181,7 @@ final class Fields {
 
     private <T> T read(String place, JsonNode node, Reader<T> reader) throws Unreadable {
         if (!(node instanceof ObjectNode nested)) {
-            throw new Unreadable("field '" + place + "' is " + shown(node) + "; accepted: an object");
+            throw new Unreadable("field '{0}' is {1}; accepted: an object", place, shown(node));
         }
         var fields = new Fields(place + ".", nested);
         return fields.checked("", () -> reader.read(fields));
@@ -203,12 +205,12 @@ final class Fields {
     }
 
     private Unreadable problem(String name, String value, String accepted) {
-        return new Unreadable("field '" + path + name + "' is " + value + "; accepted: " + accepted);
+        return new Unreadable("field '{0}{1}' is {2}; accepted: {3}", path, name, value, StoreWords.say(accepted));
     }
 
     private static String shown(JsonNode node) {
         if (node == null) {
-            return "missing";
+            return StoreWords.say("missing");
         }
         var text = node.toString();
         return text.length() > 60 ? text.substring(0, 60) + "…" : text;

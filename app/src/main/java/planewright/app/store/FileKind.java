@@ -104,8 +104,9 @@ record FileKind<R extends Kept>(
     void requireOurs(Path file, ObjectNode tree) throws IOException {
         int found = Schema.of(tree);
         if (found > schema()) {
-            throw new JournalRefused("file " + file + " was written by a newer version of the program: its schema is "
-                    + found + "; this one changes files up to " + schema());
+            throw new JournalRefused(
+                    "file {0} was written by a newer version of the program: its schema is {1}; this one changes files up to {2}",
+                    file, found, schema());
         }
     }
 }

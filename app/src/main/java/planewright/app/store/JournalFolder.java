@@ -111,11 +111,12 @@ public final class JournalFolder implements Storage, AutoCloseable {
      */
     public static void create(Path folder, String name) throws IOException {
         if (name.isBlank()) {
-            throw new JournalRefused("name of the journal is '" + name + "'; accepted: some words");
+            throw new JournalRefused("name of the journal is '{0}'; accepted: some words", name);
         }
         if (Files.exists(folder) && !isEmptyFolder(folder)) {
-            throw new JournalRefused("folder " + folder
-                    + " is not empty; a new journal needs an empty folder or one that does not exist yet");
+            throw new JournalRefused(
+                    "folder {0} is not empty; a new journal needs an empty folder or one that does not exist yet",
+                    folder);
         }
         JournalHead.create(folder, name);
     }
@@ -154,15 +155,16 @@ public final class JournalFolder implements Storage, AutoCloseable {
     public static JournalFolder openAsKnown(Path folder, UserFolders user) throws IOException {
         Slow.work("opening a journal");
         if (!isJournal(folder)) {
-            throw new JournalRefused("there is no journal in " + folder + ": it holds no file " + HEAD
-                    + "; name a journal's folder, or make a new journal there");
+            throw new JournalRefused(
+                    "there is no journal in {0}: it holds no file {1}; name a journal's folder, or make a new journal there",
+                    folder, HEAD);
         }
         var lock = JournalLock.take(folder);
         try {
             return new JournalFolder(folder, lock, user);
         } catch (Unreadable reason) {
             lock.close();
-            throw new JournalRefused("journal " + folder + ": " + HEAD + " cannot be used: " + reason.getMessage());
+            throw new JournalRefused("journal {0}: {1} cannot be used: {2}", folder, HEAD, reason.getMessage());
         } catch (IOException | RuntimeException failure) {
             lock.close();
             throw failure;
@@ -279,7 +281,7 @@ public final class JournalFolder implements Storage, AutoCloseable {
     public synchronized Saved save(Edit.Change change) throws IOException {
         requireWritable();
         if (!lock.isHeld()) {
-            throw new IOException("journal " + folder + " is closed; open it again and repeat the edit");
+            throw new IOException(StoreWords.say("journal {0} is closed; open it again and repeat the edit", folder));
         }
         try {
             return records.save(change);
@@ -348,12 +350,12 @@ public final class JournalFolder implements Storage, AutoCloseable {
     }
 
     private String unreachable() {
-        return "the journal's folder " + folder + " cannot be reached; is its disk or stick connected?";
+        return StoreWords.say("the journal's folder {0} cannot be reached; is its disk or stick connected?", folder);
     }
 
     private void requireWritable() throws IOException {
         if (readOnly.isPresent()) {
-            throw new JournalRefused("journal " + folder + " is open for reading only: " + readOnly.get());
+            throw new JournalRefused("journal {0} is open for reading only: {1}", folder, readOnly.get());
         }
         if (!isJournal(folder)) {
             throw new JournalRefused(unreachable());

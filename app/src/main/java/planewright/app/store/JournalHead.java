@@ -58,7 +58,7 @@ final class JournalHead {
     static JournalHead read(Path folder) throws IOException {
         var fields = new Fields(JsonFiles.read(file(folder)));
         if (!fields.text("format").equals(FORMAT)) {
-            throw new Unreadable("field 'format' is '" + fields.text("format") + "'; accepted: '" + FORMAT + "'");
+            throw new Unreadable("field 'format' is '{0}'; accepted: '{1}'", fields.text("format"), FORMAT);
         }
         return new JournalHead(folder, fields);
     }
@@ -74,8 +74,10 @@ final class JournalHead {
     /** Why this program may not write in the journal; empty where it may. */
     Optional<String> refusal() {
         return minReader > Schema.FORMAT
-                ? Optional.of("it was written by a newer version of the program (minReader is " + minReader
-                        + "; this one writes up to " + Schema.FORMAT + "); use that version to change it")
+                ? Optional.of(StoreWords.say(
+                        "it was written by a newer version of the program (minReader is {0}; this one writes up to "
+                                + "{1}); use that version to change it",
+                        minReader, Schema.FORMAT))
                 : Optional.empty();
     }
 

@@ -55,7 +55,7 @@ final class JournalLock implements AutoCloseable {
     static JournalLock take(Path folder) throws IOException {
         var place = folder.toRealPath();
         if (!HELD.add(place)) {
-            throw openElsewhere(folder, "in this program");
+            throw new JournalRefused("journal {0} is open in this program; close it there first", folder);
         }
         try {
             var lock = locked(folder, place);
@@ -79,11 +79,16 @@ final class JournalLock implements AutoCloseable {
                     StandardOpenOption.WRITE,
                     LinkOption.NOFOLLOW_LINKS);
         } catch (IOException notWritable) {
-            return not(place, "its folder cannot be written in; make it writable, or copy the journal to one that is");
+            return not(
+                    place,
+                    StoreWords.say(
+                            "its folder cannot be written in; make it writable, or copy the journal to one that is"));
         }
         try {
             if (channel.tryLock(LOCKED_BYTE, 1, false) == null) {
-                throw openElsewhere(folder, "in another program" + holder(folder.resolve(NAME)));
+                throw new JournalRefused(
+                        "journal {0} is open in another program{1}; close it there first",
+                        folder, holder(folder.resolve(NAME)));
             }
         } catch (JournalRefused | RuntimeException refused) {
             channel.close();
@@ -92,8 +97,10 @@ final class JournalLock implements AutoCloseable {
             channel.close();
             return not(
                     place,
-                    "no file can be locked where it lies (" + unable.getMessage()
-                            + "), so two programs could write at once; copy the journal to a disk of this machine");
+                    StoreWords.say(
+                            "no file can be locked where it lies ({0}), so two programs could write at once; copy the "
+                                    + "journal to a disk of this machine",
+                            unable.getMessage()));
         }
         sign(channel, folder.resolve(NAME));
         return new JournalLock(place, Optional.of(channel), "");
@@ -128,10 +135,6 @@ final class JournalLock implements AutoCloseable {
                 HELD.remove(place);
             }
         }
-    }
-
-    private static JournalRefused openElsewhere(Path folder, String where) {
-        return new JournalRefused("journal " + folder + " is open " + where + "; close it there first");
     }
 
     /** A lock without words is a lock: the disk may be full. */

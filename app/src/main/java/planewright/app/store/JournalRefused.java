@@ -6,7 +6,7 @@ import java.io.IOException;
 public final class JournalRefused extends IOException {
     private static final long serialVersionUID = 1L;
 
-    public JournalRefused(String message) {
-        super(message);
+    public JournalRefused(String english, Object... values) {
+        super(StoreWords.say(english, values));
     }
 }

@@ -62,7 +62,7 @@ public final class JsonFiles {
     static String content(Path file) throws IOException {
         long size = Files.size(file);
         if (size > MOST_BYTES) {
-            throw new Unreadable("it has " + size + " bytes; accepted: up to " + MOST_BYTES);
+            throw new Unreadable("it has {0} bytes; accepted: up to {1}", size, MOST_BYTES);
         }
         return utf8(Files.readAllBytes(file));
     }
@@ -80,9 +80,11 @@ public final class JsonFiles {
             throw new Unreadable("it holds no JSON object");
         } catch (JsonProcessingException broken) {
             var place = broken.getLocation();
-            throw new Unreadable("it is not JSON: "
-                    + (place == null ? "" : "line " + place.getLineNr() + ", column " + place.getColumnNr() + ": ")
-                    + broken.getOriginalMessage().replaceFirst("(?s) \\(start marker at .*|\\R.*", ""));
+            var wrong = broken.getOriginalMessage().replaceFirst("(?s) \\(start marker at .*|\\R.*", "");
+            throw place == null
+                    ? new Unreadable("it is not JSON: {0}", wrong)
+                    : new Unreadable(
+                            "it is not JSON: line {0}, column {1}: {2}", place.getLineNr(), place.getColumnNr(), wrong);
         }
     }
 

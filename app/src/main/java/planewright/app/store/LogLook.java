@@ -81,7 +81,7 @@ final class LogLook {
         var entry = read(file);
         var first = seen.putIfAbsent(entry.id(), file);
         if (first != null) {
-            throw new Unreadable("its id " + entry.id() + " is also that of " + journal.relativize(first));
+            throw new Unreadable("its id {0} is also that of {1}", entry.id(), journal.relativize(first));
         }
         read.add(new News.Present(entry, found.stamp()));
     }
@@ -89,8 +89,9 @@ final class LogLook {
     private EntryRecord read(Path file) throws IOException {
         var entry = FileKind.ENTRY.read(JsonFiles.read(file));
         if (!entry.build().equals(build.id())) {
-            throw new Unreadable("field 'build' is '" + entry.build() + "'; accepted: '" + build.id()
-                    + "', the build in whose folder it lies");
+            throw new Unreadable(
+                    "field 'build' is '{0}'; accepted: '{1}', the build in whose folder it lies",
+                    entry.build(), build.id());
         }
         BuildFiles.requireUlid(entry.id());
         return entry;

@@ -81,7 +81,7 @@ final class OtherFiles {
     private void requireOne(Kept record) throws Unreadable {
         for (var other : known.entrySet()) {
             if (other.getValue().record().id().equals(record.id())) {
-                throw new Unreadable("its id " + record.id() + " is also that of " + folder.relativize(other.getKey()));
+                throw new Unreadable("its id {0} is also that of {1}", record.id(), folder.relativize(other.getKey()));
             }
         }
     }

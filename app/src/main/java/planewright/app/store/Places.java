@@ -74,8 +74,8 @@ final class Places {
     private Path ours(String build, String id) throws IOException {
         var head = files.get(build);
         if (head == null) {
-            throw new IOException("entry " + id + " belongs to build " + build
-                    + ", which is not in the journal; make the build first");
+            throw new IOException(StoreWords.say(
+                    "entry {0} belongs to build {1}, which is not in the journal; make the build first", id, build));
         }
         return head.resolveSibling(Names.pathOf(id));
     }

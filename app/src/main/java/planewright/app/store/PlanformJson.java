@@ -68,8 +68,11 @@ public final class PlanformJson {
     private static double factor(String code, String field, Unit<?> system) throws Unreadable {
         var unit = Units.ofCode(code)
                 .filter(known -> Units.alike(known, system))
-                .orElseThrow(() -> new Unreadable("field 'planform." + field + "' is '" + code + "'; accepted: "
-                        + String.join(
+                .orElseThrow(() -> new Unreadable(
+                        "field 'planform.{0}' is '{1}'; accepted: {2}",
+                        field,
+                        code,
+                        String.join(
                                 ", ",
                                 Units.alike(system).stream()
                                         .map(Units.Coded::code)

@@ -56,7 +56,7 @@ final class RecordStore {
     private Saved add(Edit.Change change, Path file) throws IOException {
         var subject = change.subject();
         if (Files.exists(file)) {
-            throw new IOException("file " + file + " exists already and is not overwritten");
+            throw new IOException(StoreWords.say("file {0} exists already and is not overwritten", file));
         }
         if (!restored(file, subject, "") && !unbinned(file, subject)) {
             writeRecord(file, JsonFiles.text(RecordFiles.json(subject)), subject);
@@ -164,8 +164,8 @@ final class RecordStore {
     }
 
     private static IOException changed(Path file) {
-        return new IOException(
-                "file " + file + " was changed by another program since it was read; look at it again, then repeat");
+        return new IOException(StoreWords.say(
+                "file {0} was changed by another program since it was read; look at it again, then repeat", file));
     }
 
     /** Whether two records are the same once they are written. */
@@ -178,13 +178,15 @@ final class RecordStore {
     private void writeRecord(Path file, String text, Kept record) throws IOException {
         int size = bytes(text).length;
         if (size > JsonFiles.MOST_BYTES) {
-            throw new IOException("file " + file + " would have " + size + " bytes; accepted: up to "
-                    + JsonFiles.MOST_BYTES + "; tell it in several entries");
+            throw new IOException(StoreWords.say(
+                    "file {0} would have {1} bytes; accepted: up to {2}; tell it in several entries",
+                    file, size, JsonFiles.MOST_BYTES));
         }
         try {
             RecordFiles.read(JsonFiles.parse(text), record);
         } catch (Unreadable reason) {
-            throw new IOException("file " + file + " could not be read again: " + reason.getMessage(), reason);
+            throw new IOException(
+                    StoreWords.say("file {0} could not be read again: {1}", file, reason.getMessage()), reason);
         }
         head.require(FileKind.of(record).format());
         write(file, text);

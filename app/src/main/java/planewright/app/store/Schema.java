@@ -40,7 +40,7 @@ final class Schema {
     static int of(ObjectNode tree) throws Unreadable {
         int schema = new Fields(tree).whole(FIELD);
         if (schema < 1) {
-            throw new Unreadable("field '" + FIELD + "' is " + schema + "; accepted: 1 or more");
+            throw new Unreadable("field '{0}' is {1}; accepted: 1 or more", FIELD, schema);
         }
         return schema;
     }

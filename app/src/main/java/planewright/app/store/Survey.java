@@ -168,7 +168,7 @@ final class Survey {
         if (first == null) {
             heads.put(folder, head);
         } else {
-            setAside(folder, new Unreadable("its id " + id + " is also that of " + journal.relativize(first)));
+            setAside(folder, new Unreadable("its id {0} is also that of {1}", id, journal.relativize(first)));
         }
     }
 
@@ -233,7 +233,8 @@ final class Survey {
             }
             return new LogLook.Seen(new News(List.of(), List.of()), Map.of(), withoutBuild(files));
         } catch (IOException failure) {
-            throw new UncheckedIOException("folder " + folder + " cannot be read: " + failure.getMessage(), failure);
+            throw new UncheckedIOException(
+                    StoreWords.say("folder {0} cannot be read: {1}", folder, failure.getMessage()), failure);
         }
     }
 
@@ -248,8 +249,10 @@ final class Survey {
                 .findFirst()
                 .ifPresentOrElse(
                         aside::add,
-                        () -> aside.add(new SetAside(files.folder().resolve(RecordFiles.HEAD), "it is missing")));
-        files.entries().forEach(entry -> aside.add(new SetAside(entry.file(), "its build cannot be read")));
+                        () -> aside.add(new SetAside(
+                                files.folder().resolve(RecordFiles.HEAD), StoreWords.say("it is missing"))));
+        files.entries()
+                .forEach(entry -> aside.add(new SetAside(entry.file(), StoreWords.say("its build cannot be read"))));
         return aside;
     }
 

@@ -6,7 +6,7 @@ import java.io.IOException;
 public final class Unreadable extends IOException {
     private static final long serialVersionUID = 1L;
 
-    public Unreadable(String reason) {
-        super(reason);
+    public Unreadable(String english, Object... values) {
+        super(StoreWords.say(english, values));
     }
 }

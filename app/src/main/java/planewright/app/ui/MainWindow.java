@@ -20,7 +20,9 @@ import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
 import planewright.app.Settings;
+import planewright.app.index.Filter;
 import planewright.app.journal.Said;
+import planewright.app.pictures.PictureScale;
 import planewright.app.store.JournalFolder;
 import planewright.app.ui.common.AppIcon;
 import planewright.app.ui.common.FigureView;
@@ -123,7 +125,7 @@ public final class MainWindow {
         new SwingWorker<Program, String>() {
             @Override
             protected Program doInBackground() throws IOException {
-                Said.prepare();
+                Said.prepare(PictureScale.class, Filter.class);
                 return Program.openAsKnown(
                         journal,
                         settings.user(),

@@ -34,7 +34,7 @@ import planewright.app.ui.common.Wrapping;
 /** What a build is: plan view, name, life, layout, datum and the numbers that matter; to be changed in place. */
 final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
-    private static final int LEAST_FOR_PLAN = 620;
+    private static final int LEAST_FOR_PLAN = 720;
 
     private final transient Workroom room;
     private final transient Runnable compare;

@@ -61,7 +61,7 @@ public final class ShelfPage extends JPanel {
      * @param startFrom begins a build from another one or from templates
      */
     public ShelfPage(Workroom room, Runnable startFrom) {
-        super(new MigLayout("insets 10 10 10 6, gap 6, wrap 2", "[grow,fill,sg][grow,fill,sg]", "[][grow,fill][][][]"));
+        super(new MigLayout("insets 10 10 10 6, gap 6, wrap 2", "[grow,fill][grow,fill]", "[][grow,fill][][][]"));
         this.room = room;
         add(filter, "span 2, growx, wmin 0");
         add(new JScrollPane(list), "span 2, grow, wmin 0");
