@@ -49,7 +49,7 @@ import planewright.app.ui.templates.TemplatesPage;
 final class WindowContent extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int SHELF_WIDTH = 325;
-    private static final int SHELF_LEAST = 200;
+    private static final int SHELF_LEAST = 212;
     private static final double SHELF_SHARE = 0.2;
     private static final int BUTTON_EDGE = 8;
     private static final int SEARCH_LEAST = 220;

@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -32,11 +31,20 @@ class GermanWindowTest {
     @Test
     void noPageShowsAnEnglishTextThatHasAGermanOne() throws Exception {
         var journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
-        var shown = pages(journal);
+        Files.writeString(journal.resolve("templates/torn.json"), "{");
+        Files.writeString(journal.resolve("templates/odd.json"), "{\"schema\": 1, \"id\": 3}");
+        var shown = Speech.GERMAN.run(
+                PageByPage.class,
+                folder,
+                journal.toString(),
+                folder.resolve("user").toString(),
+                PageByPage.WORDS);
         var english = english();
-        var data = data(journal);
+        var data = data(OpenWindow.root().resolve("journal-samples/workshop"));
         assertThat(english).hasSizeGreaterThan(1000);
         assertThat(shown).hasSizeGreaterThan(800);
+        assertThat(shown).anyMatch(line -> line.contains("ist kein JSON: Zeile 1"));
+        assertThat(shown).anyMatch(line -> line.contains("das Feld 'id' ist 3; möglich: ein Text"));
         var left = new ArrayList<String>();
         for (var line : shown) {
             var text = line.substring(line.indexOf('\t') + 1);
@@ -47,28 +55,6 @@ class GermanWindowTest {
             }
         }
         assertThat(left).isEmpty();
-    }
-
-    private List<String> pages(Path journal) throws Exception {
-        var out = folder.resolve("out.txt");
-        var err = folder.resolve("err.txt");
-        var program = new ProcessBuilder(
-                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:+UseSerialGC",
-                        "-Dfile.encoding=UTF-8",
-                        "-Duser.language=de",
-                        "-Duser.country=DE",
-                        "-Dplanewright.root=" + OpenWindow.root(),
-                        "-cp",
-                        System.getProperty("java.class.path"),
-                        GermanPages.class.getName(),
-                        journal.toString(),
-                        folder.resolve("user").toString())
-                .redirectOutput(out.toFile())
-                .redirectError(err.toFile());
-        int code = program.start().waitFor();
-        assertThat(code).as(Files.readString(err)).isZero();
-        return Files.readAllLines(out, StandardCharsets.UTF_8);
     }
 
     /** What the window and its calculators say in English and in German differently; values stand for anything. */

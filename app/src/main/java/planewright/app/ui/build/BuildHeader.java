@@ -4,6 +4,9 @@ import com.formdev.flatlaf.util.UIScale;
 import java.awt.Font;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.HierarchyBoundsAdapter;
+import java.awt.event.HierarchyEvent;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -36,6 +39,9 @@ final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int LEAST_FOR_PLAN = 720;
 
+    /** Height of header and pages together that leaves both the lines about the build their room, px. */
+    private static final int LEAST_FOR_ALL_LINES = 560;
+
     private final transient Workroom room;
     private final transient Runnable compare;
     /** What is being written, by build. */
@@ -43,6 +49,7 @@ final class BuildHeader extends JPanel {
 
     private transient Optional<BuildRecord> shown = Optional.empty();
     private transient Optional<PlanView> plan = Optional.empty();
+    private final transient List<JLabel> lesser = new ArrayList<>();
 
     /**
      * @param compare sets the build that is shown beside another
@@ -55,6 +62,12 @@ final class BuildHeader extends JPanel {
         addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
+                makeRoom();
+            }
+        });
+        addHierarchyBoundsListener(new HierarchyBoundsAdapter() {
+            @Override
+            public void ancestorResized(HierarchyEvent event) {
                 makeRoom();
             }
         });
@@ -80,8 +93,10 @@ final class BuildHeader extends JPanel {
         }
     }
 
-    /** The numbers go before the plan view, which the shelf shows too. */
+    /** The numbers go before the plan view, which the shelf shows too, and the pages before lines that the pointer tells. */
     private void makeRoom() {
+        int height = getParent() == null ? 0 : getParent().getHeight();
+        lesser.forEach(line -> line.setVisible(height == 0 || height >= UIScale.scale(LEAST_FOR_ALL_LINES)));
         plan.ifPresent(view -> view.setVisible(getWidth() == 0 || getWidth() >= UIScale.scale(LEAST_FOR_PLAN)));
     }
 
@@ -98,9 +113,17 @@ final class BuildHeader extends JPanel {
         var name = Look.heading(build.name(), 1.5);
         name.setToolTipText(build.name());
         words.add(name);
-        words.add(oneLine(line(build)));
-        lineage(build).ifPresent(line -> words.add(oneLine(line)));
-        var facts = new JPanel(new Wrapping(18, 6));
+        var line = oneLine(line(build));
+        words.add(line);
+        lesser.clear();
+        lineage(build).ifPresent(from -> lesser.add(oneLine(from)));
+        if (!build.datum().isEmpty()) {
+            lesser.add(oneLine(Texts.DATUM.text() + ": " + build.datum()));
+        }
+        line.setToolTipText(Stream.concat(Stream.of(line), lesser.stream())
+                .map(JLabel::getText)
+                .collect(Collectors.joining(" · ")));
+        var facts = new JPanel(new Wrapping(12, 6));
         facts.setOpaque(false);
         BuildFacts.measures(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
         facts.addComponentListener(new ComponentAdapter() {
@@ -110,9 +133,7 @@ final class BuildHeader extends JPanel {
             }
         });
         words.add(facts);
-        if (!build.datum().isEmpty()) {
-            words.add(oneLine(Texts.DATUM.text() + ": " + build.datum()));
-        }
+        lesser.forEach(words::add);
         var card = new Card(new Beside(14, 1));
         plan = Optional.of(new PlanView(build.planform(), build.name(), 150, 96));
         makeRoom();

@@ -1,5 +1,6 @@
 package planewright.app.ui.common;
 
+import com.formdev.flatlaf.util.UIScale;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Rectangle;
@@ -10,6 +11,8 @@ import java.util.function.BiConsumer;
  * own and the others follow in as many lines as they need.
  */
 public final class FirstWide extends Lines {
+    private static final int FILTER = 150;
+
     private final int gap;
     private final int least;
 
@@ -21,6 +24,11 @@ public final class FirstWide extends Lines {
         super(1200);
         this.gap = gap;
         this.least = least;
+    }
+
+    /** A field that filters, with what can be done with what it leaves. */
+    public static FirstWide filter() {
+        return new FirstWide(6, UIScale.scale(FILTER));
     }
 
     @Override

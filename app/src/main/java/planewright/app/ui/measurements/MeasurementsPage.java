@@ -18,6 +18,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.FigureView;
+import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.MeasuredHistory;
 import planewright.app.ui.common.SteadyTable;
@@ -64,7 +65,7 @@ public final class MeasurementsPage extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 0, gap 6", "[120:260:,fill][]push[][]"));
+        var bar = new JPanel(FirstWide.filter());
         Words.named(filter, Texts.MEASUREMENTS_FILTER.text(), "measurements-filter");
         filter.putClientProperty("JTextField.showClearButton", true);
         bar.add(filter);

@@ -21,6 +21,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Cards;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
@@ -125,10 +126,10 @@ public final class PicturesPage extends JPanel {
 
     private JPanel gridPage() {
         var page = new JPanel(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][grow,fill]"));
-        var bar = new JPanel(new MigLayout("insets 0, gap 6", "[90:220:,fill][]push[][][]"));
+        var bar = new JPanel(FirstWide.filter());
         filter.putClientProperty("JTextField.showClearButton", true);
         bar.add(filter);
-        bar.add(count, "wmin 0");
+        bar.add(count);
         bar.add(openButton);
         bar.add(compareButton);
         bar.add(Buttons.plain(

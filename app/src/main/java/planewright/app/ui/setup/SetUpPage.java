@@ -23,6 +23,7 @@ import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.ShownUnits;
 import planewright.app.ui.common.SteadyTable;
@@ -79,7 +80,7 @@ public final class SetUpPage extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 0, gap 6", "[90:220:,fill][]push[][][]"));
+        var bar = new JPanel(FirstWide.filter());
         filter.putClientProperty("JTextField.showClearButton", true);
         print.setToolTipText(Texts.PRINT_SET_UP_HINT.text());
         bar.add(filter);
@@ -91,7 +92,7 @@ public final class SetUpPage extends JPanel {
     }
 
     private JPanel newValue() {
-        var row = new JPanel(new MigLayout("insets 0, gap 6", "[90:240:,fill][80:160:,fill][]"));
+        var row = new JPanel(new MigLayout("insets 0, gap 6", "[90:240:,fill][80:200:,fill][]"));
         row.add(name);
         row.add(quantity);
         row.add(Buttons.with(Icons.ADD, Buttons.of("add-set-up", Texts.SET_UP_ADD.text(), this::addValue)));

@@ -47,13 +47,13 @@ sealed interface ShelfRow {
 
     /** A build with its plan view. */
     final class OfBuild implements ShelfRow {
-        private static final int PLAN_WIDTH = 58;
-        private static final int PLAN_HEIGHT = 44;
+        private static final int PLAN_WIDTH = 52;
+        private static final int PLAN_HEIGHT = 42;
 
         private final BuildRecord record;
         private final Optional<String> lastEntry;
         private final JPanel panel = new JPanel(
-                new MigLayout("insets 5 8 5 8, gap 0 1, wmin 0", "[]10[grow,fill]", "[grow,bottom][grow,top]"));
+                new MigLayout("insets 5 6 5 4, gap 0 1, wmin 0", "[]8[grow,fill]", "[grow,bottom][grow,top]"));
         private final PlanView plan;
         private final JLabel name;
         private final JLabel detail;
@@ -70,7 +70,7 @@ sealed interface ShelfRow {
                     0.88,
                     Font.PLAIN);
             plan = new PlanView(record.planform(), record.name(), PLAN_WIDTH, PLAN_HEIGHT);
-            panel.add(plan, "spany 2, aligny center, w 58!, h 44!");
+            panel.add(plan, "spany 2, aligny center, w 52!, h 42!");
             panel.add(name, "wrap, wmin 0");
             panel.add(detail, "wmin 0");
             panel.setToolTipText(record.name() + ": " + detail.getText());

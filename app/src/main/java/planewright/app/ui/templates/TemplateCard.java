@@ -1,5 +1,6 @@
 package planewright.app.ui.templates;
 
+import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Font;
 import java.util.ArrayList;
@@ -41,15 +42,11 @@ final class TemplateCard extends Card {
             Optional<Drawing> drawing,
             Function<String, Optional<String>> named,
             JPanel actions) {
-        super(new Beside(14, drawing.isPresent() ? 1 : 0));
+        super(new Beside(14, 0));
         setName("template-" + template.name());
         getAccessibleContext()
                 .setAccessibleName(
                         template.name() + ", " + Terms.of(template.kind().word()));
-        drawing.map(FigureView::of).ifPresent(view -> {
-            view.setPreferredSize(FIGURE);
-            add(view);
-        });
         var words = new JPanel(new Stack(4));
         words.setOpaque(false);
         words.add(Look.sized(Words.of(template.name()), 1.1, Font.BOLD));
@@ -66,7 +63,16 @@ final class TemplateCard extends Card {
             step(i + 1, template.steps().get(i), words);
         }
         add(words);
-        add(actions);
+        add(drawing.map(FigureView::of).map(view -> under(actions, view)).orElse(actions));
+    }
+
+    private static JPanel under(JPanel actions, FigureView drawing) {
+        drawing.setPreferredSize(FIGURE);
+        var side = new JPanel(new BorderLayout(0, 6));
+        side.setOpaque(false);
+        side.add(actions, BorderLayout.NORTH);
+        side.add(drawing);
+        return side;
     }
 
     private static List<String> lineage(TemplateRecord template, Function<String, Optional<String>> named) {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
@@ -33,6 +34,7 @@ import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
@@ -76,7 +78,7 @@ public final class TemplatesPage extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 0 10 0 10, gap 6", "[80:240:,fill][]push[][][]"));
+        var bar = new JPanel(FirstWide.filter());
         Words.named(filter, Texts.TEMPLATES_FILTER.text(), "templates-filter");
         filter.putClientProperty("JTextField.showClearButton", true);
         kind.addItem(Optional.empty());
@@ -86,6 +88,7 @@ public final class TemplatesPage extends JPanel {
                 .orElseGet(Texts.TEMPLATES_ALL_KINDS::text)));
         kind.setName("templates-kind");
         kind.getAccessibleContext().setAccessibleName(Texts.TEMPLATES_ALL_KINDS.text());
+        bar.setBorder(BorderFactory.createEmptyBorder(0, 10, 0, 10));
         bar.add(filter);
         bar.add(kind);
         bar.add(Buttons.of(

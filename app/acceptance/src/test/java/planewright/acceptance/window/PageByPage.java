@@ -1,15 +1,18 @@
 package planewright.acceptance.window;
 
 import java.awt.Component;
+import java.awt.Dimension;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
@@ -19,17 +22,33 @@ import javax.swing.text.JTextComponent;
 import planewright.app.store.UserFolders;
 
 /**
- * A program of its own, for it needs a Java that speaks German from the start: goes through the window page by page and prints
- * every word that can be read there, a text a line, after the page and a tabulator.
+ * A program of its own, for it needs a Java that speaks a language from the start: goes through the window page by page and prints,
+ * a line each after the page and a tabulator, every word that can be read there, or what is cut off in a small window.
  */
-final class GermanPages {
+final class PageByPage {
+    static final String WORDS = "words";
+    static final String CUT_OFF = "cut off";
+
+    private static final Dimension SMALL = new Dimension(900, 600);
+
     private static final PrintStream OUT = new PrintStream(System.out, true, StandardCharsets.UTF_8);
 
-    private GermanPages() {}
+    private static boolean cutOff;
 
-    /** Journal, folder for the user's files. */
+    private PageByPage() {}
+
+    /** Journal, folder for the user's files, which of both. */
     public static void main(String[] arguments) throws Exception {
+        Speech.endWithFailure();
         var window = OpenWindow.on(Path.of(arguments[0]), UserFolders.under(Path.of(arguments[1])));
+        cutOff = CUT_OFF.equals(arguments[2]);
+        if (cutOff) {
+            Hands.onEventThread(() -> {
+                window.frame().setSize(SMALL);
+                window.frame().validate();
+                return window;
+            });
+        }
         Hands.find(JComponent.class, "header");
         var tabs = Hands.find(JTabbedPane.class, "pages");
         for (int page = 0; page < tabs.getTabCount() - 1; page++) {
@@ -37,6 +56,7 @@ final class GermanPages {
             tell(tabs.getTitleAt(page));
         }
         calculators(tabs);
+        pictures(tabs);
         bring(tabs, 0);
         Hands.click("edit-entry");
         Hands.find(Component.class, "editor");
@@ -53,6 +73,7 @@ final class GermanPages {
             tell(button);
             Hands.click(button);
         }
+        templates();
         Hands.click("start-from");
         Hands.find(Component.class, "carried");
         tell("start");
@@ -68,6 +89,39 @@ final class GermanPages {
         System.exit(0);
     }
 
+    private static void pictures(JTabbedPane tabs) {
+        bring(tabs, 1);
+        var grid = Hands.find(JComponent.class, "picture-grid");
+        Hands.press(grid, "END");
+        Hands.press(grid, "shift LEFT");
+        Hands.click("picture-compare");
+        Hands.find(Component.class, "compare-then");
+        tell("pictures compared");
+        Hands.click("compare-back");
+        Hands.press(grid, "ENTER");
+        Hands.find(Component.class, "large-picture");
+        Hands.click("large-measure");
+        Hands.find(Component.class, "measure-panel");
+        tell("measuring");
+        Hands.click("large-back");
+        Hands.find(JComponent.class, "picture-grid");
+    }
+
+    private static void templates() {
+        Hands.click("show-templates");
+        for (var form : List.of("new-procedure", "new-set-up")) {
+            Hands.click(form);
+            Hands.find(Component.class, "template-form");
+            tell(form);
+            Hands.click("discard-template");
+            Hands.waitUntil(
+                    "no form",
+                    () -> Hands.all(Component.class).stream()
+                            .noneMatch(each -> "template-form".equals(each.getName())));
+        }
+        Hands.click("show-templates");
+    }
+
     /** The form and the answer of each. */
     private static void calculators(JTabbedPane tabs) throws Exception {
         bring(tabs, tabs.getTabCount() - 1);
@@ -75,7 +129,7 @@ final class GermanPages {
         JComboBox<?> choice = Hands.find(JComboBox.class, "calculator");
         for (int i = 0; i < choice.getItemCount(); i++) {
             int item = i;
-            var before = Hands.onEventThread(GermanPages::answer);
+            var before = Hands.onEventThread(PageByPage::answer);
             Hands.onEventThread(() -> {
                 choice.setSelectedIndex(item);
                 return item;
@@ -105,10 +159,15 @@ final class GermanPages {
 
     private static void tell(String page) {
         var texts = Hands.onEventThread(() -> {
+            Hands.all(JFrame.class).forEach(Component::validate);
             var found = new LinkedHashSet<String>();
             for (var component : Hands.all(JComponent.class)) {
                 if (component.isShowing()) {
-                    texts(component, found);
+                    if (cutOff) {
+                        CutOff.look(component).ifPresent(found::add);
+                    } else {
+                        texts(component, found);
+                    }
                 }
             }
             return found;
