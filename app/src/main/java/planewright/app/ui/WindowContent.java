@@ -51,7 +51,7 @@ final class WindowContent extends JPanel {
     private static final int SHELF_WIDTH = 325;
     private static final int SHELF_LEAST = 212;
     private static final double SHELF_SHARE = 0.2;
-    private static final int BUTTON_EDGE = 8;
+    private static final int BUTTON_EDGE = 5;
     private static final int SEARCH_LEAST = 220;
     private static final String BENCH_KEY = "ctrl J";
     private static final String SEARCH = "search";

@@ -38,6 +38,7 @@ import planewright.app.ui.common.Wrapping;
 final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int LEAST_FOR_PLAN = 720;
+    private static final int MOST_FOR_LABEL = 150;
 
     /** Height of header and pages together that leaves both the lines about the build their room, px. */
     private static final int LEAST_FOR_ALL_LINES = 560;
@@ -194,7 +195,7 @@ final class BuildHeader extends JPanel {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
         panel.add(Look.sized(new JLabel(Amounts.of(fact.value())), 1.1, Font.BOLD));
-        panel.add(Look.sized(Look.quiet(label(fact)), 0.88, Font.PLAIN));
+        panel.add(Look.sized(oneLine(label(fact)), 0.88, Font.PLAIN), "wmax " + UIScale.scale(MOST_FOR_LABEL));
         return panel;
     }
 
