@@ -191,10 +191,10 @@ final class BuildHeader extends JPanel {
         return all.isEmpty() ? Optional.empty() : Optional.of(said.text(all));
     }
 
-    private static JPanel fact(BuildFacts.Fact fact) {
+    private JPanel fact(BuildFacts.Fact fact) {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
-        panel.add(Look.sized(new JLabel(Amounts.of(fact.value())), 1.1, Font.BOLD));
+        panel.add(Look.sized(new JLabel(Amounts.of(room.units().measured(fact.value()))), 1.1, Font.BOLD));
         panel.add(Look.sized(oneLine(label(fact)), 0.88, Font.PLAIN), "wmax " + UIScale.scale(MOST_FOR_LABEL));
         return panel;
     }

@@ -38,6 +38,13 @@ public final class ShownUnits {
                 .orElse(quantity);
     }
 
+    /** A computed value as it is, or in the unit that was chosen. */
+    public Measured<?> measured(Measured<?> value) {
+        return preferred(value.value().getUnit())
+                .<Measured<?>>map(unit -> QuantityText.in(value, unit))
+                .orElse(value);
+    }
+
     /** As a bare number in a unit of the same kind, with its ±, 0 where none is known. */
     public static double[] numbers(Measured<?> value, Unit<?> unit) {
         var shown = QuantityText.in(value, unit);

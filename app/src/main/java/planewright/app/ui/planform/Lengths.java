@@ -20,6 +20,8 @@ public final class Lengths {
 
     private static final double TENTHS = 1e4;
 
+    private static final double METRES_OF_AN_INCH = 0.0254;
+
     private final ShownUnits units;
 
     public Lengths(ShownUnits units) {
@@ -29,6 +31,11 @@ public final class Lengths {
     /** A length of metres. */
     String text(double metres) {
         return Amounts.of(rounded(Measured.of(metres, Units.METRE), unit()));
+    }
+
+    /** A step of metres; one of an inch as rules have it, halved and halved again. */
+    String step(double metres) {
+        return unit().equals(Units.INCH) ? "1/" + Math.round(METRES_OF_AN_INCH / metres) + " in" : text(metres);
     }
 
     /** A computed length of metres, to a tenth of a millimetre. */

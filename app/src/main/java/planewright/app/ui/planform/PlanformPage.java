@@ -161,7 +161,7 @@ public final class PlanformPage extends JPanel {
         Words.named(snap, Texts.PLANFORM_SNAP.text(), "planform-snap");
         snap.setRenderer(Words.choice(step -> (Double) step == 0
                 ? Texts.PLANFORM_SNAP_NONE.text()
-                : Texts.PLANFORM_SNAP_TO.text(lengths.text((Double) step))));
+                : Texts.PLANFORM_SNAP_TO.text(lengths.step((Double) step))));
         snap.addActionListener(event -> {
             if (snap.getSelectedItem() != null) {
                 view.snapTo((Double) snap.getSelectedItem());
