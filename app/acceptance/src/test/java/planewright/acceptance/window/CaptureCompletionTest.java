@@ -79,7 +79,6 @@ class CaptureCompletionTest extends InNewJournal {
         var workshop = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("workshop"));
         try (var window = OpenWindow.on(workshop, user)) {
             window.build("Slate Ray");
-            Hands.find(JLabel.class, "with the name", label -> "Slate Ray".equals(label.getText()));
             Hands.onEventThread(Hands.find(JTextField.class, "capture-line")::requestFocusInWindow);
             Hands.hasKeyboard("capture-line");
             Hands.type("capture-line", "fi jo");

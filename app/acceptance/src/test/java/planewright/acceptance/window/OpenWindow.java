@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
 import planewright.app.Settings;
@@ -64,6 +65,7 @@ final class OpenWindow implements AutoCloseable {
                 "build " + name,
                 () -> list.getSelectedValue() != null
                         && list.getSelectedValue().toString().equals(name));
+        Hands.find(JLabel.class, "with the name", label -> name.equals(label.getText()));
     }
 
     /** Closes as the builder does, and waits for the end. */

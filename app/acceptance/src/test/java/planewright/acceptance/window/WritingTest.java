@@ -11,7 +11,6 @@ import java.nio.file.Path;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JTextArea;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
@@ -75,7 +74,6 @@ class WritingTest {
     void saveIsInSightInALogThatIsScrolledAndInALongTemplate() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
             window.build("Slate Ray");
-            Hands.find(JLabel.class, "with the name", label -> "Slate Ray".equals(label.getText()));
             Hands.find(Component.class, "older");
             Hands.onEventThread(() -> {
                 var edits = Hands.all(AbstractButton.class).stream()
