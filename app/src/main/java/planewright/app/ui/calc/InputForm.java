@@ -173,6 +173,7 @@ final class InputForm extends JPanel {
                         ? Optional.of(Texts.TYPED_HERE.text())
                         : Optional.empty());
         place.setText(said.orElse(""));
+        place.setToolTipText(said.orElse(null));
         place.setForeground(Look.colour("quiet"));
         place.setVisible(said.isPresent());
     }

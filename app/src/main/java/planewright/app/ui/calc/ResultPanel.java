@@ -163,6 +163,7 @@ final class ResultPanel extends JPanel {
     private JCheckBox proposal(Proposal proposal) {
         var box = new JCheckBox(words(proposal));
         box.setName((proposal instanceof Proposal.NewSetUpValue ? "proposal-set-" : "proposal-") + proposal.name());
+        box.setToolTipText(box.getText());
         if (proposal instanceof Proposal.NewJoint joint) {
             box.setToolTipText(Texts.PROPOSED_TIMES.text(
                     ClockText.show(joint.handsOffUntil(), described.language().locale()),
