@@ -45,7 +45,6 @@ class WritingTest {
     void saveStaysInSightBelowManyRowsAndTheEntryIsInSightOnceSaved() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
             window.build("Slate Ray");
-            Hands.find(JLabel.class, "with the name", label -> "Slate Ray".equals(label.getText()));
             Hands.click("new-entry");
             Hands.type("entry-title", "Weighed part by part");
             for (int i = 0; i < MANY; i++) {
