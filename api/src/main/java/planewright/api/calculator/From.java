@@ -24,7 +24,10 @@ public @interface From {
         NOWHERE,
         /** The newest measurement called {@link From#name()}; within {@link #MEASUREMENT_ROWS} see there. */
         MEASUREMENT,
-        /** The set-up value called {@link From#name()} that the build flies with now; within {@link #SET_UP_ROWS} see there. */
+        /**
+         * The set-up value called {@link From#name()} that the build flies with now, leaving out what results of this
+         * calculator have set; within {@link #SET_UP_ROWS} see there.
+         */
         SET_UP,
         /** The build's {@code name}, {@code layout}, {@code datum} or {@code planform}. */
         BUILD,

@@ -28,8 +28,8 @@ import planewright.app.store.JsonFiles;
 import planewright.app.store.PlanformJson;
 
 /**
- * Takes a calculator's inputs from the journal, as its description says where. What the calculator itself has measured, in
- * results kept before, it is not given again: it would only agree with itself.
+ * Takes a calculator's inputs from the journal, as its description says where. What the calculator itself has measured or set,
+ * in results kept before, it is not given again: it would only agree with itself. Rows of the set-up alone are as it flies now.
  */
 public final class Prefill {
     private final JournalReader journal;
@@ -70,7 +70,7 @@ public final class Prefill {
         var from = field.from().get();
         return switch (from.value()) {
             case MEASUREMENT -> measurement(field, from.name(), path);
-            case SET_UP -> setUp(field, from.name(), path);
+            case SET_UP -> setUp(others, field, from.name(), path);
             case BUILD -> ofBuild(from.name(), path);
             case PART_ROWS -> partRows(field, path);
             case CONTROL_ROWS -> controlRows(field, path);
@@ -95,8 +95,8 @@ public final class Prefill {
                 });
     }
 
-    private Optional<JsonNode> setUp(Field field, String name, String path) {
-        return journal.setUpValue(build.id(), name)
+    private Optional<JsonNode> setUp(JournalReader from, Field field, String name, String path) {
+        return from.setUpValue(build.id(), name)
                 .filter(dated -> fits(field, dated.what().value()))
                 .map(dated -> {
                     origins.put(
@@ -279,7 +279,7 @@ public final class Prefill {
         var from = cell.from().get();
         return switch (from.value()) {
             case ROW_NAME -> text(name);
-            case SET_UP -> setUp(cell, name, path);
+            case SET_UP -> setUp(journal, cell, name, path);
             case MEASUREMENT -> {
                 var thing = name.substring(0, name.toLowerCase(Locale.ROOT).indexOf(" " + word) + 1);
                 yield thing.isEmpty() ? Optional.empty() : measurement(cell, thing + from.name(), path);

@@ -260,8 +260,7 @@ class FromJournalTest {
     void whatACalculatorMeasuredItselfIsNotGivenToItAgain() throws Exception {
         measure(MARCH, "wing", "100 g", "kitchen scale");
         var own = new Proposal.NewMeasurement("wing", Measured.of(101, Units.GRAM));
-        var entry =
-                Keeping.entry(every, build.id(), answered(), filled().origins(), List.of(own), MARCH.plusMinutes(5));
+        var entry = keeping(MARCH.plusMinutes(5), own);
         journal.apply(Edit.add("keep", entry));
         assertThat(journal.latestMeasurement(build.id(), "wing")
                         .orElseThrow()
@@ -271,6 +270,20 @@ class FromJournalTest {
         assertThat(filled().inputs().at("/wing/value").asText()).isEqualTo("100");
         assertThat(Staleness.changes(entry.keptResult().orElseThrow(), every, journal, build.id()))
                 .isEmpty();
+    }
+
+    @Test
+    void whatACalculatorSetItselfIsNoTargetForIt() throws Exception {
+        var own = new Proposal.NewSetUpValue("balance point", Measured.of(93, Units.MILLIMETRE));
+        journal.apply(Edit.add("keep", keeping(APRIL, own)));
+        assertThat(journal.setUpValue(build.id(), "balance point")).isPresent();
+        assertThat(filled().inputs().has("targetX")).isFalse();
+        assertThat(filled().origins()).doesNotContainKey("targetX");
+        fliesWith("balance point", "92 mm");
+        assertThat(filled().inputs().at("/targetX/value").asText()).isEqualTo("92");
+        var again = keeping(APRIL.plusDays(1), own);
+        journal.apply(Edit.add("keep", again));
+        assertThat(changes(again.keptResult().orElseThrow(), every)).isEmpty();
     }
 
     @Test
@@ -326,9 +339,11 @@ class FromJournalTest {
     }
 
     private KeptResult kept() {
-        return Keeping.entry(every, build.id(), answered(), filled().origins(), List.of(), MARCH)
-                .keptResult()
-                .orElseThrow();
+        return keeping(MARCH).keptResult().orElseThrow();
+    }
+
+    private EntryRecord keeping(LocalDateTime at, Proposal... accepted) {
+        return Keeping.entry(every, build.id(), answered(), filled().origins(), List.of(accepted), at);
     }
 
     private Filled filled() {
