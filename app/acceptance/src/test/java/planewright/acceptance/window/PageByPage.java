@@ -55,9 +55,7 @@ final class PageByPage {
             bring(tabs, page);
             tell(tabs.getTitleAt(page));
         }
-        if (!cutOff) {
-            calculators(tabs);
-        }
+        calculators(tabs);
         pictures(tabs);
         bring(tabs, 0);
         Hands.click("edit-entry");

@@ -7,7 +7,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
-/** In a window of 900 × 600 every page but the calculators' can be read, in the language with short words and in that with long ones. */
+/** In a window of 900 × 600 every page, form and answer can be read, in the language with short words and in that with long ones. */
 class SmallWindowTest {
     @TempDir
     Path folder;

@@ -41,6 +41,7 @@ import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.app.ui.common.Wrapping;
 
 /** A calculator's answer: values, findings, figures, tables; to keep and to print. */
 final class ResultPanel extends JPanel {
@@ -96,7 +97,7 @@ final class ResultPanel extends JPanel {
             card.add(Look.quiet(Texts.PROPOSED.text()));
             view.proposals().forEach(proposal -> card.add(proposal(proposal)));
         }
-        var actions = new JPanel(new MigLayout("insets 0, wrap 2"));
+        var actions = new JPanel(new Wrapping(8));
         actions.setOpaque(false);
         actions.add(Buttons.with(Icons.LOG, Buttons.of("keep", Texts.KEEP.text(), this::keep)));
         actions.add(Buttons.with(Icons.PRINT, Buttons.of("print-result", Texts.PRINT.text(), this::print)));
@@ -131,7 +132,7 @@ final class ResultPanel extends JPanel {
         double shown = size;
         for (var value : values) {
             var label = Words.quiet(value.label());
-            var text = Look.sized(new JLabel(value.text()), shown, Font.BOLD);
+            var text = Look.sized(new ValueText(value.text()), shown, Font.BOLD);
             text.setName("value-" + value.label());
             text.getAccessibleContext().setAccessibleName(value.label() + " " + value.text());
             text.setToolTipText(value.exact().orElse(value.help().isEmpty() ? null : value.help()));

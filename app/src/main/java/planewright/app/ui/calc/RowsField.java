@@ -34,6 +34,7 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
+import planewright.app.ui.common.Wrapping;
 
 /** Rows of inputs as a table. The pointer on a cell tells where its value came from, or what is wrong with it. */
 final class RowsField implements InputField {
@@ -76,11 +77,11 @@ final class RowsField implements InputField {
         var more = Buttons.with(Icons.ADD, Buttons.of("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow));
         var fewer = Buttons.with(
                 Icons.REMOVE, Buttons.of("remove-row-" + field.name(), Texts.REMOVE.text(), this::removeRow));
-        var buttons = new JPanel(new MigLayout("insets 0, gap 6"));
+        var buttons = new JPanel(new Wrapping(6));
         buttons.setOpaque(false);
         buttons.add(more);
         buttons.add(fewer);
-        panel.add(buttons);
+        panel.add(buttons, "wmin 0");
         ContextMenu.on(table, more, fewer);
         size();
     }

@@ -1,12 +1,12 @@
 package planewright.app.ui.calc;
 
 import javax.swing.JPanel;
-import net.miginfocom.swing.MigLayout;
 import planewright.app.calc.Outcome;
 import planewright.app.calc.Variants;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Wrapping;
 
 /** Sets answers beside the one that is shown, and forgets them again. */
 final class VariantsPanel extends JPanel {
@@ -26,7 +26,7 @@ final class VariantsPanel extends JPanel {
 
     private void fill() {
         removeAll();
-        var actions = new JPanel(new MigLayout("insets 0"));
+        var actions = new JPanel(new Wrapping(8));
         actions.setOpaque(false);
         var keep = Buttons.of("keep-variant", Texts.VARIANT_KEEP.text(), () -> {
             variants.keep(answered);
