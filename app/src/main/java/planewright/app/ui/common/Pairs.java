@@ -24,9 +24,9 @@ public final class Pairs implements LayoutManager {
         this.gap = gap;
     }
 
-    /** Words that would get less than half of what they need stand above what belongs to them. */
+    /** Words that would get less than half of what they need, or that would break within one, stand above what belongs to them. */
     private static boolean isStacked(Container parent) {
-        return 2 * left(parent) < longest(parent);
+        return 2 * left(parent) < longest(parent) || left(parent) < longestWord(parent);
     }
 
     @Override
@@ -87,6 +87,13 @@ public final class Pairs implements LayoutManager {
     private static int longest(Container parent) {
         return IntStream.range(0, rows(parent))
                 .map(row -> Words.onOneLine((JTextArea) parent.getComponent(2 * row)))
+                .max()
+                .orElse(0);
+    }
+
+    private static int longestWord(Container parent) {
+        return IntStream.range(0, rows(parent))
+                .map(row -> Words.longestOf((JTextArea) parent.getComponent(2 * row)))
                 .max()
                 .orElse(0);
     }

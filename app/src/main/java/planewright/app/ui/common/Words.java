@@ -2,6 +2,7 @@ package planewright.app.ui.common;
 
 import java.awt.Font;
 import java.awt.KeyboardFocusManager;
+import java.util.Arrays;
 import java.util.function.Function;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComponent;
@@ -62,6 +63,16 @@ public final class Words {
     /** How wide a text would be if it did not wrap, px. */
     static int onOneLine(JTextArea text) {
         return text.getFontMetrics(text.getFont()).stringWidth(text.getText()) + 1;
+    }
+
+    /** How wide the longest word of a text is, px. */
+    static int longestOf(JTextArea text) {
+        var metrics = text.getFontMetrics(text.getFont());
+        return Arrays.stream(text.getText().split(" "))
+                        .mapToInt(metrics::stringWidth)
+                        .max()
+                        .orElse(0)
+                + 1;
     }
 
     /** Text that wraps, in a colour of {@link Look#colour}. */
