@@ -30,6 +30,8 @@ final class PageByPage {
     static final String CUT_OFF = "cut off";
 
     private static final Dimension SMALL = new Dimension(900, 600);
+    /** Of the window's height a picture has at least one part in so many. */
+    private static final int LEAST_OF_A_PICTURE = 4;
 
     private static final PrintStream OUT = new PrintStream(System.out, true, StandardCharsets.UTF_8);
 
@@ -99,7 +101,12 @@ final class PageByPage {
         tell("pictures compared");
         Hands.click("compare-back");
         Hands.press(grid, "ENTER");
-        Hands.find(Component.class, "large-picture");
+        var picture = Hands.find(JComponent.class, "large-picture");
+        tell("large picture");
+        int high = Hands.onEventThread(picture::getHeight);
+        if (cutOff && high < SMALL.height / LEAST_OF_A_PICTURE) {
+            OUT.println("large picture\thas " + high + " px of height");
+        }
         Hands.click("large-measure");
         Hands.find(Component.class, "measure-panel");
         tell("measuring");

@@ -19,10 +19,10 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.SignBar;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
-import planewright.app.ui.common.Wrapping;
 
 /** One picture, as large as there is room, with its caption to be written under it. */
 final class LargePicture extends JPanel {
@@ -32,12 +32,14 @@ final class LargePicture extends JPanel {
     private final ZoomView view;
     private final JLabel heading = Look.sized(Look.quiet(" "), 0.95, Font.PLAIN);
     private final JTextField caption = Words.named(new JTextField(), Texts.CAPTION.text(), "large-caption");
-    private final JToggleButton measure = new JToggleButton(Texts.MEASURE.text());
+    private final JToggleButton measure = new JToggleButton(Texts.MEASURE.text(), Icons.MEASURE);
     private final MeasurePanel measuring;
     private final Column beside = new Column(0, 0);
     private final JScrollPane besideScroll;
-    private final JButton earlier = Buttons.plain("large-next", Texts.NEXT.text(), () -> step(1));
-    private final JButton later = Buttons.plain("large-previous", Texts.PREVIOUS.text(), () -> step(-1));
+    private final JButton earlier =
+            Buttons.with(Icons.NEXT, Buttons.plain("large-next", Texts.NEXT.text(), () -> step(1)));
+    private final JButton later =
+            Buttons.with(Icons.PREVIOUS, Buttons.plain("large-previous", Texts.PREVIOUS.text(), () -> step(-1)));
     private transient List<LoggedPicture> all = List.of();
     private transient Optional<LoggedPicture> shown = Optional.empty();
     private boolean alone;
@@ -72,33 +74,34 @@ final class LargePicture extends JPanel {
         keys(back);
     }
 
-    private JPanel bar(Runnable back) {
-        var bar = new JPanel(new Wrapping(6, 2));
-        bar.add(Buttons.of("large-back", Texts.PICTURES_ALL.text(), () -> {
+    private SignBar bar(Runnable back) {
+        var bar = new SignBar(6);
+        bar.put(Buttons.with(Icons.GRID, Buttons.of("large-back", Texts.PICTURES_ALL.text(), () -> {
             saveCaption();
             back.run();
-        }));
-        bar.add(later);
-        bar.add(earlier);
-        bar.add(tipped(Buttons.plain("large-closer", "+", () -> view.zoom(1.25)), Texts.ZOOM_IN));
-        bar.add(tipped(Buttons.plain("large-farther", "−", () -> view.zoom(1 / 1.25)), Texts.ZOOM_OUT));
-        bar.add(tipped(Buttons.plain("large-fit", Texts.FIT.text(), view::fitNow), Texts.FIT_HINT));
-        bar.add(tipped(Buttons.plain("large-one", "1:1", view::oneToOne), Texts.ONE_TO_ONE_HINT));
-        bar.add(tipped(
+        })));
+        bar.put(later);
+        bar.put(earlier);
+        bar.put(tipped(Buttons.plain("large-closer", "+", () -> view.zoom(1.25)), Texts.ZOOM_IN));
+        bar.put(tipped(Buttons.plain("large-farther", "−", () -> view.zoom(1 / 1.25)), Texts.ZOOM_OUT));
+        bar.put(tipped(
+                Buttons.with(Icons.FIT, Buttons.plain("large-fit", Texts.FIT.text(), view::fitNow)), Texts.FIT_HINT));
+        bar.put(tipped(Buttons.plain("large-one", "1:1", view::oneToOne), Texts.ONE_TO_ONE_HINT));
+        bar.put(tipped(
                 Buttons.asSign(
                         Icons.TURN_LEFT, Buttons.plain("large-turn-left", Texts.TURN_LEFT.text(), () -> turn(-1))),
                 Texts.TURN_LEFT));
-        bar.add(tipped(
+        bar.put(tipped(
                 Buttons.asSign(
                         Icons.TURN_RIGHT, Buttons.plain("large-turn-right", Texts.TURN_RIGHT.text(), () -> turn(1))),
                 Texts.TURN_RIGHT));
         measure.setName("large-measure");
         measure.setToolTipText(Texts.MEASURE_HINT.text());
         measure.addActionListener(event -> refresh());
-        bar.add(measure);
+        bar.put(measure);
         new PictureActions(this, room, () -> shown.stream().toList())
                 .buttons("large")
-                .forEach(bar::add);
+                .forEach(bar::put);
         return bar;
     }
 

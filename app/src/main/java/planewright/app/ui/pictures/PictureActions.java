@@ -48,7 +48,9 @@ final class PictureActions {
                                 Icons.SAVE, Buttons.plain(prefix + "-save", Texts.SAVE_COPY.text(), () -> save(false))),
                         Texts.SAVE_COPY_HINT),
                 tipped(
-                        Buttons.plain(prefix + "-save-as-taken", Texts.SAVE_AS_TAKEN.text(), () -> save(true)),
+                        Buttons.with(
+                                Icons.AS_TAKEN,
+                                Buttons.plain(prefix + "-save-as-taken", Texts.SAVE_AS_TAKEN.text(), () -> save(true))),
                         Texts.SAVE_AS_TAKEN_HINT));
     }
 
