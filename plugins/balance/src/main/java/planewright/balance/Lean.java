@@ -175,7 +175,7 @@ public final class Lean implements Calculator<Lean.Inputs, Lean.Results> {
             Optional<Measured<Angle>> lean,
 
             @Input(
-                    label = "Hung above the balance point",
+                    label = "Pivot above balance point",
                     help = "Height of the pivot above the balance point; needed with the lean.",
                     unit = "mm",
                     atLeast = "1 mm",
