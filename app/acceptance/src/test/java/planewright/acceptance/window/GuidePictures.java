@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import javax.imageio.ImageIO;
+import javax.swing.JLabel;
 import javax.swing.JTable;
 import planewright.app.store.UserFolders;
 import planewright.app.ui.common.Card;
@@ -151,14 +152,17 @@ final class GuidePictures {
         take("start", "start");
         Hands.click("leave-start");
         Hands.type("search", "fin joint");
-        Hands.waitUntil(
-                "both hits with their picture",
-                () -> Hands.all(Card.class).stream()
-                                        .map(Component::getName)
-                                        .filter(name -> name != null && name.startsWith("hit-"))
-                                        .count()
-                                == 2
-                        && Hands.all(PictureTile.class).stream().allMatch(PictureTile::isShown));
+        Hands.waitUntil("all hits with their pictures", () -> {
+            long hits = Hands.all(Card.class).stream()
+                    .map(Component::getName)
+                    .filter(name -> name != null && name.startsWith("hit-"))
+                    .count();
+            return hits > 2
+                    && Hands.all(JLabel.class).stream()
+                            .anyMatch(found -> "found".equals(found.getName())
+                                    && found.getText().startsWith(hits + " "))
+                    && Hands.all(PictureTile.class).stream().allMatch(PictureTile::isShown);
+        });
         take("search", "search-page");
         Hands.type("search", "");
         Hands.click("show-exchange");
