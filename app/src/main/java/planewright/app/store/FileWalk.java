@@ -33,15 +33,18 @@ final class FileWalk {
 
     /** Goes through what lies under a folder, in any order. */
     static void under(Path folder, Seen seen) throws IOException {
+        boolean told = false;
         try (var files = Files.newDirectoryStream(folder)) {
             if (files instanceof SecureDirectoryStream<Path> open && !Files.isSymbolicLink(folder)) {
+                told = true;
                 new FileWalk(seen).within(folder, open);
-                return;
             }
         } catch (IOException toldByTheOtherWay) {
             // a folder that cannot be opened, or is none
         }
-        byPath(folder, seen);
+        if (!told) {
+            byPath(folder, seen);
+        }
     }
 
     private void within(Path folder, SecureDirectoryStream<Path> open) {
