@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumMap;
-import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -19,6 +17,8 @@ import java.util.Random;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import planewright.app.Bench;
 import planewright.app.disk.Disk;
 import planewright.app.disk.PowerCut;
@@ -38,6 +38,9 @@ import planewright.app.pictures.PictureShelf;
  */
 class PowerCutTest {
     private static final int CUTS = Integer.getInteger("planewright.cuts", 100);
+
+    /** A cut within one write tears it once in four, so that a care that matters is missed all but surely. */
+    private static final int ROUNDS = 20;
 
     private final long seed = Long.getLong("planewright.seed", System.nanoTime());
     private final Random random = new Random(seed);
@@ -117,35 +120,35 @@ class PowerCutTest {
     @Test
     void whateverWasAcknowledgedIsThere() throws IOException {
         for (int cut = 0; cut < CUTS; cut++) {
-            assertThat(loss(cut, Carelessness.NONE))
+            int steps = begun() + random.nextInt(power.steps() - begun() + 1);
+            assertThat(loss(steps, Carelessness.NONE))
                     .as("cut %d, seed %d", cut, seed)
                     .isEmpty();
         }
         System.out.println(CUTS + " power cuts within " + power.steps() + " steps, seed " + seed + ": nothing lost");
     }
 
-    @Test
-    void eachCareIsMissedWhenItIsLeftOut() throws IOException {
-        var lost = new EnumMap<Carelessness, Integer>(Carelessness.class);
-        for (var carelessness : EnumSet.complementOf(EnumSet.of(Carelessness.NONE))) {
-            for (int cut = 0; cut < CUTS; cut++) {
-                if (loss(cut, carelessness).isPresent()) {
-                    lost.merge(carelessness, 1, Integer::sum);
-                }
+    /** Every step is tried until one loses something, as only few of them matter to some cares. */
+    @ParameterizedTest
+    @EnumSource(mode = EnumSource.Mode.EXCLUDE, names = "NONE")
+    void eachCareIsMissedWhenItIsLeftOut(Carelessness carelessness) throws IOException {
+        int lost = 0;
+        for (int round = 0; round < ROUNDS && lost == 0; round++) {
+            for (int steps = begun(); steps <= power.steps(); steps++) {
+                lost += loss(steps, carelessness).isPresent() ? 1 : 0;
             }
         }
-        assertThat(lost)
-                .as("cuts with a loss, seed %d", seed)
-                .containsOnlyKeys(
-                        Carelessness.FILES_NOT_FORCED, Carelessness.FOLDERS_NOT_FORCED, Carelessness.WRITTEN_IN_PLACE);
-        System.out.println("of " + CUTS + " power cuts each, seed " + seed + ", some lost something: " + lost);
+        assertThat(lost).as("steps with a loss, seed %d", seed).isPositive();
+        System.out.println(carelessness + ": cuts at " + lost + " steps lost something, seed " + seed);
     }
 
-    /** What is lost when the power goes at some moment; empty where nothing is. */
-    private Optional<String> loss(int cut, Carelessness carelessness) throws IOException {
-        int first = moments.get(0).steps();
-        int steps = first + random.nextInt(power.steps() - first + 1);
-        var folder = Files.createDirectories(temp.resolve(carelessness + "-" + cut));
+    private int begun() {
+        return moments.get(0).steps();
+    }
+
+    /** What is lost when the power goes after so many steps; empty where nothing is. */
+    private Optional<String> loss(int steps, Carelessness carelessness) throws IOException {
+        var folder = Files.createTempDirectory(temp, "cut");
         power.leave(steps, carelessness, random, folder);
         int now = 0;
         while (now + 1 < moments.size() && moments.get(now + 1).steps() <= steps) {
