@@ -34,11 +34,11 @@ class GermanWindowTest {
         Files.writeString(journal.resolve("templates/torn.json"), "{");
         Files.writeString(journal.resolve("templates/odd.json"), "{\"schema\": 1, \"id\": 3}");
         var shown = Speech.GERMAN.run(
-                PageByPage.class,
+                PagesTold.class,
                 folder,
                 journal.toString(),
                 folder.resolve("user").toString(),
-                PageByPage.WORDS);
+                PagesTold.WORDS);
         var english = english();
         var data = data(OpenWindow.root().resolve("journal-samples/workshop"));
         assertThat(english).hasSizeGreaterThan(1000);

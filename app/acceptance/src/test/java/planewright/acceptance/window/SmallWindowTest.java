@@ -17,11 +17,11 @@ class SmallWindowTest {
     void nothingIsCutOff(Speech speech) throws Exception {
         var journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
         var told = speech.run(
-                PageByPage.class,
+                PagesTold.class,
                 folder,
                 journal.toString(),
                 folder.resolve("user").toString(),
-                PageByPage.CUT_OFF);
+                PagesTold.CUT_OFF);
         assertThat(told).isEmpty();
     }
 }
