@@ -10,6 +10,7 @@ import java.util.List;
  * @param id what it calls itself; empty where its zip cannot be read
  * @param version of the plugin
  * @param description what it says it does
+ * @param told the same in the language that is shown, as far as it says it in that
  * @param provider who says to have made it; empty where it does not say
  * @param requires the versions of the API that it asks for
  * @param hash SHA-256 of its zip, in hexadecimal; empty where it cannot be read
@@ -23,6 +24,7 @@ public record ListedPlugin(
         String id,
         String version,
         String description,
+        String told,
         String provider,
         String requires,
         String hash,

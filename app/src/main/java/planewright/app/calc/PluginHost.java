@@ -174,6 +174,7 @@ public final class PluginHost implements AutoCloseable {
                 plugin.map(PluginPackage::id).orElse(""),
                 plugin.map(PluginPackage::version).orElse(""),
                 plugin.map(PluginPackage::description).orElse(""),
+                plugin.map(each -> each.description(PluginWords.locale())).orElse(""),
                 plugin.map(PluginPackage::provider).orElse(""),
                 plugin.map(PluginPackage::requires).orElse(""),
                 plugin.map(PluginPackage::hash).orElse(""),

@@ -13,6 +13,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Comparator;
 import java.util.HexFormat;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.stream.Stream;
@@ -75,6 +76,11 @@ record PluginPackage(Path file, Properties properties, String hash) {
     /** What it says it does. */
     String description() {
         return properties.getProperty("plugin.description", "");
+    }
+
+    /** The same in the language of a place, where it says it in that: {@code plugin.description.de}. */
+    String description(Locale locale) {
+        return properties.getProperty("plugin.description." + locale.getLanguage(), description());
     }
 
     /** Who says to have made it. */

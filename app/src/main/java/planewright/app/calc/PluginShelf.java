@@ -42,6 +42,7 @@ public final class PluginShelf {
                     plugin.id(),
                     plugin.version(),
                     plugin.description(),
+                    plugin.description(PluginWords.locale()),
                     plugin.provider(),
                     plugin.requires(),
                     plugin.hash());
@@ -53,10 +54,18 @@ public final class PluginShelf {
     /**
      * A plugin that could be added, and what there is to know before one trusts it.
      *
+     * @param told its description in the language that is shown, as far as it says it in that
      * @param hash SHA-256 of the zip, in hexadecimal
      */
     public record Offer(
-            Path file, String id, String version, String description, String provider, String requires, String hash) {}
+            Path file,
+            String id,
+            String version,
+            String description,
+            String told,
+            String provider,
+            String requires,
+            String hash) {}
 
     /**
      * Adds a plugin that the user trusts; one of the same id is replaced.

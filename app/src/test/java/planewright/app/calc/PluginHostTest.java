@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
@@ -230,6 +231,16 @@ class PluginHostTest {
     void unsoundPropertiesAreTold(String properties, String reason) throws IOException {
         var sick = TestPlugins.zipOf(plugins.resolve("other.zip"), Map.of("plugin.properties", properties));
         assertOneProblem(sick, reason.strip());
+    }
+
+    @Test
+    void whatItDoesIsToldInTheLanguagesThatItSaysItIn() throws Exception {
+        var said = OTHER + "\nplugin.description=How loud it is\nplugin.description.de=Wie laut es ist";
+        var plugin =
+                PluginPackage.of(TestPlugins.zipOf(plugins.resolve("other.zip"), Map.of("plugin.properties", said)));
+        assertThat(plugin.description()).isEqualTo("How loud it is");
+        assertThat(plugin.description(Locale.GERMANY)).isEqualTo("Wie laut es ist");
+        assertThat(plugin.description(Locale.FRENCH)).isEqualTo("How loud it is");
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
@@ -72,6 +73,15 @@ class GermanWindowTest {
                     texts.put(line.split("\t")[0], line.split("\t")[1]);
                 }
             }
+        }
+        for (var plugin : List.of("balance", "cure", "ducts", "throws")) {
+            var said = new Properties();
+            try (var in = Files.newBufferedReader(
+                    OpenWindow.root().resolve("plugins").resolve(plugin).resolve("plugin.properties"))) {
+                said.load(in);
+            }
+            texts.put(
+                    said.getProperty("plugin.description"), said.getProperty("plugin.description.de", "no German one"));
         }
         var patterns = new HashMap<String, Pattern>();
         texts.forEach((text, translated) -> {

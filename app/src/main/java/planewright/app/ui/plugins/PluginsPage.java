@@ -78,8 +78,8 @@ public final class PluginsPage extends JPanel {
         words.setOpaque(false);
         words.add(Look.sized(Words.of(name + " " + plugin.version()), 1.1, Font.BOLD));
         words.add(state(plugin.state()));
-        if (!plugin.description().isBlank()) {
-            words.add(Words.of(plugin.description()));
+        if (!plugin.told().isBlank()) {
+            words.add(Words.of(plugin.told()));
         }
         if (!plugin.calculators().isEmpty()) {
             words.add(Words.quiet(Texts.PLUGIN_BRINGS.text(String.join(", ", plugin.calculators()))));

@@ -37,7 +37,7 @@ final class TrustQuestion {
         var facts = new JPanel(new MigLayout("insets 0, gap 8 4, wrap 2", "[][" + WIDTH + "!,fill]"));
         facts.setName("trust-question");
         fact(facts, Texts.PLUGIN.text(), offer.id() + " " + offer.version());
-        fact(facts, Texts.PLUGIN_WHAT.text(), said(offer.description()));
+        fact(facts, Texts.PLUGIN_WHAT.text(), said(offer.told()));
         fact(facts, Texts.PLUGIN_MADE_BY.text(), said(offer.provider()));
         fact(facts, Texts.PLUGIN_NEEDS.text(), offer.requires());
         fact(facts, "SHA-256", offer.hash());
