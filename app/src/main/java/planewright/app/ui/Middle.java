@@ -2,7 +2,10 @@ package planewright.app.ui;
 
 import java.awt.Component;
 import java.awt.Container;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.JPanel;
 import planewright.app.ui.common.Cards;
 
@@ -14,6 +17,7 @@ final class Middle extends JPanel {
     static final String BUILD = "build";
 
     private final Cards cards = new Cards();
+    private final transient Map<String, AbstractButton> buttons = new HashMap<>();
     private String shown = BUILD;
     private transient KeyboardPlace keyboard;
     private transient Runnable laid = () -> {};
@@ -35,6 +39,12 @@ final class Middle extends JPanel {
     /** Hears when a page is wanted. */
     void onLaid(Runnable listener) {
         laid = listener;
+    }
+
+    /** The button that leads to a page is marked while the page is shown. */
+    <T extends AbstractButton> T leadsTo(String page, T button) {
+        buttons.put(page, button);
+        return button;
     }
 
     boolean isShown(String page) {
@@ -71,6 +81,7 @@ final class Middle extends JPanel {
             keyboard.cover();
         }
         shown = page;
+        buttons.forEach((name, button) -> button.setSelected(name.equals(page)));
         laid.run();
         cards.show(this, page);
     }

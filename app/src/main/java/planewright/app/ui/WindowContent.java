@@ -5,17 +5,20 @@ import java.awt.Dimension;
 import java.awt.Font;
 import java.awt.Insets;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.swing.AbstractButton;
 import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
+import javax.swing.JToggleButton;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
 import planewright.app.journal.BuildRecord;
@@ -70,8 +73,8 @@ final class WindowContent extends JPanel {
     private final JTextField search = new JTextField();
     private final JLabel status = new JLabel(" ");
     private final transient ViewMenu view;
-    private final JButton notices;
-    private final JButton benchButton;
+    private final JToggleButton notices;
+    private final JToggleButton benchButton;
     private final BenchRail bench;
     private final BenchBeside beside;
     private final ShelfPage shelf;
@@ -98,7 +101,7 @@ final class WindowContent extends JPanel {
             status.setToolTipText(words);
         });
         view = new ViewMenu(room);
-        notices = Buttons.plain("show-notices", "", () -> middle.toggle(NOTICES));
+        notices = Buttons.toPage("show-notices", "", () -> middle.toggle(NOTICES));
         program.journal().builds().stream().findFirst().ifPresent(newest -> room.show(newest.id()));
         shelf = new ShelfPage(room, () -> startFrom(room.build().map(BuildRecord::id), Set.of()));
         build = new BuildPage(room, this::showCompare);
@@ -106,7 +109,7 @@ final class WindowContent extends JPanel {
         bin = new BinPage(room);
         journals = new JournalsPage(recent, opener);
         benchButton = Buttons.hint(
-                Buttons.plain("show-bench", Texts.BENCH.text(), this::toggleBench),
+                Buttons.toPage("show-bench", Texts.BENCH.text(), this::toggleBench),
                 Texts.BENCH_BUTTON_HINT.text(),
                 BENCH_KEY);
         bench = new BenchRail(room, this::countBench);
@@ -119,6 +122,17 @@ final class WindowContent extends JPanel {
         var bar = bar();
         middle.keepKeyboard(bar, shelf::focusList);
         middle.onLaid(beside::showPages);
+        bench.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentShown(ComponentEvent event) {
+                benchButton.setSelected(true);
+            }
+
+            @Override
+            public void componentHidden(ComponentEvent event) {
+                benchButton.setSelected(false);
+            }
+        });
         add(bar);
         add(split());
         capture = new CaptureBar(room, build.log());
@@ -199,38 +213,35 @@ final class WindowContent extends JPanel {
                 Buttons.hint(Buttons.plain("redo", Texts.REDO.text(), room::redo), Texts.REDO_HINT.text(), "ctrl Y")));
         bar.add(Buttons.with(Icons.BENCH, benchButton));
         bar.add(Buttons.hint(
-                Buttons.with(
-                        Icons.TEMPLATES,
-                        Buttons.plain("show-templates", Texts.TEMPLATES.text(), this::toggleTemplates)),
+                toPage(TEMPLATES, Icons.TEMPLATES, Texts.TEMPLATES, this::toggleTemplates),
                 Texts.TEMPLATES_HINT.text(),
                 "ctrl T"));
         bar.add(Buttons.hint(
-                Buttons.with(Icons.ACROSS, Buttons.plain("show-across", Texts.ACROSS.text(), this::toggleAcross)),
+                toPage(ACROSS, Icons.ACROSS, Texts.ACROSS, this::toggleAcross),
                 Texts.ACROSS_BUTTON_HINT.text(),
                 "ctrl shift B"));
-        bar.add(Buttons.with(Icons.BIN, Buttons.plain("show-bin", Texts.BIN.text(), this::toggleBin)));
-        bar.add(Buttons.with(
-                Icons.EXCHANGE, Buttons.plain("show-exchange", Texts.EXCHANGE.text(), this::toggleExchange)));
+        bar.add(toPage(BIN, Icons.BIN, Texts.BIN, this::toggleBin));
+        bar.add(toPage(EXCHANGE, Icons.EXCHANGE, Texts.EXCHANGE, this::toggleExchange));
         bar.add(Buttons.hint(
-                Buttons.with(
-                        Icons.JOURNALS, Buttons.plain("show-journals", Texts.JOURNALS.text(), this::toggleJournals)),
+                toPage(JOURNALS, Icons.JOURNALS, Texts.JOURNALS, this::toggleJournals),
                 Texts.JOURNALS_BUTTON_HINT.text(),
                 "ctrl O"));
-        bar.add(Buttons.with(Icons.NOTICES, notices));
+        bar.add(middle.leadsTo(NOTICES, Buttons.with(Icons.NOTICES, notices)));
         bar.add(view.button());
         bar.add(Buttons.asSign(
                 Icons.HELP,
-                Buttons.hint(
-                        Buttons.plain("show-help", Texts.HELP.text(), this::toggleHelp),
-                        Texts.HELP_HINT.text(),
-                        "F1")));
+                Buttons.hint(toPage(HELP, Icons.HELP, Texts.HELP, this::toggleHelp), Texts.HELP_HINT.text(), "F1")));
         for (var each : bar.getComponents()) {
-            if (each instanceof JButton button) {
+            if (each instanceof AbstractButton button) {
                 button.setMargin(new Insets(2, BUTTON_EDGE, 2, BUTTON_EDGE));
                 button.putClientProperty("JComponent.minimumWidth", 0);
             }
         }
         return bar;
+    }
+
+    private JToggleButton toPage(String page, Icons sign, Texts words, Runnable toggle) {
+        return middle.leadsTo(page, Buttons.with(sign, Buttons.toPage("show-" + page, words.text(), toggle)));
     }
 
     private JSplitPane split() {

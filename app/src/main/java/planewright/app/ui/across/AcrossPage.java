@@ -67,6 +67,7 @@ public final class AcrossPage extends JPanel {
     private final JComboBox<Law> law = new JComboBox<>(Law.values());
     private final JTextField at = new JTextField();
     private final JPanel line = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3", "[][][][80:140:,fill]"));
+    private final JPanel choices = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3", "[][120:300:,grow,fill][]"));
     private final JTextArea said = Words.of("");
     private final JTextArea nothing = Words.quiet(Texts.ACROSS_READING.text());
     private final AcrossModel model;
@@ -89,7 +90,7 @@ public final class AcrossPage extends JPanel {
     private boolean filling;
 
     public AcrossPage(Workroom room) {
-        super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][][grow,fill][]"));
+        super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][][grow,fill]"));
         this.room = room;
         questions = room.background().latest();
         unit = new UnitBox(room, "across-unit");
@@ -98,10 +99,11 @@ public final class AcrossPage extends JPanel {
         table = new SteadyTable(model);
         setName("across");
         add(heading(), "cell 0 0, wmin 0");
-        add(choices(), "cell 0 1, wmin 0");
+        add(choices, "cell 0 1, wmin 0");
         add(said, "cell 0 2, wmin 0");
         add(split, "cell 0 3, hmin 120, wmin 0");
-        add(nothing, "cell 0 4, wmin 0");
+        add(nothing, "cell 0 2, wmin 0");
+        prepareChoices();
         said.setName("across-said");
         nothing.setName("across-nothing");
         for (var hidden : List.of(said, split, line, againstUnit, chart)) {
@@ -121,8 +123,7 @@ public final class AcrossPage extends JPanel {
         return heading;
     }
 
-    private JPanel choices() {
-        var choices = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3", "[][120:300:,grow,fill][]"));
+    private void prepareChoices() {
         for (var box : List.of(value, against)) {
             box.setRenderer(
                     Words.choice(each -> each == null ? Texts.ACROSS_NOTHING_ELSE.text() : ((Picked) each).text()));
@@ -145,7 +146,6 @@ public final class AcrossPage extends JPanel {
         at.setToolTipText(Texts.ACROSS_AT_HINT.text());
         Buttons.onEdit(at, this::draw);
         choices.add(line, "span 3, wmin 0, growx");
-        return choices;
     }
 
     private void prepareTable() {
@@ -235,6 +235,7 @@ public final class AcrossPage extends JPanel {
             offered = read.offered();
             fill();
         }
+        choices.setVisible(!offered.isEmpty());
         pairs = read.pairs();
         pairs.ifPresent(shown -> {
             unit.offer(shown.unit());

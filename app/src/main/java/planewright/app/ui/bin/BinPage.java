@@ -53,6 +53,7 @@ public final class BinPage extends JPanel {
 
     private void fill(List<Binned> deleted) {
         column.removeAll();
+        column.add(Look.heading(Texts.BIN.text(), 1.3));
         column.add(Words.quiet(deleted.isEmpty() ? Texts.BIN_EMPTY.text() : Texts.BIN_HINT.text()));
         deleted.forEach(each -> column.add(card(each)));
         column.revalidate();

@@ -2,8 +2,10 @@ package planewright.app.ui.common;
 
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import javax.swing.AbstractButton;
 import javax.swing.JButton;
 import javax.swing.JComponent;
+import javax.swing.JToggleButton;
 import javax.swing.KeyStroke;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
@@ -37,14 +39,23 @@ public final class Buttons {
         return button;
     }
 
+    /** A button that leads to a page, and is marked as long as the page is there; who lays pages says so. */
+    public static JToggleButton toPage(String name, String text, Runnable action) {
+        var button = new JToggleButton(text);
+        button.setName(name);
+        button.putClientProperty("JButton.buttonType", "borderless");
+        button.addActionListener(event -> action.run());
+        return button;
+    }
+
     /** The same button with a sign before its words. */
-    public static JButton with(Icons sign, JButton button) {
+    public static <T extends AbstractButton> T with(Icons sign, T button) {
         button.setIcon(sign);
         return button;
     }
 
     /** The same button with a sign in place of its words, which those who need them still get. */
-    public static JButton asSign(Icons sign, JButton button) {
+    public static <T extends AbstractButton> T asSign(Icons sign, T button) {
         button.getAccessibleContext().setAccessibleName(button.getText());
         if (button.getToolTipText() == null) {
             button.setToolTipText(button.getText());

@@ -7,6 +7,7 @@ import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.AffineTransform;
+import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.Optional;
 import javax.swing.JPanel;
@@ -14,10 +15,12 @@ import javax.swing.UIManager;
 import planewright.api.journal.Planform;
 import planewright.shared.planform.Outlines;
 
-/** A small plan view of an aircraft; a plain dash where its shape is not known. */
+/** A small plan view of an aircraft; two dashed axes where its shape is not known. */
 public final class PlanView extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final double MARGIN = 3;
+    private static final BasicStroke AXIS =
+            new BasicStroke(1, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, new float[] {6, 3, 1, 3}, 0);
 
     private final transient Path2D shape = new Path2D.Double(Path2D.WIND_NON_ZERO);
     private transient Optional<Color> ink = Optional.empty();
@@ -52,9 +55,8 @@ public final class PlanView extends JPanel {
         own.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         own.setRenderingHint(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         var bounds = shape.getBounds2D();
-        own.setColor(ink.orElseGet(() -> UIManager.getColor("Component.accentColor")));
         if (bounds.isEmpty()) {
-            own.fillRect(getWidth() / 3, getHeight() / 2, getWidth() / 3, 2);
+            axes(own);
         } else {
             double scale = Math.min(
                     (getWidth() - 2 * MARGIN) / bounds.getWidth(), (getHeight() - 2 * MARGIN) / bounds.getHeight());
@@ -62,11 +64,23 @@ public final class PlanView extends JPanel {
             place.scale(scale, scale);
             place.translate(-bounds.getCenterX(), -bounds.getCenterY());
             var placed = place.createTransformedShape(shape);
+            own.setColor(ink.orElseGet(() -> UIManager.getColor("Component.accentColor")));
             own.fill(placed);
             own.setColor(UIManager.getColor("Label.foreground"));
             own.setStroke(new BasicStroke(0.8f));
             own.draw(placed);
         }
         own.dispose();
+    }
+
+    /** Centre line and span of what is still to be drawn. */
+    private void axes(Graphics2D own) {
+        double across = Math.min(getWidth(), 2.0 * getHeight()) / 3;
+        double middle = getWidth() / 2.0;
+        double high = getHeight() / 2.0;
+        own.setColor(ink.orElseGet(() -> Look.colour("quiet")));
+        own.setStroke(AXIS);
+        own.draw(new Line2D.Double(middle - across, high, middle + across, high));
+        own.draw(new Line2D.Double(middle, high - across / 2, middle, high + across / 2));
     }
 }

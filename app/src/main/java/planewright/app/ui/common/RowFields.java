@@ -26,8 +26,17 @@ public final class RowFields extends JPanel {
      *
      * @param name the last word of its problems' paths
      * @param label what belongs there
+     * @param wide has a line of its own in each row, above the others
      */
-    public record Column(String name, String label) {}
+    public record Column(String name, String label, boolean wide) {
+        public Column(String name, String label) {
+            this(name, label, false);
+        }
+
+        private String place() {
+            return wide ? "span, growx, wmin 40" : "wmin 40";
+        }
+    }
 
     /** A row: the id of what it stands for, empty for a new one, and its fields. */
     public record Row(String id, List<JTextField> fields, JButton remove) {
@@ -48,9 +57,9 @@ public final class RowFields extends JPanel {
         this.edited = edited;
         labels = columns.stream().map(RowFields::label).toList();
         setOpaque(false);
+        int narrow = (int) columns.stream().filter(column -> !column.wide()).count();
         fields = new JPanel(new MigLayout(
-                "insets 0, gap 4, fillx, wrap " + (columns.size() + 1),
-                "[grow,fill,sg field]".repeat(columns.size()) + "[]"));
+                "insets 0, gap 4, fillx, wrap " + (narrow + 1), "[grow,fill,sg field]".repeat(narrow) + "[]"));
         fields.setOpaque(false);
         var head = new JPanel(new MigLayout("insets 0", "[]12[]"));
         head.setOpaque(false);
@@ -83,7 +92,9 @@ public final class RowFields extends JPanel {
     /** Adds a row; Enter in it begins the next. */
     public void add(String id, List<String> texts) {
         if (rows.isEmpty()) {
-            labels.forEach(label -> fields.add(label, "wmin 40"));
+            for (int i = 0; i < columns.size(); i++) {
+                fields.add(labels.get(i), columns.get(i).place());
+            }
             fields.add(new JLabel());
         }
         var made = new ArrayList<JTextField>();
@@ -101,7 +112,9 @@ public final class RowFields extends JPanel {
         var row = new Row(id, List.copyOf(made), remove);
         remove.addActionListener(event -> remove(row));
         rows.add(row);
-        made.forEach(field -> fields.add(field, "wmin 40"));
+        for (int i = 0; i < columns.size(); i++) {
+            fields.add(made.get(i), columns.get(i).place());
+        }
         fields.add(remove);
         revalidate();
     }

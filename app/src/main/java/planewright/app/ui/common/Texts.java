@@ -311,6 +311,7 @@ public enum Texts {
     NOTHING_TO_REDO,
     NOTHING_TO_UNDO,
     NOTICES,
+    NOTICES_PAGE,
     NOTICE_FAILURE,
     NOTICE_FILE,
     NOTICE_PLUGIN,

@@ -67,6 +67,7 @@ public final class JournalsPage extends JPanel {
 
     private void fill() {
         column.removeAll();
+        column.add(Look.heading(Texts.JOURNALS.text(), 1.3));
         column.add(Words.quiet((recent.all().isEmpty() ? Texts.JOURNALS_FIRST : Texts.JOURNALS_HINT).text()));
         column.add(problem);
         column.add(beginning());

@@ -43,6 +43,7 @@ public final class NoticesPage extends JPanel {
 
     private void fill() {
         column.removeAll();
+        column.add(Look.heading(Texts.NOTICES_PAGE.text(), 1.3));
         var readOnly = room.program().folder().readOnly();
         readOnly.ifPresent(reason -> notice(Texts.NOTICE_READ_ONLY.text(), reason, ""));
         var aside = room.program().folder().setAside();

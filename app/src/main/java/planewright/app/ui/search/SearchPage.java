@@ -69,7 +69,7 @@ public final class SearchPage extends JPanel {
         setName("search-page");
         told.setName("found");
         add(filters, "wmin 0");
-        add(told, "wmin 0, gapleft 10");
+        add(told, "wmin 0, gapleft 10, gaptop 4");
         add(column.scrolled());
         room.onChange(this::again);
         WhenShown.onHide(this, this::forget);

@@ -85,7 +85,7 @@ final class TemplateForm extends FootedCard {
                     TemplateDraft.STEPS,
                     Texts.STEPS.text(),
                     List.of(
-                            new RowFields.Column("text", Texts.STEP_TEXT.text()),
+                            new RowFields.Column("text", Texts.STEP_TEXT.text(), true),
                             new RowFields.Column("handsOn", Texts.TASK_HANDS_ON.text()),
                             new RowFields.Column("waiting", Texts.STEP_WAITING.text()),
                             new RowFields.Column("materials", Texts.STEP_MATERIALS.text()),
