@@ -374,8 +374,8 @@ final class WindowContent extends JPanel {
         Buttons.key(this, "ctrl shift B", this::toggleAcross);
         Buttons.key(this, "ctrl O", this::toggleJournals);
         Buttons.key(this, "ctrl T", this::toggleTemplates);
-        Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo));
-        Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo));
+        Buttons.key(this, "ctrl Z", () -> Typing.undoOr(room::undo, () -> room.say(Texts.NO_TYPING_TO_UNDO.text())));
+        Buttons.key(this, "ctrl Y", () -> Typing.redoOr(room::redo, () -> room.say(Texts.NO_TYPING_TO_REDO.text())));
         Buttons.key(this, "ctrl P", build.log()::print);
         Buttons.key(this, BENCH_KEY, this::toggleBench);
         build.keys(this, () -> middle.lay(Middle.BUILD));

@@ -37,7 +37,7 @@ class KeyboardPlaceTest extends InNewJournal {
     }
 
     @Test
-    void whatIsTypedIsTakenBackBeforeWhatIsInTheJournal() throws Exception {
+    void keysInATextTakeBackWhatIsTypedThereAndLeaveTheJournalAlone() throws Exception {
         try (var window = open()) {
             begin("Teal");
             write("left wing panel 212 g");
@@ -45,11 +45,35 @@ class KeyboardPlaceTest extends InNewJournal {
             Hands.key("ctrl Z");
             Hands.waitUntil("an empty line", () -> line().getText().isEmpty());
             Hands.key("ctrl Z");
-            Hands.waitUntil("the measurement taken back", () -> status().equals("Taken back: left wing panel = 212 g"));
+            Hands.waitUntil("it said", () -> status().startsWith("Nothing typed here is left to take back"));
             Hands.key("ctrl Y");
             Hands.waitUntil("what was typed", () -> "r".equals(line().getText()));
             Hands.key("ctrl Y");
-            Hands.waitUntil("the measurement again", () -> status().startsWith("Made again"));
+            Hands.waitUntil("it said", () -> status().startsWith("Nothing typed here is left to make again"));
+            Hands.type("capture-line", "right wing panel 214 g");
+            Hands.enter("capture-line");
+            Hands.waitUntil("a line that is done with", () -> status().endsWith("right wing panel = 214 g"));
+            Hands.key("ctrl Z");
+            Hands.waitUntil("the last edit taken back", () -> status().equals("Taken back: right wing panel = 214 g"));
+            Hands.key("ctrl Y");
+            Hands.waitUntil("it made again", () -> status().startsWith("Made again"));
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    @Test
+    void aTextThatNobodyHasChangedLeavesTheJournalAloneToo() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            write("left wing panel 212 g");
+            Hands.click("edit-entry");
+            Hands.find(Component.class, "editor");
+            var name = Hands.find(JTextComponent.class, "measurements-name-0");
+            Hands.onEventThread(name::requestFocusInWindow);
+            Hands.hasKeyboard("measurements-name-0");
+            Hands.key("ctrl Z");
+            Hands.waitUntil("it said", () -> status().startsWith("Nothing typed here is left to take back"));
+            assertThat(Hands.text("measurements-name-0")).isEqualTo("left wing panel");
             assertThat(window.frame().isShowing()).isTrue();
         }
     }

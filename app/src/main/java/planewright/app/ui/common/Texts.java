@@ -332,6 +332,8 @@ public enum Texts {
     NO_SUCH_BUILD,
     NO_TEMPLATES,
     NO_TEMPLATE_BEARS,
+    NO_TYPING_TO_REDO,
+    NO_TYPING_TO_UNDO,
     OLDER,
     ONE_TO_ONE_HINT,
     OPENING,

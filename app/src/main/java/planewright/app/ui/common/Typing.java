@@ -8,7 +8,7 @@ import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import javax.swing.undo.UndoManager;
 
-/** Takes back, step by step, what is being typed into a text. Where there is nothing left of it, the keys for it are the journal's. */
+/** Takes back, step by step, what is being typed into a text. The keys for it are the journal's only where no text is being written. */
 public final class Typing {
     private static final String MEMORY = "planewright.typing";
 
@@ -39,24 +39,41 @@ public final class Typing {
         }
     }
 
-    /** Takes a step back in the text that has the keyboard; where it has none, runs what is given. */
-    public static void undoOr(Runnable otherwise) {
-        step(UndoManager::canUndo, UndoManager::undo, otherwise);
+    /**
+     * Takes a step back in the text that has the keyboard.
+     *
+     * @param otherwise runs where no text is being written
+     * @param exhausted runs where nothing of what was typed is left to take back
+     */
+    public static void undoOr(Runnable otherwise, Runnable exhausted) {
+        step(UndoManager::canUndo, UndoManager::undo, otherwise, exhausted);
     }
 
-    /** Makes a step again in the text that has the keyboard; where it has none, runs what is given. */
-    public static void redoOr(Runnable otherwise) {
-        step(UndoManager::canRedo, UndoManager::redo, otherwise);
+    /** Makes a step again in the text that has the keyboard; else as {@link #undoOr}. */
+    public static void redoOr(Runnable otherwise, Runnable exhausted) {
+        step(UndoManager::canRedo, UndoManager::redo, otherwise, exhausted);
     }
 
-    private static void step(Predicate<UndoManager> can, Consumer<UndoManager> step, Runnable otherwise) {
+    private static void step(
+            Predicate<UndoManager> can, Consumer<UndoManager> step, Runnable otherwise, Runnable exhausted) {
         if (inFocus() instanceof JTextComponent text
                 && text.getClientProperty(MEMORY) instanceof UndoManager memory
-                && can.test(memory)) {
-            step.accept(memory);
+                && isBeingWritten(text, memory)) {
+            if (can.test(memory)) {
+                step.accept(memory);
+            } else {
+                exhausted.run();
+            }
         } else {
             otherwise.run();
         }
+    }
+
+    private static boolean isBeingWritten(JTextComponent text, UndoManager memory) {
+        return memory.canUndo()
+                || memory.canRedo()
+                || text.getDocument().getLength() > 0
+                || text.getParent() instanceof JTable;
     }
 
     private static Component inFocus() {
