@@ -73,7 +73,8 @@ record LedgerAnswer(Words words, Ledger.Inputs inputs, List<Counted> parts, Mass
                 LedgerFigures.pull(this),
                 List.of(
                         new Proposal.NewMeasurement("all-up mass", mass),
-                        new Proposal.NewMeasurement("balance point", x)));
+                        new Proposal.NewMeasurement("balance point", x),
+                        new Proposal.NewSetUpValue("balance point", x)));
     }
 
     /** Where it should balance, m. */

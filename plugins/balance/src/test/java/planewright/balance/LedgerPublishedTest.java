@@ -8,6 +8,7 @@ import static planewright.balance.Lines.part;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import planewright.api.calculator.Proposal;
 import planewright.api.quantity.Units;
 
 /** The ledger against worked examples; sources, flags and tolerances stand in {@code published.json}. */
@@ -26,6 +27,9 @@ class LedgerPublishedTest {
                 / 0.45359237
                 / 0.0254;
         assertThat(moment).isCloseTo(published.expected("total_moment"), within(0.5));
+        assertThat(results.proposals())
+                .as("it may become what the build flies with")
+                .contains(new Proposal.NewSetUpValue("balance point", results.balanceX()));
     }
 
     /** FAA-H-8083-25C, chapter 10, figure 10-10: oil ahead of the datum has a negative arm. */

@@ -82,9 +82,13 @@ class LedgerSpreadTest {
                 results.productXz()));
         results.whatIf().forEach(line -> told.addAll(List.of(line.move(), line.station())));
         results.contributions().forEach(line -> told.add(line.shiftWithout()));
-        results.proposals().forEach(proposal -> told.add(((Proposal.NewMeasurement) proposal).value()));
+        results.proposals()
+                .forEach(proposal -> told.add(
+                        proposal instanceof Proposal.NewMeasurement measurement
+                                ? measurement.value()
+                                : ((Proposal.NewSetUpValue) proposal).value()));
         assertThat(told)
-                .hasSize(6 + 6 + 3 + 2)
+                .hasSize(6 + 6 + 3 + 3)
                 .allSatisfy(each -> assertThat(each.plusMinus()).isEmpty());
     }
 
