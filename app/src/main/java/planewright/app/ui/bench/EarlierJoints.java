@@ -10,6 +10,7 @@ import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.app.ui.common.Wrapping;
 
 /** The way to joints of the build that is shown which are on the bench no more, or of which nobody wrote an end. */
 final class EarlierJoints extends JPanel {
@@ -36,13 +37,20 @@ final class EarlierJoints extends JPanel {
             add(Look.sized(Words.of(Texts.EARLIER_JOINTS.text(of.name())), 1, Font.BOLD));
             joints.stream().limit(wanted).forEach(joint -> add(new JointCard(room, joint, now)));
             if (wanted < joints.size()) {
-                add(Buttons.plain("show-earlier-joints", Texts.SHOW_EARLIER.text(joints.size() - wanted), () -> {
-                    wanted += AT_ONCE;
-                    show(joints, now);
-                }));
+                add(more(joints, now));
             }
         }
         revalidate();
         repaint();
+    }
+
+    private JPanel more(List<BenchJoint> joints, LocalDateTime now) {
+        var more = new JPanel(new Wrapping(6));
+        more.setOpaque(false);
+        more.add(Buttons.of("show-earlier-joints", Texts.SHOW_EARLIER.text(joints.size() - wanted), () -> {
+            wanted += AT_ONCE;
+            show(joints, now);
+        }));
+        return more;
     }
 }

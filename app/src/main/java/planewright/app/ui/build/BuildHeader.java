@@ -19,6 +19,7 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildFacts;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.CarryOver;
 import planewright.app.journal.TemplateRecord;
 import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Beside;
@@ -187,26 +188,28 @@ final class BuildHeader extends JPanel {
     }
 
     private static Optional<String> names(Stream<String> names, Texts said) {
-        var all = names.collect(Collectors.joining(", "));
-        return all.isEmpty() ? Optional.empty() : Optional.of(said.text(all));
+        var all = names.toList();
+        return all.isEmpty() ? Optional.empty() : Optional.of(said.text(all.size(), String.join(", ", all)));
     }
 
+    /** Its value, what it is, and where it is not firm, why. */
     private JPanel fact(BuildFacts.Fact fact) {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
         panel.add(Look.sized(new JLabel(Amounts.of(room.units().measured(fact.value()))), 1.1, Font.BOLD));
-        panel.add(Look.sized(oneLine(label(fact)), 0.88, Font.PLAIN), "wmax " + UIScale.scale(MOST_FOR_LABEL));
+        Stream.concat(Stream.of(Terms.of(fact.label())), standing(fact).stream())
+                .forEach(words -> panel.add(
+                        Look.sized(oneLine(words), 0.88, Font.PLAIN), "wmax " + UIScale.scale(MOST_FOR_LABEL)));
         return panel;
     }
 
-    private static String label(BuildFacts.Fact fact) {
-        var label = Terms.of(fact.label());
+    private static Optional<String> standing(BuildFacts.Fact fact) {
         var day = fact.at().map(Times::date).orElse("");
         return switch (fact.standing()) {
-            case FIRM -> label;
-            case CARRIED -> Texts.FACT_CARRIED.text(label);
-            case OLDER -> Texts.FACT_OLDER.text(label, day);
-            case NEWER -> Texts.FACT_NEWER.text(label, day);
+            case FIRM -> Optional.empty();
+            case CARRIED -> Optional.of(Terms.of(CarryOver.TAG));
+            case OLDER -> Optional.of(Texts.FACT_OLDER.text(day));
+            case NEWER -> Optional.of(Texts.FACT_NEWER.text(day));
         };
     }
 
