@@ -2,7 +2,9 @@ package planewright.app.index;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.JointRecord;
 
 /**
  * What a search found.
@@ -52,6 +54,14 @@ public record Hits(Tally tally, List<Hit> hits, boolean forgiving) {
     public record Hit(EntryRecord entry, List<Excerpt> excerpts) {
         public Hit {
             excerpts = List.copyOf(excerpts);
+        }
+
+        /** The joint that an excerpt tells of. */
+        public Optional<JointRecord> joint(Excerpt excerpt) {
+            return entry.joints().stream()
+                    .filter(joint -> excerpt.where().equals(Pieces.JOINT)
+                            && excerpt.text().equals(Pieces.text(joint)))
+                    .findFirst();
         }
 
         /** The entry's id. */

@@ -5,10 +5,11 @@ import java.util.List;
 import java.util.stream.Collectors;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.EntryWords;
+import planewright.app.journal.JointRecord;
 
 /** What of an entry can be searched. */
 final class Pieces {
-    private static final String JOINT = "joint";
+    static final String JOINT = "joint";
 
     /** In the languages of the window. */
     private static final String JOINT_WORDS = " joint Klebung";
@@ -37,7 +38,7 @@ final class Pieces {
                         pieces,
                         "measurement",
                         measurement.name() + " " + measurement.quantity().text() + " " + measurement.method()));
-        entry.joints().forEach(joint -> add(pieces, JOINT, joint.name() + " " + joint.material()));
+        entry.joints().forEach(joint -> add(pieces, JOINT, text(joint)));
         entry.setUp()
                 .forEach(value -> add(
                         pieces, "set-up", value.name() + " " + value.quantity().text()));
@@ -50,6 +51,11 @@ final class Pieces {
         entry.keptResult().ifPresent(kept -> add(pieces, "calculator", kept.calculator()));
         add(pieces, "build", build);
         return pieces;
+    }
+
+    /** What is joined and what holds it. */
+    static String text(JointRecord joint) {
+        return joint.material().isEmpty() ? joint.name() : joint.name() + " · " + joint.material();
     }
 
     static String joined(List<Piece> pieces) {

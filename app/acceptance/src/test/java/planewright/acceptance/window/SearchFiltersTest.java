@@ -7,15 +7,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import javax.swing.JComboBox;
+import javax.swing.JEditorPane;
 import javax.swing.JLabel;
 import javax.swing.JTextArea;
+import javax.swing.text.BadLocationException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.app.index.Hits;
 import planewright.app.store.UserFolders;
 
-/** The filters of the search page on the sample journal. */
+/** The search page on the sample journal: its filters, and what a hit tells. */
 class SearchFiltersTest {
     @RegisterExtension
     final EventThread eventThread = new EventThread();
@@ -65,6 +67,30 @@ class SearchFiltersTest {
             Hands.type("filter-to", "2026-05");
             waitForFound("No entry passes.*");
             assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    @Test
+    void aJointThatIsFoundSaysWhatHeldItAndHowLong() throws Exception {
+        var journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
+        try (var window = OpenWindow.on(journal, UserFolders.under(folder.resolve("user")))) {
+            Hands.type("search", "canopy joint");
+            // 21 November 15:30 until 22 November 9:30, and until 25 November 15:30
+            Hands.waitUntil(
+                    "the joint with its times",
+                    () -> Hands.all(JEditorPane.class).stream()
+                            .anyMatch(pane -> shown(pane)
+                                    .endsWith(
+                                            "canopy shell · laminating epoxy · hands off for 18 h · cured after 4 d")));
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    private static String shown(JEditorPane pane) {
+        try {
+            return pane.getDocument().getText(0, pane.getDocument().getLength()).strip();
+        } catch (BadLocationException impossible) {
+            throw new IllegalStateException(impossible);
         }
     }
 

@@ -26,13 +26,17 @@ public final class Markup {
                 .collect(Collectors.joining()));
     }
 
-    /** An excerpt with its found words marked. */
-    public static JEditorPane of(Hits.Excerpt excerpt) {
-        return pane("<span style='color:" + hex(Look.colour("quiet")) + "'>" + Terms.of(excerpt.where())
-                + "&nbsp; </span>" + marked(excerpt));
+    /**
+     * An excerpt with its found words marked.
+     *
+     * @param more what else there is to say, after it
+     */
+    public static JEditorPane of(Hits.Excerpt excerpt, String more) {
+        return pane(inColour(Look.colour("quiet"), Terms.of(excerpt.where())) + "&nbsp; " + marked(excerpt)
+                + escaped(more));
     }
 
-    /** As {@link #of(Hits.Excerpt)}, as a title. */
+    /** As {@link #of(Hits.Excerpt, String)}, as a title. */
     public static JEditorPane title(Hits.Excerpt excerpt) {
         return pane("<b>" + marked(excerpt) + "</b>");
     }
@@ -95,6 +99,11 @@ public final class Markup {
     /** A text as HTML that shows just that text. */
     public static String escaped(String text) {
         return text.replace("&", "&amp;").replace("<", "&lt;").replace("\n", " ");
+    }
+
+    /** A text as HTML in a colour. */
+    public static String inColour(Color colour, String text) {
+        return "<span style='color:" + hex(colour) + "'>" + escaped(text) + "</span>";
     }
 
     private static String hex(Color colour) {

@@ -7,9 +7,13 @@ import java.awt.event.ActionEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.io.IOException;
+import java.time.Duration;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.AbstractAction;
 import javax.swing.JComponent;
@@ -23,6 +27,7 @@ import planewright.app.index.Question;
 import planewright.app.index.SearchIndex;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.JointRecord;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
@@ -35,6 +40,7 @@ import planewright.app.ui.common.PictureTile;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -193,7 +199,8 @@ public final class SearchPage extends JPanel {
         hit.excerpts().stream()
                 .filter(excerpt -> !isTitle(excerpt))
                 .limit(EXCERPTS)
-                .forEach(excerpt -> words.add(Markup.of(excerpt)));
+                .forEach(excerpt -> words.add(Markup.of(
+                        excerpt, hit.joint(excerpt).map(SearchPage::held).orElse(""))));
         if (hit.excerpts().isEmpty()) {
             entry.text().stream().findFirst().ifPresent(first -> words.add(Words.of(beginning(first))));
         }
@@ -206,6 +213,20 @@ public final class SearchPage extends JPanel {
                 .ifPresent(picture -> card.add(PictureTile.of(room, entry, picture, PICTURE_HEIGHT)));
         opensOn(card, entry);
         return card;
+    }
+
+    /** How long it was left alone, and how long it took to cure. */
+    private static String held(JointRecord joint) {
+        return Stream.of(
+                        joint.handsOffUntil().map(end -> Texts.JOINT_LEFT_ALONE.text(span(joint, end))),
+                        joint.fullyCured().map(end -> Texts.JOINT_CURED_AFTER.text(span(joint, end))))
+                .flatMap(Optional::stream)
+                .map(words -> " · " + words)
+                .collect(Collectors.joining());
+    }
+
+    private static String span(JointRecord joint, LocalDateTime end) {
+        return Times.span(Duration.between(joint.start(), end));
     }
 
     private static String beginning(String text) {
