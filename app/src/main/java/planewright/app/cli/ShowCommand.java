@@ -69,16 +69,18 @@ final class ShowCommand implements Callable<Integer> {
             compared.forEach(row -> rows.addObject()
                     .put("kind", row.what().word())
                     .put("name", row.name())
-                    .put("first", row.first())
-                    .put("second", row.second())
+                    .put("first", row.first().text())
+                    .put("firstCarried", row.first().carried())
+                    .put("second", row.second().text())
+                    .put("secondCarried", row.second().carried())
                     .put("difference", row.difference()));
             desk.json(array);
             return;
         }
         var rows = new ArrayList<List<String>>();
         rows.add(List.of("KIND", "NAME", first.name(), second.name(), "DIFFERENCE"));
-        compared.forEach(
-                row -> rows.add(List.of(row.what().word(), row.name(), row.first(), row.second(), row.difference())));
+        compared.forEach(row -> rows.add(List.of(
+                row.what().word(), row.name(), row.first().words(), row.second().words(), row.difference())));
         desk.table(List.of(false, false, true, true, true), rows);
     }
 

@@ -1,5 +1,9 @@
 package planewright.app.journal;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,9 +16,16 @@ import javax.measure.Unit;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.Written;
 
 /** Two builds side by side: what they are, fly with, weigh and measured last, by the names that both give to it. */
 public final class Comparison {
+    /** Far below what anybody can measure, and above what is lost in changing units. Chosen. */
+    private static final double ALIKE = 1e-9;
+
+    /** What rounds to 0.1, %. */
+    private static final double LEAST_SHARE = 0.05;
+
     private Comparison() {}
 
     /** Kinds of what is compared. */
@@ -36,17 +47,30 @@ public final class Comparison {
     }
 
     /**
+     * What a build says of a thing.
+     *
+     * @param text for people; empty where it says nothing
+     * @param carried whether it still is as it was carried over from another build
+     */
+    public record Side(String text, boolean carried) {
+        private static final Side NOTHING = new Side("", false);
+
+        /** The text, with how firm it is. */
+        public String words() {
+            return carried ? Said.say("{0}, carried over", text) : text;
+        }
+    }
+
+    /**
      * A thing of which at least one of the builds says something.
      *
-     * @param first what the first build says, for people; empty where it says nothing
-     * @param second likewise
-     * @param difference the second less the first in the first one's unit, with a share where that has a meaning; empty where
-     *     one is missing or they are of different kinds
+     * @param difference the second less the first in the first one's unit, with a share where that has a meaning; in words where they
+     *     are the same, of days and of counts; empty where one is missing or they are of different kinds
      */
-    public record Row(What what, String name, String first, String second, String difference) {
+    public record Row(What what, String name, Side first, Side second, String difference) {
         /** Whether the two say the same. */
         public boolean isAlike() {
-            return first.equals(second);
+            return first.text().equals(second.text());
         }
     }
 
@@ -62,16 +86,48 @@ public final class Comparison {
 
     private static List<Row> facts(OpenJournal journal, BuildRecord first, BuildRecord second) {
         var rows = new ArrayList<Row>();
-        rows.add(new Row(What.FACT, "layout", first.layout(), second.layout(), ""));
-        rows.add(new Row(What.FACT, "life", first.life().word(), second.life().word(), ""));
+        rows.add(words("layout", first.layout(), second.layout()));
+        rows.add(words("life", first.life().word(), second.life().word()));
+        rows.add(begun(first.begun(), second.begun()));
         rows.addAll(rows(What.FACT, facts(journal, first), facts(journal, second)));
         return rows;
+    }
+
+    private static Row words(String name, String first, String second) {
+        boolean same = !first.isEmpty() && first.equals(second);
+        return new Row(What.FACT, name, new Side(first, false), new Side(second, false), same ? same() : "");
+    }
+
+    private static Row begun(LocalDate first, LocalDate second) {
+        long later = ChronoUnit.DAYS.between(first, second);
+        var difference = later == 0
+                ? same()
+                : later == 1
+                        ? Said.say("a day later")
+                        : later == -1
+                                ? Said.say("a day earlier")
+                                : later > 0 ? Said.say("{0} days later", later) : Said.say("{0} days earlier", -later);
+        return new Row(What.FACT, "begun", new Side(day(first), false), new Side(day(second), false), difference);
+    }
+
+    private static String day(LocalDate day) {
+        return DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM)
+                .withLocale(Locale.getDefault(Locale.Category.FORMAT))
+                .format(day);
+    }
+
+    private static String same() {
+        return Said.say("same");
     }
 
     private static Map<String, Named> facts(OpenJournal journal, BuildRecord build) {
         var named = new LinkedHashMap<String, Named>();
         BuildFacts.of(journal, build)
-                .forEach(fact -> put(named, plural(fact.label()), fact.value(), shown(fact.value())));
+                .forEach(fact -> put(
+                        named,
+                        plural(fact.label()),
+                        fact.value(),
+                        new Side(shown(fact.value()), fact.standing() == BuildFacts.Standing.CARRIED)));
         return named;
     }
 
@@ -89,16 +145,13 @@ public final class Comparison {
     }
 
     /** A value under the name that the builder writes. */
-    private record Named(String name, Measured<?> value, String text) {}
+    private record Named(String name, Measured<?> value, Side side) {}
 
     private static Map<String, Named> settings(OpenJournal journal, BuildRecord build) {
         var named = new LinkedHashMap<String, Named>();
-        SetUpRecord.newest(journal.log(build.id()))
-                .forEach(each -> put(
-                        named,
-                        each.name(),
-                        each.quantity().measured(),
-                        each.quantity().text(Locale.getDefault(Locale.Category.FORMAT))));
+        for (var entry : journal.log(build.id())) {
+            entry.setUp().forEach(each -> put(named, each.name(), each.quantity(), entry));
+        }
         return named;
     }
 
@@ -106,7 +159,10 @@ public final class Comparison {
     private static Map<String, Named> parts(OpenJournal journal, BuildRecord build) {
         var named = new LinkedHashMap<String, Named>();
         for (var part : build.parts()) {
-            Weighings.mass(journal, build.id(), part).ifPresent(mass -> put(named, part.name(), mass, shown(mass)));
+            var weighed = Weighings.weighed(journal, build.id(), part);
+            weighed.or(part::mass)
+                    .ifPresent(mass ->
+                            put(named, part.name(), mass, new Side(shown(mass), part.carried() && weighed.isEmpty())));
         }
         return named;
     }
@@ -117,21 +173,20 @@ public final class Comparison {
                 .toList();
         var named = new LinkedHashMap<String, Named>();
         for (var entry : journal.log(build.id())) {
-            for (var each : entry.measurements()) {
-                if (!parts.contains(each.name().toLowerCase(Locale.ROOT))) {
-                    put(
-                            named,
-                            each.name(),
-                            each.quantity().measured(),
-                            each.quantity().text(Locale.getDefault(Locale.Category.FORMAT)));
-                }
-            }
+            entry.measurements().stream()
+                    .filter(each -> !parts.contains(each.name().toLowerCase(Locale.ROOT)))
+                    .forEach(each -> put(named, each.name(), each.quantity(), entry));
         }
         return named;
     }
 
-    private static void put(Map<String, Named> named, String name, Measured<?> value, String text) {
-        named.put(name.toLowerCase(Locale.ROOT), new Named(name, value, text));
+    private static void put(Map<String, Named> named, String name, Written quantity, EntryRecord entry) {
+        var text = quantity.text(Locale.getDefault(Locale.Category.FORMAT));
+        put(named, name, quantity.measured(), new Side(text, Carried.isIn(entry)));
+    }
+
+    private static void put(Map<String, Named> named, String name, Measured<?> value, Side side) {
+        named.put(name.toLowerCase(Locale.ROOT), new Named(name, value, side));
     }
 
     private static List<Row> rows(What what, Map<String, Named> first, Map<String, Named> second) {
@@ -144,8 +199,8 @@ public final class Comparison {
         return new Row(
                 what,
                 first.or(() -> second).orElseThrow().name(),
-                first.map(Named::text).orElse(""),
-                second.map(Named::text).orElse(""),
+                first.map(Named::side).orElse(Side.NOTHING),
+                second.map(Named::side).orElse(Side.NOTHING),
                 first.flatMap(one -> second.flatMap(other -> difference(one.value(), other.value())))
                         .orElse(""));
     }
@@ -161,17 +216,30 @@ public final class Comparison {
         if (!Units.alike(unit, second.value().getUnit())) {
             return Optional.empty();
         }
-        var less = less(first, same(second), unit);
+        var less = less(first, ofSameKind(second), unit);
         double before = first.in(unit);
+        if (Math.abs(less.in(unit)) <= ALIKE * Math.abs(before)) {
+            return Optional.of(same());
+        }
+        if (unit.equals(Units.NUMBER) && isWhole(before) && isWhole(less.in(unit))) {
+            return Optional.of(Said.say(
+                    less.in(unit) > 0 ? "{0} more" : "{0} fewer", shown(Measured.of(Math.abs(less.in(unit)), unit))));
+        }
         boolean shared = before > 0 && unit.getConverterTo(unit.getSystemUnit()).isLinear();
         double share = 100 * less.in(unit) / before;
         return Optional.of(sign(less.in(unit))
                 + shown(less)
-                + (shared ? String.format(Locale.getDefault(Locale.Category.FORMAT), "  (%+.1f %%)", share) : ""));
+                + (shared && Math.abs(share) >= LEAST_SHARE
+                        ? String.format(Locale.getDefault(Locale.Category.FORMAT), "  (%+.1f %%)", share)
+                        : ""));
+    }
+
+    private static boolean isWhole(double number) {
+        return number == Math.rint(number);
     }
 
     @SuppressWarnings("unchecked") // of the same kind, which the caller has asked
-    private static <Q extends Quantity<Q>> Measured<Q> same(Measured<?> other) {
+    private static <Q extends Quantity<Q>> Measured<Q> ofSameKind(Measured<?> other) {
         return (Measured<Q>) other;
     }
 

@@ -12,10 +12,14 @@ final class Weighings {
 
     /** The mass of a part; empty where it was neither weighed nor written into the ledger. */
     static Optional<Measured<Mass>> mass(JournalReader journal, String buildId, PartRecord part) {
+        return weighed(journal, buildId, part).or(part::mass);
+    }
+
+    /** The newest weighing of a part. */
+    static Optional<Measured<Mass>> weighed(JournalReader journal, String buildId, PartRecord part) {
         return journal.latestMeasurement(buildId, part.name())
                 .<Measured<?>>map(dated -> dated.what().value())
                 .filter(value -> Units.alike(value.value().getUnit(), Units.GRAM))
-                .map(value -> value.asType(Mass.class))
-                .or(part::mass);
+                .map(value -> value.asType(Mass.class));
     }
 }

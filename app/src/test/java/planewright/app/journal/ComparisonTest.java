@@ -2,6 +2,7 @@ package planewright.app.journal;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -13,6 +14,7 @@ import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.journal.Comparison.Row;
+import planewright.app.journal.Comparison.Side;
 import planewright.app.journal.Comparison.What;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
@@ -55,8 +57,10 @@ class ComparisonTest {
     @Test
     void aWeighingGoesBeforeTheLedgerAndWhatOneSideLacksStaysEmpty() {
         var rows = Comparison.of(journal, old, young);
-        assertThat(row(rows, What.PART, "fin")).isEqualTo(new Row(What.PART, "fin", "30 g", "31 g", "+1 g  (+3.3 %)"));
-        assertThat(row(rows, What.SETTING, "elevon up").first()).isEmpty();
+        assertThat(row(rows, What.PART, "fin"))
+                .isEqualTo(
+                        new Row(What.PART, "fin", new Side("30 g", false), new Side("31 g", false), "+1 g  (+3.3 %)"));
+        assertThat(row(rows, What.SETTING, "elevon up").first().text()).isEmpty();
         assertThat(row(rows, What.SETTING, "elevon up").difference()).isEmpty();
         assertThat(row(rows, What.FACT, "layout").isAlike()).isFalse();
         assertThat(rows)
@@ -64,6 +68,54 @@ class ComparisonTest {
                 .extracting(Row::name)
                 .doesNotContain("fin");
         assertThat(Comparison.of(journal, old, old)).allMatch(Row::isAlike);
+    }
+
+    @Test
+    void whatIsTheSameDaysAndCountsAreToldInWords() {
+        var rows = Comparison.of(journal, old, young);
+        // one entry against two, all in one evening
+        assertThat(row(rows, What.FACT, "entries").difference()).isEqualTo("1 more");
+        assertThat(row(rows, What.FACT, "days at work").difference()).isEqualTo("same");
+        assertThat(row(Comparison.of(journal, young, old), What.FACT, "entries").difference())
+                .isEqualTo("1 fewer");
+        assertThat(row(rows, What.FACT, "begun").difference()).isEqualTo("same");
+        // 29 August to 9 October: two days of August, 30 of September, nine of October
+        var earlier = BuildRecord.begin("Grey heron", LocalDate.of(2026, 8, 29));
+        var later = BuildRecord.begin("Red crane", LocalDate.of(2026, 10, 9));
+        assertThat(row(Comparison.of(journal, earlier, later), What.FACT, "begun"))
+                .isEqualTo(new Row(
+                        What.FACT,
+                        "begun",
+                        new Side("Aug 29, 2026", false),
+                        new Side("Oct 9, 2026", false),
+                        "41 days later"));
+        assertThat(row(Comparison.of(journal, later, earlier), What.FACT, "begun")
+                        .difference())
+                .isEqualTo("41 days earlier");
+        // NIST SP 811, B.8: 1 in is 25.4 mm; 1000 g and 1000.3 g differ by less than what a share of one decimal shows
+        var inMillimetres = entry(old, "all-up mass", "1000 g", "balance point", "203.2 mm");
+        var inInches = entry(young, "all-up mass", "1000.3 g", "balance point", "8 in");
+        var alike = Comparison.of(Bench.inMemory(List.of(old, young), List.of(inMillimetres, inInches)), old, young);
+        assertThat(row(alike, What.SETTING, "balance point").difference()).isEqualTo("same");
+        assertThat(row(alike, What.MEASUREMENT, "all-up mass").difference()).isEqualTo("+0.3 g");
+    }
+
+    @Test
+    void whatWasCarriedOverSaysSo() {
+        var begun = young.withParts(List.of(carried("fin", 33), carried("hatch", 12)));
+        var journal = Bench.inMemory(
+                List.of(old, begun),
+                List.of(
+                        entry(begun, "span", "900 mm", "balance point", "8 in").withTags(List.of(CarryOver.TAG)),
+                        entry(begun, "fin", "31 g", "elevon up", "12°")));
+        var rows = Comparison.of(journal, old, begun);
+        assertThat(row(rows, What.SETTING, "balance point").second().words()).isEqualTo("8 in, carried over");
+        assertThat(row(rows, What.SETTING, "elevon up").second().words()).isEqualTo("12°");
+        assertThat(row(rows, What.PART, "hatch").second().words()).isEqualTo("12 g, carried over");
+        assertThat(row(rows, What.PART, "fin").second().words())
+                .as("it has been weighed since")
+                .isEqualTo("31 g");
+        assertThat(row(rows, What.FACT, "ledger mass").second().carried()).isTrue();
     }
 
     private static Row row(List<Row> rows, What what, String name) {
@@ -85,6 +137,10 @@ class ComparisonTest {
         } catch (QuantityProblem ours) {
             throw new IllegalStateException(ours);
         }
+    }
+
+    private static PartRecord carried(String name, double grams) {
+        return PartRecord.named(name).carried(Optional.of(Measured.of(grams, Units.GRAM)));
     }
 
     private static PartRecord part(String name, double grams) {

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
 import java.nio.file.Path;
+import java.util.stream.IntStream;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -48,6 +49,9 @@ class CompareAndHelpTest {
                     () -> table.getColumnName(2).equals("Slate Ray")
                             && table.getColumnName(3).equals("Slate Ray Two"));
             Hands.waitUntil("rows", () -> table.getRowCount() > 10);
+            Hands.waitUntil(
+                    "the days between them", () -> row(table, "begun", 4).endsWith(" days later"));
+            Hands.waitUntil("what is the same", () -> row(table, "layout", 4).equals("same"));
             int all = Hands.onEventThread(table::getRowCount);
             Hands.click("compare-differing");
             Hands.waitUntil("fewer rows", () -> table.getRowCount() < all && table.getRowCount() > 0);
@@ -58,6 +62,14 @@ class CompareAndHelpTest {
             Hands.click("leave-compare");
             Hands.find(Component.class, "pages");
         }
+    }
+
+    private static String row(JTable table, String name, int column) {
+        return IntStream.range(0, table.getRowCount())
+                .filter(row -> name.equals(table.getValueAt(row, 1)))
+                .mapToObj(row -> String.valueOf(table.getValueAt(row, column)))
+                .findFirst()
+                .orElse("");
     }
 
     @Test

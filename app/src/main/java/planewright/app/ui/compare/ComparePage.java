@@ -194,10 +194,14 @@ public final class ComparePage extends JPanel {
             return switch (column) {
                 case 0 -> Terms.of(shown.what().word());
                 case 1 -> Terms.of(shown.name());
-                case 2 -> shown.what() == Comparison.What.FACT ? Terms.of(shown.first()) : shown.first();
-                case 3 -> shown.what() == Comparison.What.FACT ? Terms.of(shown.second()) : shown.second();
+                case 2 -> said(shown.what(), shown.first());
+                case 3 -> said(shown.what(), shown.second());
                 default -> shown.difference();
             };
+        }
+
+        private static String said(Comparison.What what, Comparison.Side side) {
+            return what == Comparison.What.FACT && !side.carried() ? Terms.of(side.text()) : side.words();
         }
     }
 }
