@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JTextArea;
@@ -78,6 +79,23 @@ class JournalsTest {
             assertThat(opened.journal().builds()).extracting(BuildRecord::name).contains("Second Helping");
         }
         assertThat(new RecentJournals(WindowMemory.read(user)).all()).containsExactly(real(loft), real(shed));
+    }
+
+    @Test
+    void buttonsStandApartInANarrowWindow() throws Exception {
+        try (var window = OpenWindow.on(loft, user)) {
+            Hands.click("show-journals");
+            var begin = Hands.find(JButton.class, "begin-journal");
+            var other = Hands.find(JButton.class, "open-journal");
+            for (int width : new int[] {1200, 900, 760}) {
+                Hands.onEventThread(() -> {
+                    window.frame().setSize(width, 600);
+                    window.frame().validate();
+                    return width;
+                });
+                Hands.waitUntil("a gap at " + width, () -> other.getX() - begin.getX() - begin.getWidth() >= 8);
+            }
+        }
     }
 
     @Test

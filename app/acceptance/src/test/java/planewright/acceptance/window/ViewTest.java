@@ -3,6 +3,7 @@ package planewright.acceptance.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
+import java.awt.Font;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.stream.Stream;
@@ -55,6 +56,33 @@ class ViewTest extends InNewJournal {
             var shown = heading();
             Hands.waitUntil("as usual", () -> shown.getFont().getSize2D() == usual);
         }
+    }
+
+    @Test
+    void aHeadingOfTheShelfStaysBold() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            assertThat(headingOfShelf()).isTrue();
+            key(window, "ctrl PLUS");
+            Hands.waitUntil(
+                    "larger",
+                    () -> Hands.all(JLabel.class).stream().anyMatch(label -> "Text at 110 %".equals(label.getText())));
+            assertThat(headingOfShelf()).isTrue();
+        }
+    }
+
+    /** Whether it is as wide as in bold letters. */
+    private static boolean headingOfShelf() {
+        @SuppressWarnings("unchecked") // whatever it holds has a renderer
+        JList<Object> list = Hands.find(JList.class, "builds");
+        return Hands.onEventThread(() -> {
+            var heading = (JLabel) list.getCellRenderer()
+                    .getListCellRendererComponent(list, list.getModel().getElementAt(0), 0, false, false);
+            var edge = heading.getInsets();
+            var bold = heading.getFontMetrics(heading.getFont().deriveFont(Font.BOLD));
+            return heading.getPreferredSize().width - edge.left - edge.right
+                    >= bold.stringWidth(String.valueOf(list.getModel().getElementAt(0)));
+        });
     }
 
     @Test

@@ -115,7 +115,7 @@ public final class AcrossPage extends JPanel {
     }
 
     private JPanel heading() {
-        var heading = new JPanel(new MigLayout("insets 0, gap 6", "[]push[][][]"));
+        var heading = new JPanel(new MigLayout("insets 0, gap 6", "[]8:push[][][]"));
         heading.add(Look.heading(Texts.ACROSS.text(), 1.3), "wmin 0");
         heading.add(entry);
         heading.add(copy);

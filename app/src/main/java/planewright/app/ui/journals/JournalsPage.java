@@ -77,7 +77,7 @@ public final class JournalsPage extends JPanel {
     }
 
     private Card beginning() {
-        var card = new Card(new MigLayout("insets 0, gap 8, fillx", "[120:280:,fill][]push[]"));
+        var card = new Card(new MigLayout("insets 0, gap 8, fillx", "[120:280:,fill][]8:push[]"));
         card.setName("new-journal");
         card.add(name);
         card.add(Buttons.of("begin-journal", Texts.JOURNAL_BEGIN.text(), this::begin));

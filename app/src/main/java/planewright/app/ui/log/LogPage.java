@@ -77,7 +77,7 @@ public final class LogPage extends JPanel implements DraftOffer.Choice, EntryEdi
         cards = new LogCards(room, entry -> edit(entry, Optional.of(entry)));
         setName("log");
         pictures = new PicturesIn(room, this::showPreview, this::refresh);
-        var bar = new JPanel(new MigLayout("insets 0 10 0 10, fillx", "[]push[][]"));
+        var bar = new JPanel(new MigLayout("insets 0 10 0 10, fillx", "[]8:push[][]"));
         bar.add(Buttons.hint(begin, Texts.NEW_ENTRY.text(), "ctrl N"));
         var card = Buttons.with(
                 Icons.PICTURES,

@@ -33,7 +33,7 @@ sealed interface ShelfRow {
 
         @Override
         public Component component(JList<?> list, boolean selected) {
-            var label = Look.sized(new JLabel("<html>" + Markup.escaped(words) + "</html>"), 0.92, Font.BOLD);
+            var label = Look.sized(new JLabel("<html><b>" + Markup.escaped(words) + "</b></html>"), 0.92, Font.BOLD);
             label.setForeground(Look.colour("quiet"));
             label.setBorder(javax.swing.BorderFactory.createEmptyBorder(10, 8, 3, 8));
             return label;
