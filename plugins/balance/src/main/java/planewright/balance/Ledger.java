@@ -50,12 +50,6 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
             String name,
 
             @Input(
-                    label = "Group",
-                    help = "What it belongs to, such as airframe, power or radio; masses are summed by it.",
-                    from = @From(value = Place.PART, name = "group"))
-            String group,
-
-            @Input(
                     label = "Mass",
                     help = "Leave it empty for a part that is not weighed yet; it is named and not counted.",
                     unit = "g",
@@ -93,6 +87,12 @@ public final class Ledger implements Calculator<Ledger.Inputs, Ledger.Results> {
                     atMost = "100 m",
                     from = @From(value = Place.PART, name = "z"))
             Measured<Length> z,
+
+            @Input(
+                    label = "Group",
+                    help = "What it belongs to, such as airframe, power or radio; masses are summed by it.",
+                    from = @From(value = Place.PART, name = "group"))
+            String group,
 
             @Input(
                     label = "Length",

@@ -34,11 +34,11 @@ class HostileInputsTest {
             for (int row = random.nextInt(5); row >= 0; row--) {
                 parts.add(new Ledger.PartLine(
                         "part " + row,
-                        "",
                         maybe(mass()),
                         maybe(length()),
                         length(),
                         length(),
+                        "",
                         maybe(size()),
                         maybe(size()),
                         maybe(size())));

@@ -101,11 +101,11 @@ class LedgerTest {
     private static Ledger.PartLine spreadInHeight(Ledger.PartLine line) {
         return new Ledger.PartLine(
                 line.name(),
-                line.group(),
                 line.mass(),
                 line.x(),
                 Measured.of(line.y().in(Units.MILLIMETRE), 1.5, Units.MILLIMETRE),
                 Measured.of(line.name().equals("pack") ? -12 : 8, 2, Units.MILLIMETRE),
+                line.group(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
@@ -245,11 +245,11 @@ class LedgerTest {
         var ungrouped = part(name, Measured.of(grams, 1, Units.GRAM), Measured.of(x, 1, Units.MILLIMETRE), 0);
         return new Ledger.PartLine(
                 name,
-                group,
                 ungrouped.mass(),
                 ungrouped.x(),
                 ungrouped.y(),
                 ungrouped.z(),
+                group,
                 ungrouped.length(),
                 ungrouped.width(),
                 ungrouped.height());
@@ -349,11 +349,11 @@ class LedgerTest {
     void namesPartsThatDoNotCount() throws Exception {
         var unweighed = new Ledger.PartLine(
                 "canopy",
-                "",
                 Optional.empty(),
                 Optional.of(Measured.of(10, Units.MILLIMETRE)),
                 Measured.of(0, Units.MILLIMETRE),
                 Measured.of(0, Units.MILLIMETRE),
+                "",
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());

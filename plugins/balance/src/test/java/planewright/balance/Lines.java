@@ -20,11 +20,11 @@ final class Lines {
     static Ledger.PartLine part(String name, Measured<Mass> mass, Measured<Length> x, double millimetresRight) {
         return new Ledger.PartLine(
                 name,
-                "",
                 Optional.of(mass),
                 Optional.of(x),
                 Measured.of(millimetresRight, Units.MILLIMETRE),
                 Measured.of(0, Units.MILLIMETRE),
+                "",
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty());

@@ -10,7 +10,9 @@ import java.awt.event.MouseEvent;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -23,6 +25,7 @@ import javax.swing.table.JTableHeader;
 import javax.swing.table.TableColumnModel;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.calculator.InputProblem;
+import planewright.api.quantity.Units;
 import planewright.app.calc.Field;
 import planewright.app.calc.InputTexts;
 import planewright.app.calc.Kind;
@@ -40,6 +43,8 @@ import planewright.app.ui.common.Wrapping;
 final class RowsField implements InputField {
     private static final int MOST_SHOWN = 14;
     private static final int LEAST_WIDTH = 240;
+    /** Between a value and its ±. */
+    private static final String BOTH_SIDES = " ± ";
 
     private final Field field;
     private final List<Field> columns;
@@ -72,7 +77,7 @@ final class RowsField implements InputField {
         table.getTableHeader().setReorderingAllowed(false);
         offerChoices();
         table.setAutoResizeMode(JTable.AUTO_RESIZE_OFF);
-        Tables.fit(table);
+        Tables.fit(table, this::shown);
         panel.add(new JScrollPane(table), "wrap, wmin 0");
         var more = Buttons.with(Icons.ADD, Buttons.of("add-row-" + field.name(), Texts.ADD_ROW.text(), this::addRow));
         var fewer = Buttons.with(
@@ -157,6 +162,22 @@ final class RowsField implements InputField {
         }
     }
 
+    private Optional<String> unit(int column) {
+        return columns.get(column).unit().map(Units::symbolOf).filter(symbol -> !symbol.isEmpty());
+    }
+
+    /** What a cell shows: the unit of its heading is not said again. */
+    private String shown(int row, int column) {
+        var text = columns.get(column).told((String) table.getValueAt(row, column));
+        var ending = unit(column).map(unit -> " " + unit);
+        var numbers = List.of(text.split(BOTH_SIDES));
+        return ending.filter(unit -> numbers.stream().allMatch(number -> number.endsWith(unit)))
+                .map(unit -> numbers.stream()
+                        .map(number -> number.substring(0, number.length() - unit.length()))
+                        .collect(Collectors.joining(BOTH_SIDES)))
+                .orElse(text);
+    }
+
     private String path(int row, Field column) {
         return field.name() + "[" + row + "]." + column.name();
     }
@@ -192,7 +213,8 @@ final class RowsField implements InputField {
 
         @Override
         public String getColumnName(int column) {
-            return columns.get(column).label();
+            var label = columns.get(column).label();
+            return unit(column).map(unit -> label + " (" + unit + ")").orElse(label);
         }
 
         @Override
@@ -231,8 +253,7 @@ final class RowsField implements InputField {
         @Override
         public Component getTableCellRendererComponent(
                 JTable shown, Object value, boolean selected, boolean focused, int row, int column) {
-            var told = columns.get(column).told((String) value);
-            super.getTableCellRendererComponent(shown, told, selected, focused, row, column);
+            super.getTableCellRendererComponent(shown, shown(row, column), selected, focused, row, column);
             var path = path(row, columns.get(column));
             var problem = problems.get(path);
             var origin = origins.get(path);

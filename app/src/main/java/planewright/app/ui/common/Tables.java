@@ -1,6 +1,7 @@
 package planewright.app.ui.common;
 
 import java.awt.Component;
+import java.util.function.BiFunction;
 import javax.swing.DefaultCellEditor;
 import javax.swing.JTable;
 import javax.swing.JTextField;
@@ -34,12 +35,21 @@ public final class Tables {
 
     /** Gives each column the width that its heading and its cells need, within reason. */
     public static void fit(JTable table) {
+        fit(table, (row, column) -> String.valueOf(table.getValueAt(row, column)));
+    }
+
+    /**
+     * The same.
+     *
+     * @param shown what a cell shows, by row and column
+     */
+    public static void fit(JTable table, BiFunction<Integer, Integer, String> shown) {
         var cells = table.getFontMetrics(table.getFont());
         var headings = table.getFontMetrics(table.getTableHeader().getFont());
         for (int column = 0; column < table.getColumnCount(); column++) {
             int widest = headings.stringWidth(table.getColumnName(column));
             for (int row = 0; row < Math.min(MOST_ROWS, table.getRowCount()); row++) {
-                widest = Math.max(widest, cells.stringWidth(String.valueOf(table.getValueAt(row, column))));
+                widest = Math.max(widest, cells.stringWidth(shown.apply(row, column)));
             }
             table.getColumnModel().getColumn(column).setPreferredWidth(Math.max(LEAST, Math.min(MOST, widest + EDGE)));
         }
