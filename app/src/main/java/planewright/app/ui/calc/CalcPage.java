@@ -37,7 +37,10 @@ public final class CalcPage extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int FORM_LEAST = 420;
     /** An answer that has less than the rest of the width cannot be read. */
-    private static final double FORM_MOST = 0.5;
+    private static final double FORM_MOST = 0.53;
+
+    /** So many are to be seen of the list without scrolling. */
+    private static final int AT_ONCE = 12;
 
     private static final String CALCULATOR = "calculator";
     private static final String PLUGINS = "plugins";
@@ -46,7 +49,7 @@ public final class CalcPage extends JPanel {
     private final transient Background.Latest questions;
     private final transient Apart apart = new Apart();
     private final Cards cards = new Cards();
-    private final JComboBox<Described> choice = new JComboBox<>();
+    private final JComboBox<Described> choice = new WideListBox<>();
     private final Column left = new Column(10, 10);
     private final Column right = new Column(10, 10);
     private final JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT);
@@ -114,7 +117,8 @@ public final class CalcPage extends JPanel {
         choice.setName("calculator");
         choice.getAccessibleContext().setAccessibleName(Texts.CALCULATORS.text());
         choice.setKeySelectionManager(new ByTitle());
-        choice.setRenderer(Words.choice(each -> each == null ? "" : ((Described) each).title()));
+        choice.setRenderer(new TitleAndQuestion());
+        choice.setMaximumRowCount(AT_ONCE);
         bar.add(choice);
         bar.add(Buttons.of("from-journal", Texts.FROM_JOURNAL_AGAIN.text(), this::prefill));
         bar.add(run, "split 2, hidemode 3");
