@@ -5,12 +5,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.Component;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
+import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
+import javax.swing.ListCellRenderer;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -48,6 +52,11 @@ class StartFromTest {
                     "the parts of the Slate Ray",
                     () -> row(carried, "left wing panel") >= 0
                             && value(carried, "left wing panel").startsWith("212"));
+            Hands.waitUntil(
+                    "how far it is proven", () -> text("start-proof").startsWith("Slate Ray is proven: flown on "));
+            assertThat(Hands.onEventThread(() -> offered(from)))
+                    .contains("Slate Ray (flying)", "Slate Ray Two (on the bench)");
+            assertThat(Hands.text("start-with-Fin squared by two threads")).contains("proven");
             Hands.type("start-size", "0");
             Hands.waitUntil("a refusal", () -> text("start-problem").contains("0.1"));
             Hands.type("start-size", "larger");
@@ -85,10 +94,10 @@ class StartFromTest {
             assertThat(Hands.onEventThread(
                             () -> String.valueOf(setUp.getValueAt(row(setUp, 0, "balance point"), VALUE))))
                     .startsWith("carried over: ");
-            assertThat(Hands.all(javax.swing.JLabel.class))
+            assertThat(Hands.all(JLabel.class))
                     .as("the header says so as well")
-                    .anyMatch(label -> "balance point · carried over".equals(label.getText()))
-                    .anyMatch(label -> "span · carried over".equals(label.getText()));
+                    .anyMatch(label -> "all carried over from another build".equals(label.getText()))
+                    .anyMatch(label -> "begun from Slate Ray".equalsIgnoreCase(label.getText()));
             Hands.click("undo");
             Hands.waitUntil("the build is gone again", () -> !names(builds).contains("Slate Ray Large"));
             assertThat(files("slate-ray-large")).isEqualTo(0);
@@ -159,6 +168,16 @@ class StartFromTest {
             }
             return box;
         });
+    }
+
+    private static List<String> offered(JComboBox<?> box) {
+        @SuppressWarnings("unchecked") // whatever it holds has a renderer
+        var renderer = (ListCellRenderer<Object>) box.getRenderer();
+        return IntStream.range(0, box.getItemCount())
+                .mapToObj(i -> ((JLabel)
+                                renderer.getListCellRendererComponent(new JList<>(), box.getItemAt(i), i, false, false))
+                        .getText())
+                .toList();
     }
 
     private static String names(JList<?> builds) {

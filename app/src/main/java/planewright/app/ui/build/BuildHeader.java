@@ -40,6 +40,7 @@ final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int LEAST_FOR_PLAN = 720;
     private static final int MOST_FOR_LABEL = 150;
+    private static final double SMALL = 0.88;
 
     /** Height of header and pages together that leaves both the lines about the build their room, px. */
     private static final int LEAST_FOR_ALL_LINES = 560;
@@ -127,7 +128,10 @@ final class BuildHeader extends JPanel {
                 .collect(Collectors.joining(" · ")));
         var facts = new JPanel(new Wrapping(12, 6));
         facts.setOpaque(false);
-        BuildFacts.measures(room.journal(), build).forEach(fact -> facts.add(fact(fact)));
+        var measures = BuildFacts.measures(room.journal(), build);
+        boolean allCarried = !measures.isEmpty()
+                && measures.stream().allMatch(fact -> fact.standing() == BuildFacts.Standing.CARRIED);
+        measures.forEach(fact -> facts.add(fact(fact, allCarried ? Optional.empty() : standing(fact))));
         facts.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
@@ -135,6 +139,9 @@ final class BuildHeader extends JPanel {
             }
         });
         words.add(facts);
+        if (allCarried) {
+            words.add(Look.sized(oneLine(Texts.FACTS_CARRIED.text()), SMALL, Font.PLAIN));
+        }
         lesser.forEach(words::add);
         var card = new Card(new Beside(14, 1));
         plan = Optional.of(new PlanView(build.planform(), build.name(), 150, 96));
@@ -192,14 +199,14 @@ final class BuildHeader extends JPanel {
         return all.isEmpty() ? Optional.empty() : Optional.of(said.text(all.size(), String.join(", ", all)));
     }
 
-    /** Its value, what it is, and where it is not firm, why. */
-    private JPanel fact(BuildFacts.Fact fact) {
+    /** Its value, what it is, and how firm it is, where that is told. */
+    private JPanel fact(BuildFacts.Fact fact, Optional<String> standing) {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
         panel.add(Look.sized(new JLabel(Amounts.of(room.units().measured(fact.value()))), 1.1, Font.BOLD));
-        Stream.concat(Stream.of(Terms.of(fact.label())), standing(fact).stream())
+        Stream.concat(Stream.of(Terms.of(fact.label())), standing.stream())
                 .forEach(words -> panel.add(
-                        Look.sized(oneLine(words), 0.88, Font.PLAIN), "wmax " + UIScale.scale(MOST_FOR_LABEL)));
+                        Look.sized(oneLine(words), SMALL, Font.PLAIN), "wmax " + UIScale.scale(MOST_FOR_LABEL)));
         return panel;
     }
 

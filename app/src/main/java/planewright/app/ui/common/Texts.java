@@ -171,6 +171,7 @@ public enum Texts {
     EXCHANGE,
     EXCHANGE_BRING,
     EXCHANGE_TAKE,
+    FACTS_CARRIED,
     FACT_NEWER,
     FACT_OLDER,
     FILTERS_CLEAR,

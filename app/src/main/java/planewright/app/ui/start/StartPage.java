@@ -18,14 +18,18 @@ import net.miginfocom.swing.MigLayout;
 import planewright.api.quantity.Units;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.CarryOver;
+import planewright.app.journal.Flown;
+import planewright.app.journal.TemplateRecord;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Proof;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Times;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -47,6 +51,7 @@ public final class StartPage extends JPanel {
     private final JComboBox<Optional<BuildRecord>> from = new JComboBox<>();
     private final JTextField size = new JTextField("1", 8);
     private final JPanel offered = new JPanel(new Wrapping(14, 4));
+    private final JTextArea proof = Words.quiet("");
     private final JTextArea hint = Words.quiet(Texts.CARRY_NOTHING.text());
     private final JTextArea problem = Words.problem();
     private final CarriedModel model = new CarriedModel();
@@ -58,27 +63,38 @@ public final class StartPage extends JPanel {
     private boolean asked;
 
     /**
+     * What the builder chooses from.
+     *
+     * @param proof how far the build that is begun from is proven; empty where none is
+     */
+    private record Stock(CarryOver carried, String proof) {}
+
+    /**
      * @param leave leads back to where the builder came from
      */
     public StartPage(Workroom room, Runnable leave) {
-        super(new MigLayout("insets 10, gap 8, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][][][grow,fill][][]"));
+        super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][][][][][grow,fill][][]"));
         this.room = room;
         this.leave = leave;
         this.questions = room.background().latest();
         setName("start");
         rest.setRepeats(false);
-        add(Look.heading(Texts.START_FROM.text(), 1.3));
-        add(head(), "wmin 0");
+        add(Look.heading(Texts.START_FROM.text(), 1.3), "cell 0 0");
+        add(head(), "cell 0 1, wmin 0");
+        add(Words.quiet(Texts.START_SIZE_HINT.text()), "cell 0 2, wmin 0");
+        proof.setName("start-proof");
+        proof.setVisible(false);
+        add(proof, "cell 0 3, wmin 0");
         offered.getAccessibleContext().setAccessibleName(Texts.TEMPLATES.text());
-        add(offered, "wmin 0");
-        add(hint, "wmin 0");
-        add(new JScrollPane(table), "hmin 120, wmin 0");
+        add(offered, "cell 0 4, wmin 0");
+        add(hint, "cell 0 5, wmin 0");
+        add(new JScrollPane(table), "cell 0 6, hmin 120, wmin 0");
         problem.setName("start-problem");
-        add(problem, "wmin 0");
+        add(problem, "cell 0 7, wmin 0");
         var done = new JPanel(new MigLayout("insets 0"));
         done.add(Buttons.of("begin-from", Texts.START_BEGIN.text(), this::begin));
         done.add(Buttons.of("leave-start", Texts.BACK.text(), leave));
-        add(done);
+        add(done, "cell 0 8");
         prepareTable();
         WhenShown.refresh(this, room, this::refresh);
     }
@@ -88,10 +104,9 @@ public final class StartPage extends JPanel {
                 new MigLayout("insets 0, gap 6, fillx", "[][grow,fill,sg f]14[][grow,fill,sg f]14[][120:160:,fill]"));
         Words.labelled(head, Texts.NAME.text(), name, "start-name");
         from.setRenderer(Words.choice(each ->
-                ((Optional<?>) each).map(known -> ((BuildRecord) known).name()).orElseGet(Texts.START_NO_BUILD::text)));
+                ((Optional<?>) each).map(known -> words((BuildRecord) known)).orElseGet(Texts.START_NO_BUILD::text)));
         Words.labelled(head, Texts.START_OF.text(), from, "start-from");
         Words.labelled(head, Texts.START_SIZE.text(), size, "start-size");
-        size.setToolTipText(Texts.START_SIZE_HINT.text());
         from.addActionListener(event -> chosenAnew());
         Buttons.onEdit(size, rest::restart);
         Buttons.onEdit(name, this::judge);
@@ -146,8 +161,8 @@ public final class StartPage extends JPanel {
         boxes.clear();
         offered.removeAll();
         for (var template : room.journal().templates()) {
-            var box = new JCheckBox(
-                    template.name() + " (" + Terms.of(template.kind().word()) + ")", ticked.contains(template.id()));
+            var box = new JCheckBox(words(template), ticked.contains(template.id()));
+            box.setToolTipText(Proof.of(template));
             box.setName("start-with-" + template.name());
             box.addActionListener(event -> takeStock());
             boxes.put(template.id(), box);
@@ -155,6 +170,23 @@ public final class StartPage extends JPanel {
         }
         offered.revalidate();
         filling = false;
+    }
+
+    private static String words(BuildRecord build) {
+        return build.name() + " (" + Terms.of(build.life().word()) + ")";
+    }
+
+    private static String words(TemplateRecord template) {
+        var proven = template.flewOn().isEmpty() ? Texts.START_UNPROVEN : Texts.START_PROVEN;
+        return template.name() + " (" + Terms.of(template.kind().word()) + ", " + proven.text() + ")";
+    }
+
+    /** Reads the build's log. */
+    private String proof(BuildRecord build) {
+        var flown = Flown.of(room.journal().log(build.id()));
+        return flown.last()
+                .map(day -> Texts.START_FLOWN.text(build.name(), flown.days(), Times.date(day)))
+                .orElseGet(() -> Texts.START_NOT_FLOWN.text(build.name()));
     }
 
     private Optional<BuildRecord> chosen() {
@@ -185,7 +217,11 @@ public final class StartPage extends JPanel {
             var templates = room.journal().templates().stream()
                     .filter(each -> ticked.contains(each.id()))
                     .toList();
-            questions.ask(() -> CarryOver.of(room.journal(), build, templates, times), this::show);
+            questions.ask(
+                    () -> new Stock(
+                            CarryOver.of(room.journal(), build, templates, times),
+                            build.map(this::proof).orElse("")),
+                    this::show);
         }
     }
 
@@ -221,7 +257,9 @@ public final class StartPage extends JPanel {
         }
     }
 
-    private void show(CarryOver carried) {
+    private void show(Stock stock) {
+        Words.show(proof, stock.proof());
+        var carried = stock.carried();
         if (!table.isEditing()) {
             model.show(carried);
             Tables.fit(table);

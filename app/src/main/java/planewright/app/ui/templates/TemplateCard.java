@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.swing.JPanel;
 import planewright.api.figure.Drawing;
-import planewright.app.journal.BuildDayRecord;
 import planewright.app.journal.StepRecord;
 import planewright.app.journal.TemplateRecord;
 import planewright.app.ui.common.Amounts;
@@ -20,10 +19,10 @@ import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Proof;
 import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
-import planewright.app.ui.common.Times;
 import planewright.app.ui.common.Words;
 import planewright.shared.material.Cautions;
 
@@ -82,19 +81,10 @@ final class TemplateCard extends Card {
                 .ifPresent(id ->
                         lines.add(Texts.TEMPLATE_MADE_FROM.text(named.apply(id).orElseGet(Texts.TEMPLATE_GONE::text))));
         if (!template.wentTo().isEmpty()) {
-            lines.add(Texts.TEMPLATE_WENT_TO.text(names(template.wentTo())));
+            lines.add(Texts.TEMPLATE_WENT_TO.text(Proof.names(template.wentTo())));
         }
-        lines.add(
-                template.flewOn().isEmpty()
-                        ? Texts.TEMPLATE_NOT_FLOWN.text()
-                        : Texts.TEMPLATE_FLEW_ON.text(names(template.flewOn())));
+        lines.add(Proof.of(template));
         return lines;
-    }
-
-    private static String names(List<BuildDayRecord> days) {
-        return days.stream()
-                .map(each -> each.name() + " (" + Times.date(each.date()) + ")")
-                .collect(Collectors.joining(", "));
     }
 
     private static void step(int number, StepRecord step, JPanel words) {
