@@ -110,11 +110,17 @@ class WritingTest {
             Hands.hasKeyboard("large-picture");
             assertThat(Hands.find(AbstractButton.class, "large-measure").isEnabled())
                     .isFalse();
+            Hands.key("F2");
+            Hands.hasKeyboard("large-caption");
+            Hands.type("large-caption", "fin, from the left");
+            Hands.enter("large-caption");
+            Hands.hasKeyboard("large-picture");
             assertThat(Hands.find(AbstractButton.class, "large-turn-right").isEnabled())
                     .isTrue();
             Hands.key("ESCAPE");
             Hands.find(JComponent.class, "editor");
             assertThat(Hands.text("entry-title")).isEqualTo("Fin set");
+            assertThat(Hands.text("entry-caption-0")).isEqualTo("fin, from the left");
             Hands.type("entry-caption-0", "the fin");
             Hands.click("save-entry");
             Hands.waitUntil(
@@ -126,6 +132,38 @@ class WritingTest {
             assertThat(Hands.find(AbstractButton.class, "large-measure").isEnabled())
                     .isTrue();
             assertThat(Hands.text("large-caption")).isEqualTo("the fin");
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    @Test
+    void aPictureThatIsAddedToALongEntryComesIntoSight() throws Exception {
+        var file = Files.write(folder.resolve("fin.png"), png());
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.click("new-entry");
+            Hands.type("entry-title", "Fin set");
+            for (int i = 0; i < MANY; i++) {
+                Hands.click("add-measurements");
+                Hands.find(Component.class, "measurements-name-" + i);
+            }
+            Hands.onEventThread(() -> {
+                var title = named("entry-title");
+                title.requestFocusInWindow();
+                ((JComponent) title.getParent()).scrollRectToVisible(title.getBounds());
+                return title;
+            });
+            Hands.hasKeyboard("entry-title");
+            Hands.waitUntil("its beginning in sight", () -> isInSight(named("entry-title")));
+            assertThat(Hands.onEventThread(() -> isInSight(named("measurements-name-" + (MANY - 1)))))
+                    .isFalse();
+            Hands.click("add-picture");
+            Hands.chooseFile("picture-chooser", file);
+            Hands.find(JComponent.class, "entry-caption-0");
+            Hands.waitUntil("its caption above the foot", () -> {
+                var caption = named("entry-caption-0");
+                return isInSight(caption) && onScreen(caption).getMaxY() <= onScreen(save()).y;
+            });
+            Hands.click("discard-entry");
             assertThat(window.frame().isShowing()).isTrue();
         }
     }

@@ -60,10 +60,10 @@ public final class BuildPage extends JPanel {
         log.onWanted(this::showLog);
         room.onChange(() -> show(room));
         room.onEntryWanted(entry -> tabs.setSelectedComponent(log));
-        room.onPictureWanted((entry, picture) -> {
+        room.onPictureWanted((entry, picture, captioned) -> {
             var from = shown();
             tabs.setSelectedComponent(pictures);
-            pictures.show(entry, picture, () -> tabs.setSelectedComponent(from));
+            pictures.show(entry, picture, captioned, () -> tabs.setSelectedComponent(from));
         });
         room.onMeasurementWanted((entry, measurement) -> {
             tabs.setSelectedComponent(measurements);

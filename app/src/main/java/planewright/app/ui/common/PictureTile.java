@@ -29,6 +29,11 @@ public final class PictureTile extends JPanel {
         return new PictureTile(room, picture, height, () -> room.showPicture(entry.build(), entry.id(), picture));
     }
 
+    /** A click does what is given. */
+    public static PictureTile of(Workroom room, PictureRecord picture, int height, Runnable open) {
+        return new PictureTile(room, picture, height, open);
+    }
+
     private PictureTile(Workroom room, PictureRecord picture, int height, Runnable open) {
         this.height = height;
         double pixels = Fitted.density() * height;

@@ -43,7 +43,7 @@ public final class Workroom {
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> buildWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> entryWanted = new CopyOnWriteArrayList<>();
-    private final List<BiConsumer<String, PictureRecord>> pictureWanted = new CopyOnWriteArrayList<>();
+    private final List<PictureWanted> pictureWanted = new CopyOnWriteArrayList<>();
     private final List<BiConsumer<String, String>> measurementWanted = new CopyOnWriteArrayList<>();
     private final List<Consumer<String>> calculatorWanted = new CopyOnWriteArrayList<>();
     private final List<Runnable> begun = new CopyOnWriteArrayList<>();
@@ -129,12 +129,21 @@ public final class Workroom {
 
     /** Shows a picture of an entry large, among the others of the build. */
     public void showPicture(String buildId, String entryId, PictureRecord picture) {
-        show(buildId, () -> pictureWanted.forEach(listener -> listener.accept(entryId, picture)));
+        show(buildId, () -> pictureWanted.forEach(listener -> listener.show(entryId, picture, Optional.empty())));
     }
 
     /** Shows a picture large in the build that is shown, whichever entry it is of, if any. */
     public void showPicture(PictureRecord picture) {
         build().ifPresent(shown -> showPicture(shown.id(), "", picture));
+    }
+
+    /**
+     * Shows a picture of an entry that is being written.
+     *
+     * @param captioned takes its caption
+     */
+    public void showPicture(PictureRecord picture, Consumer<String> captioned) {
+        pictureWanted.forEach(listener -> listener.show("", picture, Optional.of(captioned)));
     }
 
     /** Shows a measurement of an entry in the table of all, with its history. */
@@ -309,8 +318,19 @@ public final class Workroom {
         entryWanted.add(listener);
     }
 
+    /** Hears which picture somebody wants to see. */
+    public interface PictureWanted {
+        /**
+         * Shows it.
+         *
+         * @param entryId whose picture it is; empty for whichever entry has it, if any has
+         * @param captioned takes the caption of a picture that is in no entry yet
+         */
+        void show(String entryId, PictureRecord picture, Optional<Consumer<String>> captioned);
+    }
+
     /** Hears which picture of which entry somebody wants to see. */
-    public void onPictureWanted(BiConsumer<String, PictureRecord> listener) {
+    public void onPictureWanted(PictureWanted listener) {
         pictureWanted.add(listener);
     }
 

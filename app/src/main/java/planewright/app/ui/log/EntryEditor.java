@@ -210,13 +210,13 @@ public final class EntryEditor extends FootedCard {
             room.background()
                     .run(
                             () -> room.program().pictures().add(file, ""),
-                            pictures::add,
+                            pictures::take,
                             refused -> Words.show(problem, refused.getLocalizedMessage()));
         }
     }
 
     private void takePasted(BufferedImage image) {
-        room.background().run(() -> room.program().pictures().add(image, ""), pictures::add);
+        room.background().run(() -> room.program().pictures().add(image, ""), pictures::take);
     }
 
     private void delete() {
@@ -294,7 +294,7 @@ public final class EntryEditor extends FootedCard {
     }
 
     private JPanel actions() {
-        var actions = new JPanel(new MigLayout("insets 0", "[][][]push[]"));
+        var actions = new JPanel(new MigLayout("insets 0", "[][][]8:push[]"));
         actions.setOpaque(false);
         actions.add(Buttons.save("save-entry", this, this::save));
         actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), this::discard));

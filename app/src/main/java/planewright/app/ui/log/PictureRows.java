@@ -1,9 +1,12 @@
 package planewright.app.ui.log;
 
+import java.awt.EventQueue;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.JViewport;
+import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.PictureRecord;
 import planewright.app.ui.common.Buttons;
@@ -21,7 +24,12 @@ final class PictureRows extends JPanel {
     private final transient Workroom room;
     private final transient List<Row> rows = new ArrayList<>();
 
-    private record Row(PictureRecord picture, JTextField caption) {}
+    private record Row(PictureRecord picture, JTextField caption) {
+        PictureRecord captioned() {
+            return new PictureRecord(
+                    picture.hash(), picture.type(), caption.getText().strip());
+        }
+    }
 
     PictureRows(Workroom room) {
         super(new Wrapping(10));
@@ -40,7 +48,9 @@ final class PictureRows extends JPanel {
         var row = new Row(picture, caption);
         var framed = new JPanel(new MigLayout("insets 0, gap 4 3, wrap 2", "[grow,fill][]"));
         framed.setOpaque(false);
-        framed.add(PictureTile.of(room, picture, HEIGHT), "span 2, growx 0");
+        framed.add(
+                PictureTile.of(room, picture, HEIGHT, () -> room.showPicture(row.captioned(), caption::setText)),
+                "span 2, growx 0");
         framed.add(caption, "wmin 110");
         framed.add(Buttons.plain("remove-picture-" + rows.size(), Texts.REMOVE.text(), () -> {
             rows.remove(row);
@@ -53,12 +63,19 @@ final class PictureRows extends JPanel {
         revalidate();
     }
 
+    /** Adds a picture that was just taken in, and brings it into sight once it has its place. */
+    void take(PictureRecord picture) {
+        add(picture);
+        EventQueue.invokeLater(() -> {
+            var view = SwingUtilities.getAncestorOfClass(JViewport.class, this);
+            if (view != null && getComponentCount() > 0) {
+                view.validate();
+                scrollRectToVisible(getComponent(getComponentCount() - 1).getBounds());
+            }
+        });
+    }
+
     List<PictureRecord> records() {
-        return rows.stream()
-                .map(row -> new PictureRecord(
-                        row.picture().hash(),
-                        row.picture().type(),
-                        row.caption().getText().strip()))
-                .toList();
+        return rows.stream().map(Row::captioned).toList();
     }
 }

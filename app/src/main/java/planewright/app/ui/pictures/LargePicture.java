@@ -6,6 +6,7 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -43,6 +44,7 @@ final class LargePicture extends JPanel {
     private transient List<LoggedPicture> all = List.of();
     private transient Optional<LoggedPicture> shown = Optional.empty();
     private boolean alone;
+    private transient Optional<Consumer<String>> captioned = Optional.empty();
 
     /**
      * @param back leads to the grid
@@ -156,9 +158,14 @@ final class LargePicture extends JPanel {
         put(pictures, wanted);
     }
 
-    /** Shows a picture that stands in no log yet: to be looked at and turned only. */
-    void showAlone(LoggedPicture picture) {
+    /**
+     * Shows a picture that stands in no log yet: to be looked at and turned.
+     *
+     * @param written takes its caption; without, it has none
+     */
+    void showAlone(LoggedPicture picture, Optional<Consumer<String>> written) {
         alone = true;
+        captioned = written;
         put(List.of(picture), picture);
     }
 
@@ -197,9 +204,9 @@ final class LargePicture extends JPanel {
             int place = place(picture);
             heading.setText(
                     alone
-                            ? Texts.PICTURE_ALONE.text()
+                            ? (captioned.isPresent() ? Texts.PICTURE_UNSAVED : Texts.PICTURE_ALONE).text()
                             : Texts.PICTURE_OF.text(place + 1, all.size(), picture.heading()));
-            caption.setEnabled(!alone);
+            caption.setEnabled(!alone || captioned.isPresent());
             measure.setEnabled(!alone);
             boolean measures = measure.isSelected() && !alone;
             later.setEnabled(place > 0);
@@ -237,10 +244,16 @@ final class LargePicture extends JPanel {
 
     private void saveCaption() {
         var written = caption.getText().strip();
-        shown.filter(picture -> !alone && !picture.caption().equals(written)).ifPresent(picture -> {
-            shown = Optional.of(picture.captioned(written));
-            room.edit(picture.edit(Texts.CAPTION_EDIT.text(), shown.get()), () -> {});
-        });
+        shown.filter(picture -> caption.isEnabled() && !picture.caption().equals(written))
+                .ifPresent(picture -> {
+                    var after = picture.captioned(written);
+                    shown = Optional.of(after);
+                    if (alone) {
+                        captioned.ifPresent(takes -> takes.accept(written));
+                    } else {
+                        room.edit(picture.edit(Texts.CAPTION_EDIT.text(), after), () -> {});
+                    }
+                });
     }
 
     /** A cross in the middle, where the space bar sets a mark, while keys move the picture. */

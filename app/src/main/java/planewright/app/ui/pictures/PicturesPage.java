@@ -99,9 +99,10 @@ public final class PicturesPage extends JPanel {
      * Shows a picture large, whatever the filter hides.
      *
      * @param entryId whose picture it is; empty for whichever entry has it, if any has
+     * @param captioned takes the caption of a picture that stands in no log yet
      * @param leave leads back from a picture that stands in no log yet
      */
-    public void show(String entryId, PictureRecord picture, Runnable leave) {
+    public void show(String entryId, PictureRecord picture, Optional<Consumer<String>> captioned, Runnable leave) {
         filter.setText("");
         refresh();
         grid.pictures().stream()
@@ -113,12 +114,12 @@ public final class PicturesPage extends JPanel {
                             choose(wanted);
                             open();
                         },
-                        () -> openAlone(picture, leave));
+                        () -> openAlone(picture, captioned, leave));
     }
 
-    private void openAlone(PictureRecord picture, Runnable leave) {
+    private void openAlone(PictureRecord picture, Optional<Consumer<String>> captioned, Runnable leave) {
         build.ifPresent(id -> {
-            large.showAlone(LoggedPicture.alone(id, room.now(), picture));
+            large.showAlone(LoggedPicture.alone(id, room.now(), picture), captioned);
             alone = Optional.of(leave);
             showLarge();
         });
