@@ -5,24 +5,18 @@ import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.Point;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Rectangle2D;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JPanel;
-import javax.swing.Timer;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.planform.Ground;
+import planewright.app.ui.planform.GroundView;
 import planewright.app.ui.planform.Sight;
 import planewright.app.ui.planform.Silhouette;
 
@@ -30,20 +24,15 @@ import planewright.app.ui.planform.Silhouette;
  * The mass ledger as a drawing. Parts are dragged, out of the tray too, or chosen and moved by keys; the ground is dragged and
  * zoomed. What a drag, or a run of keys, has changed is one edit.
  */
-final class PartsView extends JPanel {
+final class PartsView extends GroundView {
     private static final long serialVersionUID = 1L;
     private static final double REACH = 4;
-    private static final double ZOOM = 1.15;
     /** So far the pointer goes before a press becomes a drag, px. */
     private static final int DRAG = 3;
-    /** A run of keys has ended when none came for so long, ms. */
-    private static final int REST = 600;
 
     private final transient PartsModel model;
     private final transient Sight sight;
     private final transient Choice choice;
-    private final Timer rest = new Timer(REST, event -> keep());
-    private transient Optional<Ground> ground = Optional.empty();
     private transient Optional<Drag> drag = Optional.empty();
 
     /** The part that is chosen, in the table as on the drawings. */
@@ -78,45 +67,13 @@ final class PartsView extends JPanel {
     }
 
     PartsView(PartsModel model, Sight sight, Choice choice) {
+        super(new Dimension(320, 260), new Dimension(110, 120));
         this.model = model;
         this.sight = sight;
         this.choice = choice;
         setName(sight == Sight.ABOVE ? "parts-above" : "parts-side");
-        setFocusable(true);
-        setFocusTraversalKeysEnabled(false);
-        setPreferredSize(new Dimension(320, 260));
-        setMinimumSize(new Dimension(110, 120));
-        rest.setRepeats(false);
-        var mouse = new Mouse();
-        addMouseListener(mouse);
-        addMouseMotionListener(mouse);
-        addMouseWheelListener(mouse);
-        addKeyListener(new Keys());
-        addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent event) {
-                repaint();
-            }
-
-            @Override
-            public void focusLost(FocusEvent event) {
-                keep();
-                repaint();
-            }
-        });
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                fit();
-            }
-        });
+        listen(new Mouse(), new Keys());
         refresh();
-    }
-
-    /** Shows all of it, from then on whatever its size. */
-    void fit() {
-        ground = Optional.empty();
-        repaint();
     }
 
     /** What is shown, or what is chosen, is another. */
@@ -161,8 +118,9 @@ final class PartsView extends JPanel {
                 getHeight());
     }
 
-    private Ground ground() {
-        return ground.orElseGet(() -> Ground.fitting(reach(), getWidth(), tray().top()));
+    @Override
+    protected Optional<Ground> fitting() {
+        return Optional.of(Ground.fitting(reach(), getWidth(), tray().top()));
     }
 
     /** All of the shape and of the parts, m. */
@@ -179,11 +137,6 @@ final class PartsView extends JPanel {
         return all == null ? new Rectangle2D.Double(-0.5, -0.1, 1, 0.8) : all;
     }
 
-    /** From now on the ground stays where it is, also when parts go beyond it. */
-    private void stand() {
-        ground = Optional.of(ground());
-    }
-
     /** The part under a pixel, the smallest where several are. */
     private Optional<DrawnPart> at(Point place) {
         var waiting = tray().at(place.x, place.y);
@@ -198,8 +151,8 @@ final class PartsView extends JPanel {
                 .min(Comparator.comparingDouble(DrawnPart::grams));
     }
 
-    private void keep() {
-        rest.stop();
+    @Override
+    protected void keepTried() {
         if (drag.isEmpty()) {
             model.keep();
         }
@@ -215,7 +168,7 @@ final class PartsView extends JPanel {
                     ? from.x() + aft * step
                     : Balance.of(model.drawn()).map(now -> now.x().station()).orElse(0.0);
             model.tryOut(part, sight, sight.across(from) + (isPlaced ? across * step : 0), x, model.step(true));
-            rest.restart();
+            keepSoon();
         });
     }
 
@@ -224,10 +177,8 @@ final class PartsView extends JPanel {
         int next = choice.row() < 0 ? (by > 0 ? 0 : model.getRowCount() - 1) : choice.row() + by;
         if (next >= 0 && next < model.getRowCount()) {
             choice.choose(next);
-        } else if (by > 0) {
-            transferFocus();
         } else {
-            transferFocusBackward();
+            leave(by);
         }
     }
 
@@ -264,11 +215,10 @@ final class PartsView extends JPanel {
                                 model.step(true));
                     }
                 } else {
-                    ground = Optional.of(ground().moved(
-                                    event.getX() - held.from().getX(),
-                                    event.getY() - held.from().getY()));
+                    drag(
+                            event.getX() - held.from().getX(),
+                            event.getY() - held.from().getY());
                     drag = Optional.of(held.to(event.getPoint(), true));
-                    repaint();
                 }
             });
         }
@@ -300,13 +250,6 @@ final class PartsView extends JPanel {
             setCursor(Cursor.getPredefinedCursor(
                     at(event.getPoint()).isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
         }
-
-        @Override
-        public void mouseWheelMoved(MouseWheelEvent event) {
-            ground = Optional.of(
-                    ground().zoomed(Math.pow(ZOOM, -event.getPreciseWheelRotation()), event.getX(), event.getY()));
-            repaint();
-        }
     }
 
     private final class Keys extends KeyAdapter {
@@ -328,7 +271,7 @@ final class PartsView extends JPanel {
                     if (!model.isTrying()) {
                         return;
                     }
-                    rest.stop();
+                    forget();
                     drag = Optional.empty();
                     model.drop();
                 }

@@ -4,19 +4,12 @@ import java.awt.Cursor;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
-import java.awt.event.FocusAdapter;
-import java.awt.event.FocusEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
-import java.awt.event.MouseWheelEvent;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.JPanel;
-import javax.swing.Timer;
 import planewright.api.journal.Planform;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
@@ -26,18 +19,13 @@ import planewright.shared.lattice.BalanceBand;
  * The shape as a drawing. Handles are dragged or moved by arrow keys; the ground is dragged and zoomed. What a drag, or a run of
  * keys, has changed is one edit.
  */
-final class PlanformView extends JPanel {
+final class PlanformView extends GroundView {
     private static final long serialVersionUID = 1L;
     private static final double REACH = 9;
-    private static final double ZOOM = 1.15;
     private static final int LARGER = 10;
-    /** A run of keys has ended when none came for so long, ms. */
-    private static final int REST = 600;
 
     private final transient PlanformDraft draft;
     private final transient HandleWords words;
-    private final Timer rest = new Timer(REST, event -> keep());
-    private transient Optional<Ground> ground = Optional.empty();
     private transient Optional<Handle> held = Optional.empty();
     private transient Optional<BalanceBand> balance = Optional.empty();
     private transient Optional<Double> balancePoint = Optional.empty();
@@ -49,37 +37,11 @@ final class PlanformView extends JPanel {
     private double snap = 0.001;
 
     PlanformView(PlanformDraft draft, HandleWords words) {
+        super(new Dimension(520, 360), new Dimension(160, 160));
         this.draft = draft;
         this.words = words;
         setName("planform-drawing");
-        setFocusable(true);
-        setFocusTraversalKeysEnabled(false);
-        setPreferredSize(new Dimension(520, 360));
-        setMinimumSize(new Dimension(160, 160));
-        rest.setRepeats(false);
-        var mouse = new Mouse();
-        addMouseListener(mouse);
-        addMouseMotionListener(mouse);
-        addMouseWheelListener(mouse);
-        addKeyListener(new Keys());
-        addFocusListener(new FocusAdapter() {
-            @Override
-            public void focusGained(FocusEvent event) {
-                repaint();
-            }
-
-            @Override
-            public void focusLost(FocusEvent event) {
-                keep();
-                repaint();
-            }
-        });
-        addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                fit();
-            }
-        });
+        listen(new Mouse(), new Keys());
         name();
     }
 
@@ -91,12 +53,6 @@ final class PlanformView extends JPanel {
     /** Steps to which stations are rounded, m; 0 for none. */
     void snapTo(double step) {
         snap = step;
-    }
-
-    /** Shows all of the shape, from then on whatever its size. */
-    void fit() {
-        ground = Optional.empty();
-        repaint();
     }
 
     Sight sight() {
@@ -162,9 +118,9 @@ final class PlanformView extends JPanel {
         g.dispose();
     }
 
-    private Ground ground() {
-        return ground.or(() -> draft.shape().map(shape -> Ground.fitting(shape, sight, getWidth(), getHeight())))
-                .orElseThrow();
+    @Override
+    protected Optional<Ground> fitting() {
+        return draft.shape().map(shape -> Ground.fitting(shape, sight, getWidth(), getHeight()));
     }
 
     private List<Handle> handles(Planform shape) {
@@ -185,15 +141,8 @@ final class PlanformView extends JPanel {
                         holding.isEmpty() ? Texts.PLANFORM_DRAWING.text() : Texts.PLANFORM_HANDLE.text(holding));
     }
 
-    /** From now on the ground stays where it is, also when the shape grows. */
-    private void stand() {
-        if (draft.shape().isPresent()) {
-            ground = Optional.of(ground());
-        }
-    }
-
-    private void keep() {
-        rest.stop();
+    @Override
+    protected void keepTried() {
         if (!dragging && draft.isTrying()) {
             draft.keep(words.edit(held, draft));
         }
@@ -224,7 +173,7 @@ final class PlanformView extends JPanel {
                 .ifPresent(shape -> held.filter(handle -> handle.isIn(shape)).ifPresent(handle -> {
                     stand();
                     draft.tryOut(handle.stepped(shape, sight, across, aft, snap > 0 ? snap : 0.001));
-                    rest.restart();
+                    keepSoon();
                     name();
                     told.run();
                 }));
@@ -244,14 +193,6 @@ final class PlanformView extends JPanel {
             leave(by);
         } else {
             hold(Optional.of(all.get(next)));
-        }
-    }
-
-    private void leave(int by) {
-        if (by > 0) {
-            transferFocus();
-        } else {
-            transferFocusBackward();
         }
     }
 
@@ -279,11 +220,10 @@ final class PlanformView extends JPanel {
                                 .moved(shape, sight, ground().across(event.getX()), ground().aft(event.getY()), snap)));
                 name();
                 told.run();
-            } else if (draft.shape().isPresent()) {
-                ground = Optional.of(ground().moved(event.getX() - fromX, event.getY() - fromY));
+            } else {
+                drag(event.getX() - fromX, event.getY() - fromY);
                 fromX = event.getX();
                 fromY = event.getY();
-                repaint();
             }
         }
 
@@ -297,15 +237,6 @@ final class PlanformView extends JPanel {
         public void mouseMoved(MouseEvent event) {
             setCursor(Cursor.getPredefinedCursor(
                     near(event.getX(), event.getY()).isPresent() ? Cursor.HAND_CURSOR : Cursor.DEFAULT_CURSOR));
-        }
-
-        @Override
-        public void mouseWheelMoved(MouseWheelEvent event) {
-            if (draft.shape().isPresent()) {
-                ground = Optional.of(
-                        ground().zoomed(Math.pow(ZOOM, -event.getPreciseWheelRotation()), event.getX(), event.getY()));
-                repaint();
-            }
         }
     }
 
@@ -326,7 +257,7 @@ final class PlanformView extends JPanel {
                     if (!draft.isTrying()) {
                         return;
                     }
-                    rest.stop();
+                    forget();
                     dragging = false;
                     draft.drop();
                     told.run();
