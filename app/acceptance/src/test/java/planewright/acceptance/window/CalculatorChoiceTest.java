@@ -59,7 +59,7 @@ class CalculatorChoiceTest extends InNewJournal {
                         && parts.getVisibleRect().contains(parts.getCellRect(0, last, true));
             });
             assertThat(Hands.onEventThread(() -> shown(parts, "Mass (g)"))).isEqualTo("212 ± 1");
-            assertThat(Hands.onEventThread(() -> parts.getValueAt(0, 2)))
+            assertThat(Hands.onEventThread(() -> parts.getValueAt(0, 1)))
                     .as("what is edited")
                     .isEqualTo("212 g ± 1 g");
         }
