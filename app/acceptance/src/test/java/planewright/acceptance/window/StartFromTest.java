@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -101,6 +102,25 @@ class StartFromTest {
             Hands.click("undo");
             Hands.waitUntil("the build is gone again", () -> !names(builds).contains("Slate Ray Large"));
             assertThat(files("slate-ray-large")).isEqualTo(0);
+        }
+    }
+
+    @Test
+    void theListAndItsButtonsKeepTheirRoomInALowWindow() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            Hands.onEventThread(() -> {
+                window.frame().setSize(900, 600);
+                window.frame().validate();
+                return window;
+            });
+            Hands.click("start-from");
+            JTable carried = Hands.find(JTable.class, "carried");
+            var begin = Hands.find(JButton.class, "begin-from");
+            Hands.waitUntil("rows", () -> carried.getRowCount() > 10);
+            Hands.waitUntil(
+                    "some of them and the buttons in sight",
+                    () -> carried.getVisibleRect().height > 3 * carried.getRowHeight()
+                            && begin.getVisibleRect().height == begin.getHeight());
         }
     }
 

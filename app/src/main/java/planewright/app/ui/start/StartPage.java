@@ -1,5 +1,7 @@
 package planewright.app.ui.start;
 
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +25,7 @@ import planewright.app.journal.TemplateRecord;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
+import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Proof;
 import planewright.app.ui.common.SteadyTable;
@@ -86,7 +89,7 @@ public final class StartPage extends JPanel {
         proof.setVisible(false);
         add(proof, "cell 0 3, wmin 0");
         offered.getAccessibleContext().setAccessibleName(Texts.TEMPLATES.text());
-        add(offered, "cell 0 4, wmin 0");
+        add(choices(), "cell 0 4, wmin 0, hmin 48, shrinkprioy 200");
         add(hint, "cell 0 5, wmin 0");
         add(new JScrollPane(table), "cell 0 6, hmin 120, wmin 0");
         problem.setName("start-problem");
@@ -97,6 +100,20 @@ public final class StartPage extends JPanel {
         add(done, "cell 0 8");
         prepareTable();
         WhenShown.refresh(this, room, this::refresh);
+    }
+
+    /** In a low window templates scroll, so that the list of what is carried over keeps its room. */
+    private JScrollPane choices() {
+        var column = new Column(0, 0);
+        column.add(offered);
+        var scrolled = column.scrolled();
+        scrolled.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                revalidate();
+            }
+        });
+        return scrolled;
     }
 
     private JPanel head() {
@@ -169,6 +186,7 @@ public final class StartPage extends JPanel {
             offered.add(box);
         }
         offered.revalidate();
+        revalidate();
         filling = false;
     }
 
