@@ -4,14 +4,12 @@ import java.awt.Component;
 import java.util.List;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.ui.calc.CalcPage;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Cards;
 import planewright.app.ui.common.Icons;
-import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
 import planewright.app.ui.log.EntryEditor;
@@ -30,7 +28,7 @@ public final class BuildPage extends JPanel {
 
     private final Cards cards = new Cards();
     private final PageTabs tabs = new PageTabs();
-    private final JLabel nothing = Look.quiet("");
+    private final NoBuild nothing = new NoBuild();
     private final LogPage log;
     private final BuildHeader header;
 
@@ -56,7 +54,7 @@ public final class BuildPage extends JPanel {
         page.add(header, "wmin 0, wrap");
         page.add(tabs, "wmin 0, hmin 0");
         add(page, SHOWN);
-        add(nothing(), NONE);
+        add(nothing, NONE);
         log.onWanted(this::showLog);
         room.onChange(() -> show(room));
         room.onEntryWanted(entry -> tabs.setSelectedComponent(log));
@@ -111,13 +109,7 @@ public final class BuildPage extends JPanel {
     }
 
     private void show(Workroom room) {
-        nothing.setText((room.journal().builds().isEmpty() ? Texts.BEGIN_BUILD : Texts.PICK_BUILD).text());
+        nothing.teach(room.journal().builds().isEmpty());
         cards.show(this, room.build().isPresent() ? SHOWN : NONE);
-    }
-
-    private JPanel nothing() {
-        var panel = new JPanel(new MigLayout("fill", "[center]", "[center]"));
-        panel.add(nothing, "wmin 0");
-        return panel;
     }
 }
