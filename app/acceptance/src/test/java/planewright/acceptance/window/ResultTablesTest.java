@@ -65,13 +65,10 @@ class ResultTablesTest {
         Hands.waitUntil(
                 "an answer of calculator " + item,
                 () -> !answers().isEmpty() && answers().stream().noneMatch(before::contains));
-        return Hands.onEventThread(() -> {
-            var tables = tables();
-            tables.forEach(table -> assertThat(cut(table))
-                    .as("%s of calculator %s", table.getName(), item)
-                    .isEmpty());
-            return tables.size();
-        });
+        Hands.waitUntil(
+                "tables laid out",
+                () -> tables().stream().allMatch(table -> cut(table).isEmpty()));
+        return Hands.onEventThread(() -> tables().size());
     }
 
     /** What a calculator came to: a result, or what is wrong with its inputs. */
