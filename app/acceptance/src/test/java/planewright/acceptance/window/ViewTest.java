@@ -7,7 +7,7 @@ import java.awt.Font;
 import java.nio.file.Files;
 import java.util.List;
 import java.util.stream.Stream;
-import javax.swing.JButton;
+import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
@@ -124,7 +124,7 @@ class ViewTest extends InNewJournal {
                         area -> area.getText().contains("a line of text")),
                 Hands.find(JList.class, "builds"),
                 Hands.find(JTextComponent.class, "capture-line"),
-                Hands.find(JButton.class, "show-bin"));
+                Hands.find(AbstractButton.class, "show-bin"));
     }
 
     private static JLabel heading() {

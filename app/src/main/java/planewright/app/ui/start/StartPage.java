@@ -91,7 +91,7 @@ public final class StartPage extends JPanel {
         offered.getAccessibleContext().setAccessibleName(Texts.TEMPLATES.text());
         add(choices(), "cell 0 4, wmin 0, hmin 48, shrinkprioy 200");
         add(hint, "cell 0 5, wmin 0");
-        add(new JScrollPane(table), "cell 0 6, hmin 120, wmin 0");
+        add(new JScrollPane(table), "cell 0 6, h 120:120, wmin 0");
         problem.setName("start-problem");
         add(problem, "cell 0 7, wmin 0");
         var done = new JPanel(new MigLayout("insets 0"));
