@@ -80,7 +80,10 @@ class SearchWordsTest {
         journal.apply(Edit.add("evening", glued));
         var hit = only(typed);
         assertThat(hit.entryId()).isEqualTo(glued.id());
-        assertThat(hit.excerpts()).anySatisfy(each -> assertThat(each.text()).isEqualTo("left fin epoxy"));
+        assertThat(hit.excerpts()).anySatisfy(each -> {
+            assertThat(each.text()).isEqualTo("left fin · epoxy");
+            assertThat(hit.joint(each)).contains(glued.joints().get(0));
+        });
     }
 
     /** Trade terms of the same meaning: common practice, no source. */
