@@ -6,7 +6,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.lucene.analysis.Analyzer;
-import org.apache.lucene.analysis.LowerCaseFilter;
+import org.apache.lucene.analysis.TokenStream;
 import org.apache.lucene.analysis.standard.StandardTokenizer;
 import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.apache.lucene.analysis.tokenattributes.OffsetAttribute;
@@ -27,7 +27,12 @@ final class BenchAnalyzer extends Analyzer {
     @Override
     protected TokenStreamComponents createComponents(String field) {
         var words = new StandardTokenizer();
-        return new TokenStreamComponents(words, new Singulars(new LowerCaseFilter(words)));
+        return new TokenStreamComponents(words, spelled(words));
+    }
+
+    /** Words as they stand in a text, spelled as the index holds them. */
+    static TokenStream spelled(TokenStream words) {
+        return new Singulars(new SmallLetters(words));
     }
 
     @Override

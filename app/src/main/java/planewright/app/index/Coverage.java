@@ -27,10 +27,10 @@ record Coverage(long entries, long mixed) {
     }
 
     /** What an index of the journal has to cover; empty where the state of an entry's file is not known. */
-    static Optional<Coverage> wanted(OpenJournal journal, Documents documents) {
+    static Optional<Coverage> wanted(OpenJournal journal) {
         var sum = NONE;
         for (var build : journal.builds()) {
-            long words = documents.wordsOf(build.id()).hashCode();
+            long words = Documents.wordsOf(build).hashCode();
             for (var line : journal.lines(build.id())) {
                 if (line.stamp() == 0) {
                     return Optional.empty();

@@ -1,40 +1,31 @@
 package planewright.app.index;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.ZoneOffset;
-import java.util.List;
+import java.util.Collection;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
+import java.util.UUID;
 import javax.measure.Unit;
-import org.apache.lucene.document.BinaryDocValuesField;
-import org.apache.lucene.document.Document;
-import org.apache.lucene.document.DoublePoint;
-import org.apache.lucene.document.Field;
-import org.apache.lucene.document.LongPoint;
-import org.apache.lucene.document.NumericDocValuesField;
-import org.apache.lucene.document.SortedSetDocValuesField;
-import org.apache.lucene.document.StoredField;
-import org.apache.lucene.document.StringField;
-import org.apache.lucene.document.TextField;
+import org.apache.lucene.document.BinaryPoint;
 import org.apache.lucene.index.DocValues;
 import org.apache.lucene.index.IndexReader;
 import org.apache.lucene.search.DocIdSetIterator;
+import org.apache.lucene.search.Query;
 import org.apache.lucene.util.BytesRef;
 import org.apache.lucene.util.StringHelper;
-import planewright.api.journal.Life;
 import planewright.api.quantity.Units;
-import planewright.app.index.Pieces.Piece;
 import planewright.app.journal.BuildRecord;
-import planewright.app.journal.EntryRecord;
-import planewright.app.journal.OpenJournal;
 
-/** Makes what the index holds of an entry. */
+/** What the index holds of entries, by name. */
 final class Documents {
+    /** The entry's id, and its {@link #point}: a word that one document alone bears costs more to index. */
     static final String ID = "id";
+
     static final String STAMP = "stamp";
-    static final String BUILD = "build";
 
     /** All words. */
     static final String ALL = "all";
@@ -53,27 +44,13 @@ final class Documents {
     /** The names of measured values, each with the kind of quantity. */
     static final String MEASURED = "measured";
 
-    private static final List<String> NAMING = List.of("tag", "measurement", "joint", "set-up", "picture");
-
-    private final OpenJournal journal;
-
-    Documents(OpenJournal journal) {
-        this.journal = journal;
-    }
+    private Documents() {}
 
     /**
      * What changes when the document of an entry would: with its file, and with what is found of its build.
      *
      * @param stamp of the file
-     */
-    long stamp(String build, long stamp) {
-        return stamp(stamp, wordsOf(build).hashCode());
-    }
-
-    /**
-     * The same.
-     *
-     * @param words what stands for {@link #wordsOf} its build
+     * @param words a number that stands for {@link #wordsOf} its build
      */
     static long stamp(long stamp, long words) {
         return 31 * stamp + words;
@@ -97,50 +74,27 @@ final class Documents {
         }
     }
 
+    /** The point of an id: 128 bits of its hash. */
+    static byte[] point(String id) {
+        var hash = UUID.nameUUIDFromBytes(id.getBytes(StandardCharsets.UTF_8));
+        return ByteBuffer.allocate(2 * Long.BYTES)
+                .putLong(hash.getMostSignificantBits())
+                .putLong(hash.getLeastSignificantBits())
+                .array();
+    }
+
+    /** Finds the documents of entries. */
+    static Query of(Collection<String> ids) {
+        return BinaryPoint.newSetQuery(ID, ids.stream().map(Documents::point).toArray(byte[][]::new));
+    }
+
     /** What of a build is in the documents of its entries. */
-    String wordsOf(String build) {
-        return journal.build(build)
-                .map(each ->
-                        each.name() + "\n" + each.layout() + "\n" + each.life().word())
-                .orElse("");
+    static String wordsOf(BuildRecord build) {
+        return build.name() + "\n" + build.layout() + "\n" + build.life().word();
     }
 
-    List<Piece> pieces(EntryRecord entry) {
-        return Pieces.of(
-                entry,
-                journal.build(entry.build())
-                        .map(build -> build.layout().isEmpty() ? build.name() : build.name() + ", " + build.layout())
-                        .orElse(""));
-    }
-
-    Document document(EntryRecord entry, long stamp) {
-        var document = new Document();
-        var pieces = pieces(entry);
-        long minutes =
-                minutes(entry.at().toLocalDate()) + entry.at().toLocalTime().toSecondOfDay() / 60;
-        document.add(new StringField(ID, entry.id(), Field.Store.YES));
-        document.add(new BinaryDocValuesField(ID, new BytesRef(entry.id())));
-        document.add(new StoredField(BUILD, entry.build()));
-        document.add(new NumericDocValuesField(STAMP, stamp(entry.build(), stamp)));
-        document.add(new TextField(ALL, Pieces.joined(pieces), Field.Store.NO));
-        document.add(new TextField(TITLE, entry.title(), Field.Store.NO));
-        document.add(new TextField(NAMES, names(pieces), Field.Store.NO));
-        document.add(new LongPoint(AT, minutes));
-        document.add(new NumericDocValuesField(AT, minutes));
-        for (var facet : Facet.values()) {
-            for (var value : facet.values(entry, life(entry))) {
-                document.add(new StringField(facet.field(), term(value), Field.Store.NO));
-                document.add(new SortedSetDocValuesField(facet.field(), new BytesRef(term(value))));
-            }
-        }
-        for (var term : Named.terms(entry)) {
-            document.add(new SortedSetDocValuesField(Named.FIELD, new BytesRef(term)));
-        }
-        for (var each : Measuring.values(entry)) {
-            document.add(new SortedSetDocValuesField(MEASURED, new BytesRef(each.key())));
-            document.add(new DoublePoint(VALUE, number(each.key()), each.value()));
-        }
-        return document;
+    static long minutes(LocalDateTime time) {
+        return minutes(time.toLocalDate()) + time.toLocalTime().toSecondOfDay() / 60;
     }
 
     static long minutes(LocalDate day) {
@@ -170,18 +124,5 @@ final class Documents {
         long high = StringHelper.murmurhash3_x86_32(bytes, 1);
         long low = Integer.toUnsignedLong(StringHelper.murmurhash3_x86_32(bytes, 2));
         return (high << 32 | low) >>> 11;
-    }
-
-    private String life(EntryRecord entry) {
-        return journal.build(entry.build())
-                .map(BuildRecord::life)
-                .map(Life::word)
-                .orElse("");
-    }
-
-    private static String names(List<Piece> pieces) {
-        Stream<String> texts =
-                pieces.stream().filter(piece -> NAMING.contains(piece.where())).map(Piece::words);
-        return texts.collect(Collectors.joining("\n"));
     }
 }

@@ -1,5 +1,8 @@
 package planewright.app.index;
 
+import static org.apache.lucene.document.SortedSetDocValuesField.newSlowExactQuery;
+import static org.apache.lucene.document.SortedSetDocValuesField.newSlowSetQuery;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
@@ -10,17 +13,16 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import org.apache.lucene.document.LongPoint;
+import org.apache.lucene.document.NumericDocValuesField;
 import org.apache.lucene.index.DocValues;
-import org.apache.lucene.index.Term;
+import org.apache.lucene.index.ReaderUtil;
 import org.apache.lucene.search.BooleanClause.Occur;
 import org.apache.lucene.search.BooleanQuery;
 import org.apache.lucene.search.IndexSearcher;
+import org.apache.lucene.search.MatchAllDocsQuery;
 import org.apache.lucene.search.Query;
 import org.apache.lucene.search.Sort;
 import org.apache.lucene.search.SortField;
-import org.apache.lucene.search.TermInSetQuery;
-import org.apache.lucene.search.TermQuery;
 import org.apache.lucene.search.TopDocs;
 import org.apache.lucene.search.TotalHits;
 import org.apache.lucene.util.BytesRef;
@@ -36,19 +38,12 @@ final class Finder {
 
     private final IndexSearcher searcher;
     private final OpenJournal journal;
-    private final Documents documents;
     private final BenchAnalyzer analyzer;
     private final SameMeaning sameMeaning;
 
-    Finder(
-            IndexSearcher searcher,
-            OpenJournal journal,
-            Documents documents,
-            BenchAnalyzer analyzer,
-            SameMeaning sameMeaning) {
+    Finder(IndexSearcher searcher, OpenJournal journal, BenchAnalyzer analyzer, SameMeaning sameMeaning) {
         this.searcher = searcher;
         this.journal = journal;
-        this.documents = documents;
         this.analyzer = analyzer;
         this.sameMeaning = sameMeaning;
     }
@@ -88,9 +83,7 @@ final class Finder {
      *
      * @param best the first page
      */
-    private record Found(Hits.Tally tally, List<Place> best) {}
-
-    private record Place(String build, String entry) {}
+    private record Found(Hits.Tally tally, List<SearchIndex.Place> best) {}
 
     private Found glanced(Question question, Query words, Query narrowed) throws IOException {
         var best = best(question, words, narrowed);
@@ -122,24 +115,22 @@ final class Finder {
     private TopDocs best(Question question, Query words, Query narrowed) throws IOException {
         var all = new BooleanQuery.Builder().add(words, Occur.MUST).add(narrowed, Occur.FILTER);
         question.filter().kept().forEach((facet, values) -> {
+            var terms = values.stream().map(Documents::term).map(BytesRef::new).toList();
             if (facet == Facet.TAG) {
-                values.forEach(
-                        value -> all.add(new TermQuery(new Term(facet.field(), Documents.term(value))), Occur.FILTER));
+                terms.forEach(term -> all.add(newSlowExactQuery(facet.field(), term), Occur.FILTER));
             } else {
-                var terms =
-                        values.stream().map(Documents::term).map(BytesRef::new).toList();
-                all.add(new TermInSetQuery(facet.field(), terms), Occur.FILTER);
+                all.add(newSlowSetQuery(facet.field(), terms), Occur.FILTER);
             }
         });
         return searcher.search(all.build(), question.most(), question.words().isBlank() ? NEWEST : BEST);
     }
 
-    private List<Place> places(TopDocs best) throws IOException {
-        var found = new ArrayList<Place>();
-        var stored = searcher.storedFields();
+    private List<SearchIndex.Place> places(TopDocs best) throws IOException {
+        var found = new ArrayList<SearchIndex.Place>();
+        var segments = searcher.getIndexReader().leaves();
         for (var scored : best.scoreDocs) {
-            var document = stored.document(scored.doc);
-            found.add(new Place(document.get(Documents.BUILD), document.get(Documents.ID)));
+            var segment = segments.get(ReaderUtil.subIndex(scored.doc, segments));
+            found.add(new Whereabouts(segment.reader()).of(scored.doc - segment.docBase));
         }
         return found;
     }
@@ -158,7 +149,8 @@ final class Finder {
     private Hits.Hit hit(EntryRecord entry, Seen seen) {
         var excerpts = new ArrayList<Hits.Excerpt>();
         seen.measuring().ifPresent(range -> excerpts.addAll(range.excerpts(entry)));
-        for (var piece : documents.pieces(entry)) {
+        for (var piece :
+                Pieces.of(entry, journal.build(entry.build()).map(Pieces::words).orElse(""))) {
             var marks = seen.wording().marks(piece.text(), seen.forgiving());
             if (!marks.isEmpty()) {
                 excerpts.add(new Hits.Excerpt(piece.where(), piece.text(), marks));
@@ -169,10 +161,14 @@ final class Finder {
 
     /** The parts of a filter that are no facets. */
     private static Query narrowed(Filter filter, Optional<Measuring> measuring) {
-        long first = filter.from().map(Documents::minutes).orElse(Long.MIN_VALUE);
-        long last =
-                filter.to().map(day -> Documents.minutes(day.plusDays(1)) - 1).orElse(Long.MAX_VALUE);
-        var narrowed = new BooleanQuery.Builder().add(LongPoint.newRangeQuery(Documents.AT, first, last), Occur.FILTER);
+        var narrowed = new BooleanQuery.Builder().add(new MatchAllDocsQuery(), Occur.FILTER);
+        if (filter.from().isPresent() || filter.to().isPresent()) {
+            long first = filter.from().map(Documents::minutes).orElse(Long.MIN_VALUE);
+            long last = filter.to()
+                    .map(day -> Documents.minutes(day.plusDays(1)) - 1)
+                    .orElse(Long.MAX_VALUE);
+            narrowed.add(NumericDocValuesField.newSlowRangeQuery(Documents.AT, first, last), Occur.FILTER);
+        }
         measuring.ifPresent(range -> narrowed.add(range.query(), Occur.FILTER));
         return narrowed.build();
     }

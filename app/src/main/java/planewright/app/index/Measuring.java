@@ -42,12 +42,16 @@ final class Measuring {
     /**
      * A value of an entry.
      *
-     * @param where {@code measurement}, {@code set-up}, {@code flight}, {@code repair} or {@code task}
+     * @param named as it stands in the entry
      * @param key its name and kind, as {@link Documents#key} makes it
      * @param value in the system unit
-     * @param text the value with its name, for people
      */
-    record Value(String where, String key, double value, String text) {}
+    record Value(NamedValue named, String key, double value) {
+        Hits.Excerpt excerpt() {
+            var text = named.name() + " " + named.quantity().text();
+            return new Hits.Excerpt(named.where(), text, List.of(new Hits.Range(0, text.length())));
+        }
+    }
 
     Query query() {
         return keys.isEmpty()
@@ -60,10 +64,7 @@ final class Measuring {
     List<Hits.Excerpt> excerpts(EntryRecord entry) {
         return values(entry).stream()
                 .filter(value -> keys.contains(value.key()) && least <= value.value() && value.value() <= greatest)
-                .map(value -> new Hits.Excerpt(
-                        value.where(),
-                        value.text(),
-                        List.of(new Hits.Range(0, value.text().length()))))
+                .map(Value::excerpt)
                 .toList();
     }
 
@@ -71,10 +72,7 @@ final class Measuring {
     static List<Value> values(EntryRecord entry) {
         return NamedValue.of(entry).stream()
                 .map(each -> new Value(
-                        each.where(),
-                        Documents.key(each.name(), each.quantity().unit()),
-                        MeasuredRange.base(each.quantity()),
-                        each.name() + " " + each.quantity().text()))
+                        each, Documents.key(each.name(), each.quantity().unit()), MeasuredRange.base(each.quantity())))
                 .toList();
     }
 }

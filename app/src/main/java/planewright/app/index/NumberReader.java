@@ -34,13 +34,18 @@ final class NumberReader extends CharFilter {
         super(input);
     }
 
+    NumberReader(String text) {
+        super(Reader.nullReader());
+        this.text = spelled(text);
+    }
+
     /** After so many characters given, the text read is that many characters ahead. */
     private record Step(int given, int ahead) {}
 
     @Override
     public int read(char[] into, int offset, int length) throws IOException {
         if (text == null) {
-            text = read(input);
+            text = spelled(whole(input));
         }
         if (at == text.length()) {
             return -1;
@@ -63,8 +68,7 @@ final class NumberReader extends CharFilter {
         return given + ahead;
     }
 
-    private String read(Reader reader) throws IOException {
-        var text = whole(reader);
+    private String spelled(String text) {
         Matcher numbers = null;
         StringBuilder one = null;
         int copied = 0;

@@ -2,7 +2,7 @@ package planewright.app.index;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.EntryWords;
 import planewright.app.journal.JointRecord;
@@ -29,6 +29,14 @@ final class Pieces {
         }
     }
 
+    /** What the entries of a build are found by of it. */
+    static String words(BuildRecord build) {
+        return build.layout().isEmpty() ? build.name() : build.name() + ", " + build.layout();
+    }
+
+    /**
+     * @param build what it is found by of its build
+     */
     static List<Piece> of(EntryRecord entry, String build) {
         var pieces = new ArrayList<Piece>();
         add(pieces, "title", entry.title());
@@ -56,10 +64,6 @@ final class Pieces {
     /** What is joined and what holds it. */
     static String text(JointRecord joint) {
         return joint.material().isEmpty() ? joint.name() : joint.name() + " · " + joint.material();
-    }
-
-    static String joined(List<Piece> pieces) {
-        return pieces.stream().map(Piece::words).collect(Collectors.joining("\n"));
     }
 
     private static void add(List<Piece> pieces, String where, String text) {

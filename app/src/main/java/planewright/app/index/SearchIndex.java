@@ -4,24 +4,29 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import javax.measure.Unit;
 import org.apache.lucene.codecs.Codec;
+import org.apache.lucene.document.Document;
 import org.apache.lucene.index.CodecReader;
 import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
-import org.apache.lucene.index.Term;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.SearcherManager;
 import org.apache.lucene.store.FSDirectory;
@@ -35,15 +40,14 @@ import planewright.app.journal.Slow;
 /** Finds entries by their words and by what they hold. Methods may be called from any thread, and may touch the disk: not on the event thread. */
 public final class SearchIndex implements AutoCloseable {
     /** Raised when documents are made differently; an index of another version is made anew. */
-    private static final String VERSION = "search-5";
+    private static final String VERSION = "search-6";
 
     /** Fewer and larger pieces of an index are made faster, and searched faster. */
-    private static final double BUFFER_MEGABYTES = 64;
+    private static final double BUFFER_MEGABYTES = 96;
 
     private final OpenJournal journal;
     private final Progress progress;
     private final BenchAnalyzer analyzer = new BenchAnalyzer();
-    private final Documents documents;
     private final IndexWriter writer;
     private final SearcherManager searchers;
     private final Runnable deaf;
@@ -60,7 +64,6 @@ public final class SearchIndex implements AutoCloseable {
     private SearchIndex(Path folder, OpenJournal journal, Progress progress) throws IOException {
         this.journal = journal;
         this.progress = progress;
-        this.documents = new Documents(journal);
         var directory = new NRTCachingDirectory(FSDirectory.open(folder), 5, 60);
         this.writer = new IndexWriter(directory, new IndexWriterConfig(analyzer).setRAMBufferSizeMB(BUFFER_MEGABYTES));
         try {
@@ -168,7 +171,7 @@ public final class SearchIndex implements AutoCloseable {
     }
 
     private Hits ask(Asking<Finder, Hits> asking) throws IOException {
-        return search(searcher -> asking.of(new Finder(searcher, journal, documents, analyzer, SameMeaning.table())));
+        return search(searcher -> asking.of(new Finder(searcher, journal, analyzer, SameMeaning.table())));
     }
 
     private <B> B search(Asking<IndexSearcher, B> asking) throws IOException {
@@ -219,8 +222,8 @@ public final class SearchIndex implements AutoCloseable {
 
     /** Indexes what is new or was changed while nobody looked, and forgets what is gone. */
     private void catchUp() throws IOException {
-        journal.builds().forEach(build -> words.putIfAbsent(build.id(), documents.wordsOf(build.id())));
-        var wanted = Coverage.wanted(journal, documents);
+        journal.builds().forEach(build -> words.putIfAbsent(build.id(), Documents.wordsOf(build)));
+        var wanted = Coverage.wanted(journal);
         if (wanted.isPresent() && wanted.equals(Coverage.noted(writer))) {
             return;
         }
@@ -231,11 +234,17 @@ public final class SearchIndex implements AutoCloseable {
             catchUp(build, stamps);
             progress.at(done.incrementAndGet(), builds.size());
         });
-        for (var gone : stamps.keySet()) {
-            unlessFollowed(gone, () -> writer.deleteDocuments(new Term(Documents.ID, gone)));
-        }
+        forget(stamps.keySet());
+        flushSideBySide();
         commit();
         searchers.maybeRefreshBlocking();
+    }
+
+    /** What each core has gathered is written on a core of its own. */
+    private void flushSideBySide() {
+        IntStream.rangeClosed(0, ForkJoinPool.getCommonPoolParallelism())
+                .parallel()
+                .forEach(part -> writing(writer::flushNextBuffer));
     }
 
     private void commit() throws IOException {
@@ -250,26 +259,43 @@ public final class SearchIndex implements AutoCloseable {
     }
 
     private void catchUp(BuildRecord build, Map<String, Long> stamps) {
+        var documents = new BuildDocuments(Optional.of(build));
         var missing = new HashMap<String, Long>();
-        var known = new HashSet<String>();
+        var changed = new ArrayList<String>();
         for (var line : journal.lines(build.id())) {
             var stamp = stamps.remove(line.id());
-            if (stamp != null) {
-                known.add(line.id());
-            }
-            if (line.stamp() == 0 || stamp == null || stamp != documents.stamp(build.id(), line.stamp())) {
+            if (line.stamp() == 0 || stamp == null || stamp != documents.stamp(line.stamp())) {
                 missing.put(line.id(), line.stamp());
+                if (stamp != null) {
+                    changed.add(line.id());
+                }
             }
         }
+        forget(changed);
         for (var entry : journal.entries(build.id(), missing.keySet())) {
             var document = documents.document(entry, missing.get(entry.id()));
-            unlessFollowed(entry.id(), () -> {
-                if (known.contains(entry.id())) {
-                    writer.updateDocument(new Term(Documents.ID, entry.id()), document);
-                } else {
-                    writer.addDocument(document);
-                }
-            });
+            unlessFollowed(List.of(entry.id()), ids -> writer.addDocument(document));
+        }
+    }
+
+    private void forget(Collection<String> ids) {
+        unlessFollowed(ids, stale -> writer.deleteDocuments(Documents.of(stale)));
+    }
+
+    private interface Each {
+        void write(List<String> ids) throws IOException;
+    }
+
+    /** Of entries for which a change came meanwhile, what the index holds is up to date already. */
+    private void unlessFollowed(Collection<String> ids, Each writing) {
+        following.readLock().lock();
+        try {
+            var rest = ids.stream().filter(id -> !followed.contains(id)).toList();
+            if (!rest.isEmpty()) {
+                writing(() -> writing.write(rest));
+            }
+        } finally {
+            following.readLock().unlock();
         }
     }
 
@@ -277,18 +303,12 @@ public final class SearchIndex implements AutoCloseable {
         void write() throws IOException;
     }
 
-    /** A change that came meanwhile has brought its entry up to date already. */
-    private void unlessFollowed(String id, Writing writing) {
-        following.readLock().lock();
+    private static void writing(Writing writing) {
         try {
-            if (!followed.contains(id)) {
-                writing.write();
-            }
+            writing.write();
         } catch (IOException failure) {
             throw new UncheckedIOException(
                     IndexWords.say("the search index cannot be written: {0}", failure.getMessage()), failure);
-        } finally {
-            following.readLock().unlock();
         }
     }
 
@@ -306,41 +326,44 @@ public final class SearchIndex implements AutoCloseable {
     private void follow(News news) {
         following.writeLock().lock();
         try {
-            for (var gone : news.gone()) {
-                followed.add(gone.id());
-                writer.deleteDocuments(new Term(Documents.ID, gone.id()));
-            }
-            for (var each : news.present()) {
-                if (each.record() instanceof EntryRecord entry) {
-                    followed.add(entry.id());
-                    update(entry, each.stamp());
-                } else if (each.record() instanceof BuildRecord build) {
-                    follow(build);
-                }
-            }
-        } catch (IOException failure) {
-            throw new UncheckedIOException(
-                    IndexWords.say("the search index cannot be written: {0}", failure.getMessage()), failure);
+            writing(() -> take(news));
         } finally {
             following.writeLock().unlock();
         }
     }
 
-    /** Entries are found by the name, the layout and the life of their build. */
-    private void follow(BuildRecord build) throws IOException {
-        var now = documents.wordsOf(build.id());
-        if (!now.equals(words.put(build.id(), now))) {
-            var stamps = new HashMap<String, Long>();
-            journal.lines(build.id()).forEach(line -> stamps.put(line.id(), line.stamp()));
-            for (var entry : journal.entries(build.id(), stamps.keySet())) {
-                followed.add(entry.id());
-                update(entry, stamps.get(entry.id()));
+    private void take(News news) throws IOException {
+        var gone = news.gone().stream().map(News.Gone::id).toList();
+        if (!gone.isEmpty()) {
+            followed.addAll(gone);
+            writer.deleteDocuments(Documents.of(gone));
+        }
+        for (var each : news.present()) {
+            if (each.record() instanceof EntryRecord entry) {
+                var documents = new BuildDocuments(journal.build(entry.build()));
+                update(entry.id(), documents.document(entry, each.stamp()));
+            } else if (each.record() instanceof BuildRecord build) {
+                take(build);
             }
         }
     }
 
-    private void update(EntryRecord entry, long stamp) throws IOException {
-        writer.updateDocument(new Term(Documents.ID, entry.id()), documents.document(entry, stamp));
+    /** Entries are found by the name, the layout and the life of their build. */
+    private void take(BuildRecord build) throws IOException {
+        var now = Documents.wordsOf(build);
+        if (!now.equals(words.put(build.id(), now))) {
+            var documents = new BuildDocuments(Optional.of(build));
+            var stamps = new HashMap<String, Long>();
+            journal.lines(build.id()).forEach(line -> stamps.put(line.id(), line.stamp()));
+            for (var entry : journal.entries(build.id(), stamps.keySet())) {
+                update(entry.id(), documents.document(entry, stamps.get(entry.id())));
+            }
+        }
+    }
+
+    private void update(String id, Document document) throws IOException {
+        followed.add(id);
+        writer.updateDocuments(Documents.of(List.of(id)), List.of(document));
     }
 
     /** Indexes that other versions of the program have made. */

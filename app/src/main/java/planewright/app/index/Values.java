@@ -60,16 +60,9 @@ final class Values {
                     entries.set(entry);
                 }
             });
-            var builds = builds(reader);
-            var ids = DocValues.getBinary(reader, Documents.ID);
-            var times = DocValues.getNumeric(reader, Documents.AT);
+            var found = new Whereabouts(reader);
             for (int entry = entries.nextSetBit(0); entry >= 0; entry = entries.nextSetBit(entry + 1)) {
-                if (builds.advanceExact(entry) && ids.advanceExact(entry) && times.advanceExact(entry)) {
-                    places.add(new SearchIndex.Place(
-                            builds.lookupOrd(builds.nextOrd()).utf8ToString(),
-                            ids.binaryValue().utf8ToString(),
-                            times.longValue()));
-                }
+                places.add(found.of(entry));
             }
         }
         return places;

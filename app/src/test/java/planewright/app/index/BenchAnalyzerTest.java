@@ -2,10 +2,20 @@ package planewright.app.index;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.io.StringReader;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.UnaryOperator;
+import org.apache.lucene.analysis.LowerCaseFilter;
+import org.apache.lucene.analysis.TokenStream;
+import org.apache.lucene.analysis.standard.StandardTokenizer;
+import org.apache.lucene.analysis.tokenattributes.CharTermAttribute;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import planewright.app.index.BenchAnalyzer.Token;
 
 class BenchAnalyzerTest {
@@ -96,5 +106,26 @@ class BenchAnalyzerTest {
     })
     void aPluralIsAlsoFoundAsItsSingular(String plural, String singular) {
         assertThat(analyzer.tokens(plural)).containsExactly(new Token(plural, singular, 0, plural.length()));
+    }
+
+    /** The library's filter goes by the Unicode tables. */
+    @ParameterizedTest
+    @ValueSource(strings = {"Wing AND Tail Z2", "RIPPENFÜSSE Ölflügel", "ΣΠΑΡΟΣ", "KİRİŞ", "Крыло", "A𐐀𐐁 ＦＵＬＬ"})
+    void lettersBecomeAsSmallAsTheLibraryMakesThem(String text) throws IOException {
+        assertThat(words(text, SmallLetters::new)).isEqualTo(words(text, LowerCaseFilter::new));
+    }
+
+    private static List<String> words(String text, UnaryOperator<TokenStream> filter) throws IOException {
+        var letters = new StandardTokenizer();
+        letters.setReader(new StringReader(text));
+        var words = new ArrayList<String>();
+        try (var stream = filter.apply(letters)) {
+            stream.reset();
+            while (stream.incrementToken()) {
+                words.add(stream.getAttribute(CharTermAttribute.class).toString());
+            }
+            stream.end();
+        }
+        return words;
     }
 }
