@@ -2,25 +2,25 @@ package planewright.app.index;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Queue;
 import java.util.Set;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.concurrent.ForkJoinPool;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.locks.ReadWriteLock;
 import java.util.concurrent.locks.ReentrantReadWriteLock;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import javax.measure.Unit;
 import org.apache.lucene.codecs.Codec;
 import org.apache.lucene.document.Document;
@@ -52,6 +52,7 @@ public final class SearchIndex implements AutoCloseable {
     private final SearcherManager searchers;
     private final Runnable deaf;
     private final ReadWriteLock following = new ReentrantReadWriteLock();
+    private final Queue<News> heard = new ConcurrentLinkedQueue<>();
     private final Set<String> followed = new HashSet<>();
     private final Map<String, String> words = new ConcurrentHashMap<>();
 
@@ -69,7 +70,7 @@ public final class SearchIndex implements AutoCloseable {
         try {
             this.searchers = new SearcherManager(writer, new PieceByPiece());
             checkIntegrity();
-            this.deaf = journal.listen(this::follow);
+            this.deaf = journal.listen(this::hear);
         } catch (IOException | RuntimeException failure) {
             writer.rollback();
             directory.close();
@@ -101,10 +102,10 @@ public final class SearchIndex implements AutoCloseable {
         Slow.work("opening the search index");
         var folder = cacheFolder.resolve(VERSION);
         try {
-            forgetOthers(cacheFolder, folder);
+            IndexFolders.forgetOthers(cacheFolder, folder);
             return new SearchIndex(folder, journal, progress);
         } catch (IOException | RuntimeException damaged) {
-            delete(folder);
+            IndexFolders.delete(folder);
             return new SearchIndex(folder, journal, progress);
         }
     }
@@ -176,6 +177,7 @@ public final class SearchIndex implements AutoCloseable {
 
     private <B> B search(Asking<IndexSearcher, B> asking) throws IOException {
         Slow.work("searching");
+        follow();
         searchers.maybeRefreshBlocking();
         IndexSearcher searcher = searchers.acquire();
         try {
@@ -189,6 +191,7 @@ public final class SearchIndex implements AutoCloseable {
     public void close() throws IOException {
         deaf.run();
         try {
+            follow();
             commit();
         } finally {
             closeFiles();
@@ -323,10 +326,20 @@ public final class SearchIndex implements AutoCloseable {
         return stamps;
     }
 
-    private void follow(News news) {
+    /** Nobody who saves waits for the index: it follows in the background, and before the next search. */
+    private void hear(News news) {
+        heard.add(news);
+        CompletableFuture.runAsync(this::follow);
+    }
+
+    private void follow() {
         following.writeLock().lock();
         try {
-            writing(() -> take(news));
+            for (var news = heard.peek(); news != null; news = heard.peek()) {
+                var next = news;
+                writing(() -> take(next));
+                heard.remove();
+            }
         } finally {
             following.writeLock().unlock();
         }
@@ -364,28 +377,5 @@ public final class SearchIndex implements AutoCloseable {
     private void update(String id, Document document) throws IOException {
         followed.add(id);
         writer.updateDocuments(Documents.of(List.of(id)), List.of(document));
-    }
-
-    /** Indexes that other versions of the program have made. */
-    private static void forgetOthers(Path cacheFolder, Path own) throws IOException {
-        if (Files.isDirectory(cacheFolder)) {
-            try (var others = Files.newDirectoryStream(cacheFolder, "search-*")) {
-                for (var other : others) {
-                    if (!other.equals(own)) {
-                        delete(other);
-                    }
-                }
-            }
-        }
-    }
-
-    private static void delete(Path folder) throws IOException {
-        if (Files.isDirectory(folder)) {
-            try (Stream<Path> files = Files.walk(folder)) {
-                for (var file : files.sorted(Comparator.reverseOrder()).toList()) {
-                    Files.delete(file);
-                }
-            }
-        }
     }
 }

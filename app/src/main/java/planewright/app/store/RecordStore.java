@@ -1,5 +1,6 @@
 package planewright.app.store;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -75,21 +76,22 @@ final class RecordStore {
             return new Saved(change, stamp(file));
         }
         var text = found.get();
-        var current = RecordFiles.read(JsonFiles.parse(text), before);
+        var tree = JsonFiles.parse(text);
+        var current = RecordFiles.read(tree, before);
         if (!isSame(before, current)) {
             return new Saved(
                     new Edit.Change(Optional.of(current), Optional.of(merge(file, text, before, after))), stamp(file));
         }
         if (!isSame(before, after) && !restored(file, after, text)) {
-            patch(file, text, before, after);
+            patch(file, text, tree, before, after);
         }
         return new Saved(change, stamp(file));
     }
 
-    private void patch(Path file, String text, Kept before, Kept after) throws IOException {
+    private void patch(Path file, String text, ObjectNode found, Kept before, Kept after) throws IOException {
         var kind = FileKind.of(after);
-        kind.requireOurs(file, JsonFiles.parse(text));
-        var tree = kind.migrated(JsonFiles.parse(text));
+        kind.requireOurs(file, found);
+        var tree = kind.migrated(found);
         Patch.apply(tree, RecordFiles.json(before, tree), RecordFiles.json(after, tree));
         var patched = JsonFiles.text(tree);
         writeRecord(file, patched, after);
@@ -170,8 +172,9 @@ final class RecordStore {
 
     /** Whether two records are the same once they are written. */
     private static boolean isSame(Kept one, Kept other) {
-        return Arrays.equals(
-                bytes(JsonFiles.text(RecordFiles.json(one))), bytes(JsonFiles.text(RecordFiles.json(other))));
+        return one.equals(other)
+                || Arrays.equals(
+                        bytes(JsonFiles.text(RecordFiles.json(one))), bytes(JsonFiles.text(RecordFiles.json(other))));
     }
 
     /** Writes nothing that could not be read again. */
