@@ -40,6 +40,7 @@ import planewright.app.journal.OpenJournal;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.UserFolders;
+import planewright.shared.quantity.UnitChoice;
 
 /** The packaged calculators on the sample journal: what they answer agrees with what its log tells. */
 class SampleCalculationsTest {
@@ -158,7 +159,8 @@ class SampleCalculationsTest {
     void keptResultsAreFreshAndComputeToTheSameAgain(EntryRecord entry) {
         var kept = entry.keptResult().orElseThrow();
         var calculator = calculator(kept.calculator());
-        assertThat(Staleness.changes(kept, calculator, journal, entry.build())).isEmpty();
+        assertThat(Staleness.changes(kept, calculator, journal, entry.build(), UnitChoice.NONE))
+                .isEmpty();
         var again = Calculation.run(calculator, kept.inputs(), Runs.unwatched(journal, entry.at()));
         assertThat(again).isInstanceOf(Outcome.Answered.class);
         var answered = (Outcome.Answered) again;

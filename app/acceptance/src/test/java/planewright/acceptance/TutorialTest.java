@@ -31,6 +31,7 @@ import planewright.app.calc.Staleness;
 import planewright.app.calc.TestPlugins;
 import planewright.app.cli.CommandLineProgram;
 import planewright.app.store.UserFolders;
+import planewright.shared.quantity.UnitChoice;
 
 /**
  * Follows DEVELOPERS.md: a project is begun, compiled and tested, its plugin is trusted, and its calculator answers, is kept, goes stale
@@ -188,7 +189,7 @@ class TutorialTest {
                     .orElseThrow();
             var described =
                     program.plugins().join().calculator("wingshed.dihedral").orElseThrow();
-            return Staleness.changes(kept, described, journal, build);
+            return Staleness.changes(kept, described, journal, build, UnitChoice.NONE);
         }
     }
 }

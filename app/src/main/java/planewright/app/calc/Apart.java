@@ -9,6 +9,7 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.BooleanSupplier;
 import planewright.api.calculator.Run;
+import planewright.shared.quantity.UnitChoice;
 
 /**
  * Runs calculations on threads of their own, so that one that does not end keeps nobody waiting: once stopped it is left to itself, and
@@ -23,14 +24,15 @@ public final class Apart {
     /**
      * Runs a calculation and waits for its outcome.
      *
+     * @param units in which it is told what cannot be computed with
      * @param stopped whether the builder no longer wants it; a calculator that does not listen is then left alone
      */
-    public Outcome run(Described described, ObjectNode inputs, Run run, BooleanSupplier stopped) {
+    public Outcome run(Described described, ObjectNode inputs, Run run, UnitChoice units, BooleanSupplier stopped) {
         var before = abandoned.get(described.id());
         if (before != null && before.isAlive()) {
             return busy(described, "is still busy with an earlier question that was stopped");
         }
-        var task = new FutureTask<>(() -> Calculation.run(described, inputs, run));
+        var task = new FutureTask<>(() -> Calculation.run(described, inputs, run, units));
         var thread = new Thread(task, "planewright-calculator-" + described.id());
         thread.setDaemon(true);
         thread.start();

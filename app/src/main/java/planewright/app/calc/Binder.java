@@ -23,6 +23,7 @@ import planewright.app.store.RecordFiles;
 import planewright.app.store.Unreadable;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
 import tech.units.indriya.quantity.Quantities;
 
 /** Makes the record of inputs out of JSON; collects every problem, and remarks on what is unusual. */
@@ -30,6 +31,7 @@ final class Binder {
     private final JournalReader journal;
     private final LocalDateTime now;
     private final Language language;
+    private final UnitChoice units;
     private final List<InputProblem> problems = new ArrayList<>();
     private final List<Finding> unusual = new ArrayList<>();
 
@@ -37,8 +39,10 @@ final class Binder {
      * @param journal holds what an input names
      * @param now the builder's clock, which the word {@code now} stands for
      * @param language in which problems are told
+     * @param units likewise
      */
-    Binder(JournalReader journal, LocalDateTime now, Language language) {
+    Binder(JournalReader journal, LocalDateTime now, Language language, UnitChoice units) {
+        this.units = units;
         this.journal = journal;
         this.now = now;
         this.language = language;
@@ -132,14 +136,15 @@ final class Binder {
 
     private boolean bounded(Place place, Measured<?> value) {
         var bounds = place.field().bounds();
+        var told = place.field().in(units).bounds();
+        var read = QuantityText.show(units.measured(value), language.locale());
         if (!bounds.accept(value)) {
-            problem(place, QuantityText.show(value, language.locale()), bounds.accepted(language));
+            problem(place, read, told.accepted(language));
             return false;
         }
         if (!bounds.usual(value)) {
-            unusual.add(Finding.lookAgain(language.say(
-                    "{0} is {1}; usual is {2}",
-                    place.name(), QuantityText.show(value, language.locale()), bounds.usually(language))));
+            unusual.add(Finding.lookAgain(
+                    language.say("{0} is {1}; usual is {2}", place.name(), read, told.usually(language))));
         }
         return true;
     }
@@ -339,7 +344,8 @@ final class Binder {
         problems.add(new InputProblem(place.path(), place.name(), value, accepted, ""));
     }
 
-    private String accepted(Field field) {
+    private String accepted(Field asked) {
+        var field = asked.in(units);
         var bounds = field.bounds().accepted(language);
         return switch (field.kind()) {
             case QUANTITY ->

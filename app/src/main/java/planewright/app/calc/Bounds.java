@@ -2,6 +2,7 @@ package planewright.app.calc;
 
 import java.util.Optional;
 import java.util.StringJoiner;
+import javax.measure.Unit;
 import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
 import planewright.shared.quantity.QuantityText;
@@ -24,6 +25,16 @@ public record Bounds(
         Optional<Measured<?>> usuallyTo) {
     static final Bounds NONE =
             new Bounds(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    /** The same in another unit of the same kind. */
+    Bounds in(Unit<?> unit) {
+        return new Bounds(
+                in(above, unit), in(atLeast, unit), in(atMost, unit), in(usuallyFrom, unit), in(usuallyTo, unit));
+    }
+
+    private static Optional<Measured<?>> in(Optional<Measured<?>> bound, Unit<?> unit) {
+        return bound.map(value -> QuantityText.in(value, unit));
+    }
 
     /** Whether a value is accepted. */
     boolean accept(Measured<?> value) {

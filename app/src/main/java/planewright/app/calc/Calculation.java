@@ -10,6 +10,7 @@ import planewright.api.calculator.Run;
 import planewright.api.calculator.UnsuitableInput;
 import planewright.api.journal.JournalReader;
 import planewright.app.journal.Slow;
+import planewright.shared.quantity.UnitChoice;
 
 /** Runs a calculator. Whatever the plugin does, the outcome is one of four. */
 public final class Calculation {
@@ -17,8 +18,17 @@ public final class Calculation {
 
     /** Computes; may take long, so not on the event thread. */
     public static Outcome run(Described described, ObjectNode inputs, Run run) {
+        return run(described, inputs, run, UnitChoice.NONE);
+    }
+
+    /**
+     * As {@link #run(Described, ObjectNode, Run)}.
+     *
+     * @param units in which it is told what cannot be computed with; a number alone is in the calculator's own
+     */
+    public static Outcome run(Described described, ObjectNode inputs, Run run, UnitChoice units) {
         Slow.work("computing");
-        var binder = new Binder(run.journal(), run.now(), described.language());
+        var binder = new Binder(run.journal(), run.now(), described.language(), units);
         try {
             var bound = binder.bind(described.inputs(), inputs);
             if (bound.isEmpty()) {

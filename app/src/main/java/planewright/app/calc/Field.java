@@ -6,6 +6,7 @@ import java.util.Optional;
 import javax.measure.Unit;
 import planewright.api.calculator.From;
 import planewright.api.calculator.Language;
+import planewright.shared.quantity.UnitChoice;
 
 /**
  * A component of an inputs or results record, or of a row in one.
@@ -59,6 +60,28 @@ public record Field(
                 under.isEmpty() ? under : other.say(under),
                 upTo,
                 other,
+                type);
+    }
+
+    /** The same in the unit that somebody prefers. */
+    Field in(UnitChoice units) {
+        return new Field(
+                name,
+                label,
+                help,
+                kind,
+                unit.map(units::shown),
+                optional,
+                initial,
+                unit.filter(kind -> !units.shown(kind).equals(kind))
+                        .map(kind -> bounds.in(units.shown(kind)))
+                        .orElse(bounds),
+                choices,
+                row.map(shape -> shape.in(units)),
+                from,
+                under,
+                upTo,
+                language,
                 type);
     }
 

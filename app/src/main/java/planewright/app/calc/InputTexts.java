@@ -10,6 +10,9 @@ import planewright.api.calculator.Language;
 import planewright.api.quantity.Units;
 import planewright.app.store.JsonFiles;
 import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
+import planewright.shared.quantity.Written;
 
 /** Inputs as people type them, in a form or behind an option. */
 public final class InputTexts {
@@ -17,7 +20,43 @@ public final class InputTexts {
 
     private InputTexts() {}
 
-    /** What a form shows for a value; empty for an absent one. */
+    /** What is read of a value, in the unit that somebody prefers; empty for an absent one. */
+    public static String shown(Field field, JsonNode node, UnitChoice units) {
+        if (field.kind() == Kind.QUANTITY && node != null && !node.isNull()) {
+            try {
+                var kind = field.unit().orElseThrow();
+                UnitChoice shown = unit -> units.preferred(unit).map(chosen -> units.shown(kind));
+                return shown.written(QuantityJson.read(node, kind))
+                        .text(field.language().locale());
+            } catch (QuantityProblem unreadable) {
+                return quantity(field, node);
+            }
+        }
+        return text(field, node);
+    }
+
+    /** What a value is where nothing else is known, as it is read; may be empty. */
+    public static String initial(Field field, UnitChoice units) {
+        return field.kind() == Kind.QUANTITY ? shown(field, node(field.initial()), units) : field.toldInitial();
+    }
+
+    /** As {@link #node(String)}; a number alone is in the unit that is preferred. */
+    public static JsonNode node(Field field, String typed, UnitChoice units) {
+        var preferred = field.unit().map(units::shown);
+        if (preferred.equals(field.unit())) {
+            return node(typed);
+        }
+        try {
+            var written = QuantityText.parse(typed, Units.NUMBER);
+            return written.unit().equals(Units.NUMBER)
+                    ? node(new Written(written.number(), preferred.orElseThrow(), written.plusMinus()).text())
+                    : node(typed);
+        } catch (QuantityProblem unreadable) {
+            return node(typed);
+        }
+    }
+
+    /** A value as it was given; empty for an absent one. */
     public static String text(Field field, JsonNode node) {
         if (node == null || node.isNull()) {
             return "";

@@ -20,6 +20,7 @@ import planewright.api.quantity.Measured;
 import planewright.app.journal.PictureRecord;
 import planewright.shared.planform.Outlines;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
 
 /**
  * A computation's answer in the order in which it is read, for window, paper and terminal alike.
@@ -57,8 +58,13 @@ public record ResultView(
     /** Rows of texts under headings; {@code numeric} tells which columns hold quantities. */
     public record Table(String title, List<String> headings, List<Boolean> numeric, List<List<String>> rows) {}
 
-    /** The view of an answer. */
+    /** The view of an answer in the units that its calculator answers in. */
     public static ResultView of(Described described, Outcome.Answered answered) {
+        return of(described, answered, UnitChoice.NONE);
+    }
+
+    /** The view of an answer in the units that somebody prefers; sentences and drawings are the calculator's own. */
+    public static ResultView of(Described described, Outcome.Answered answered, UnitChoice units) {
         var view = new ResultView(
                 new ArrayList<>(),
                 new ArrayList<>(answered.unusual()),
@@ -67,12 +73,12 @@ public record ResultView(
                 new ArrayList<>(),
                 new ArrayList<>(),
                 new ArrayList<>());
-        var fields = described.results().fields();
+        var fields = described.results().in(units).fields();
         var ends = fields.stream().map(Field::upTo).collect(Collectors.toSet());
         for (var field : fields) {
             if (!ends.contains(field.name())) {
                 present(RecordJson.component(answered.results(), field.name()))
-                        .ifPresent(value -> view.add(field, value, answered.results()));
+                        .ifPresent(value -> view.add(field, value, answered.results(), units));
             }
         }
         return view;
@@ -111,14 +117,14 @@ public record ResultView(
         return value instanceof Optional<?> optional ? optional : Optional.ofNullable(value);
     }
 
-    private void add(Field field, Object value, Record results) {
+    private void add(Field field, Object value, Record results, UnitChoice units) {
         switch (field.kind()) {
             case QUANTITY, TEXT, YES_NO, WHOLE_NUMBER, CHOICE, DATE_TIME, CALENDAR ->
                 values.add(value(field, value, results));
             case OUTLINE -> drawings.add(((Outline) value).drawing(field.label(), FINE_ENOUGH));
             case PICTURE -> pictures.add(Shelved.record((Picture) value));
             case ROWS -> tables.add(table(field, (List<?>) value));
-            case CHART -> charts.add((Chart) value);
+            case CHART -> charts.add(ChartUnits.in((Chart) value, units));
             case DRAWING -> drawings.add((Drawing) value);
             case FINDINGS -> ((List<?>) value).forEach(each -> findings.add((Finding) each));
             case PROPOSALS -> ((List<?>) value).forEach(each -> proposals.add((Proposal) each));

@@ -13,6 +13,7 @@ import planewright.api.journal.JournalReader;
 import planewright.app.journal.KeptResult;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
 
 /** Tells what has changed in the journal since a result was kept. */
 public final class Staleness {
@@ -21,9 +22,11 @@ public final class Staleness {
     private final Described described;
     private final JournalReader journal;
     private final KeptResult kept;
+    private final UnitChoice units;
     private final List<String> changes = new ArrayList<>();
 
-    private Staleness(Described described, JournalReader journal, KeptResult kept) {
+    private Staleness(Described described, JournalReader journal, KeptResult kept, UnitChoice units) {
+        this.units = units;
         this.described = described;
         this.journal = journal;
         this.kept = kept;
@@ -33,9 +36,11 @@ public final class Staleness {
      * What differs, a line each; empty while the result is fresh. Only inputs that came from the journal count.
      *
      * @param described the calculator as it is now
+     * @param units in which it is told; whether it differs is asked in the calculator's own
      */
-    public static List<String> changes(KeptResult kept, Described described, JournalReader journal, String buildId) {
-        var staleness = new Staleness(described, journal, kept);
+    public static List<String> changes(
+            KeptResult kept, Described described, JournalReader journal, String buildId, UnitChoice units) {
+        var staleness = new Staleness(described, journal, kept, units);
         staleness.compare(Prefill.of(described, journal, buildId).inputs());
         return List.copyOf(staleness.changes);
     }
@@ -103,10 +108,9 @@ public final class Staleness {
             }
             return;
         }
-        var before = shown(field, then);
-        var after = shown(field, now);
-        if (!before.equals(after)) {
-            changes.add(described.language().say("{0} was {1}, now {2}", name, before, after));
+        if (!shown(field, then).equals(shown(field, now))) {
+            var told = field.in(units);
+            changes.add(described.language().say("{0} was {1}, now {2}", name, shown(told, then), shown(told, now)));
         }
     }
 

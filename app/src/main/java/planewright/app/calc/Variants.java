@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import planewright.shared.quantity.UnitChoice;
 
 /** Answers of one calculator to different inputs, kept beside each other for as long as one thinks about them. */
 public final class Variants {
@@ -45,9 +46,10 @@ public final class Variants {
      * The variants as columns: first the inputs in which they differ, then the single values.
      *
      * @param now the answer that is shown, as the first column
+     * @param units that are preferred
      * @param headings of the columns: what is in a row, the answer now, and the word for a variant before its number
      */
-    public ResultView.Table table(Outcome.Answered now, Headings headings) {
+    public ResultView.Table table(Outcome.Answered now, Headings headings, UnitChoice units) {
         var answers = Stream.concat(Stream.of(now), kept.stream()).toList();
         var names = new ArrayList<>(List.of("", headings.now()));
         for (int number = 1; number <= kept.size(); number++) {
@@ -59,10 +61,10 @@ public final class Variants {
                     .map(answer -> answer.inputs().path(field.name()))
                     .toList();
             if (nodes.stream().distinct().count() > 1) {
-                rows.add(row(field.label(), nodes.stream().map(node -> text(field, node, headings))));
+                rows.add(row(field.label(), nodes.stream().map(node -> text(field, node, headings, units))));
             }
         }
-        rows.addAll(values(answers));
+        rows.addAll(values(answers, units));
         var numeric = new ArrayList<>(List.of(false));
         answers.forEach(each -> numeric.add(true));
         return new ResultView.Table(headings.title(), names, numeric, rows);
@@ -78,9 +80,9 @@ public final class Variants {
      */
     public record Headings(String title, String now, String variant, String rows) {}
 
-    private List<List<String>> values(List<Outcome.Answered> answers) {
+    private List<List<String>> values(List<Outcome.Answered> answers, UnitChoice units) {
         var views = answers.stream()
-                .map(answer -> ResultView.of(described, answer).values())
+                .map(answer -> ResultView.of(described, answer, units).values())
                 .map(Variants::byLabel)
                 .toList();
         var labels = views.stream().flatMap(view -> view.keySet().stream()).distinct();
@@ -98,11 +100,11 @@ public final class Variants {
         return texts;
     }
 
-    private static String text(Field field, JsonNode node, Headings headings) {
+    private static String text(Field field, JsonNode node, Headings headings, UnitChoice units) {
         if (node.isMissingNode() || node.isNull()) {
             return "";
         }
-        return node.isArray() ? node.size() + " " + headings.rows() : InputTexts.text(field, node);
+        return node.isArray() ? node.size() + " " + headings.rows() : InputTexts.shown(field, node, units);
     }
 
     private static List<String> row(String label, Stream<String> texts) {

@@ -20,12 +20,14 @@ import planewright.api.journal.BenchSession;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.store.JsonFiles;
+import planewright.shared.quantity.UnitChoice;
 
 /** JSON becomes a record, or a list of problems that each name the input, what was given and what is accepted. */
 class BinderTest {
     private static final Shape SHAPE = new EveryKind().described().inputs();
 
-    private final Binder binder = new Binder(NoBuilds.READER, Bench.EVENING.plusSeconds(40), Language.ENGLISH);
+    private final Binder binder =
+            new Binder(NoBuilds.READER, Bench.EVENING.plusSeconds(40), Language.ENGLISH, UnitChoice.NONE);
 
     @Test
     void everyKindIsBound() throws Exception {

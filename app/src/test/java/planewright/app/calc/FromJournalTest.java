@@ -24,6 +24,7 @@ import planewright.app.journal.OpenJournal;
 import planewright.app.journal.PartRecord;
 import planewright.app.journal.SetUpRecord;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
 
 /** Inputs taken from a journal with word of where from; answers kept; kept answers that a later entry has overtaken. */
 class FromJournalTest {
@@ -268,7 +269,7 @@ class FromJournalTest {
                         .id())
                 .isEqualTo(entry.id());
         assertThat(filled().inputs().at("/wing/value").asText()).isEqualTo("100");
-        assertThat(Staleness.changes(entry.keptResult().orElseThrow(), every, journal, build.id()))
+        assertThat(Staleness.changes(entry.keptResult().orElseThrow(), every, journal, build.id(), UnitChoice.NONE))
                 .isEmpty();
     }
 
@@ -309,6 +310,17 @@ class FromJournalTest {
         assertThat(changes(kept, every)).containsExactly("Target x was 92 mm, now 95 mm");
     }
 
+    /** Ounces of 28.349523125 g: whether it differs is no matter of the unit in which it is told. */
+    @Test
+    void whatChangedIsToldInTheUnitThatIsPreferredAndNothingElseChanges() throws Exception {
+        UnitChoice ounces = kind -> Units.alike(kind, Units.OUNCE) ? Optional.of(Units.OUNCE) : Optional.empty();
+        var kept = kept();
+        assertThat(Staleness.changes(kept, every, journal, build.id(), ounces)).isEmpty();
+        measure(APRIL, "pack", "201 g", "");
+        assertThat(Staleness.changes(kept, every, journal, build.id(), ounces))
+                .containsExactly("mass of 'pack' was 6.561 oz, now 7.0901 oz");
+    }
+
     @Test
     void changedVersionIsTold() throws Exception {
         var kept = kept();
@@ -335,7 +347,7 @@ class FromJournalTest {
     }
 
     private List<String> changes(KeptResult kept, Described now) {
-        return Staleness.changes(kept, now, journal, build.id());
+        return Staleness.changes(kept, now, journal, build.id(), UnitChoice.NONE);
     }
 
     private KeptResult kept() {

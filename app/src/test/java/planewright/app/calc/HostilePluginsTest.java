@@ -19,6 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import planewright.app.Bench;
 import planewright.app.store.JsonFiles;
+import planewright.shared.quantity.UnitChoice;
 
 /** Plugins that would hurt: each is refused or stopped by name, sound ones run beside it, and no journal is touched. */
 class HostilePluginsTest {
@@ -57,6 +58,7 @@ class HostilePluginsTest {
                         host.calculator("sick.one").orElseThrow(),
                         JsonFiles.object(),
                         Runs.unwatched(Bench.inMemory(List.of(), List.of()), Bench.EVENING),
+                        UnitChoice.NONE,
                         stopped::get);
     }
 
@@ -93,11 +95,11 @@ class HostilePluginsTest {
             var apart = new Apart();
             var described = host.calculator("sick.one").orElseThrow();
             var run = Runs.unwatched(Bench.inMemory(List.of(), List.of()), Bench.EVENING);
-            assertThat(apart.run(described, JsonFiles.object(), run, () -> true))
+            assertThat(apart.run(described, JsonFiles.object(), run, UnitChoice.NONE, () -> true))
                     .isInstanceOfSatisfying(
                             Outcome.Failed.class,
                             failed -> assertThat(failed.message()).contains("sick.one", "does not stop"));
-            assertThat(apart.run(described, JsonFiles.object(), run, () -> false))
+            assertThat(apart.run(described, JsonFiles.object(), run, UnitChoice.NONE, () -> false))
                     .isInstanceOfSatisfying(
                             Outcome.Failed.class,
                             failed -> assertThat(failed.message()).contains("sick.one", "still busy"));

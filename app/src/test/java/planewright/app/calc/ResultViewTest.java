@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.quantity.Length;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
@@ -16,6 +17,7 @@ import planewright.api.calculator.Run;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.store.JsonFiles;
+import planewright.shared.quantity.UnitChoice;
 
 /** A range is read as one figure, and what is of no use at the bench stands apart. */
 class ResultViewTest {
@@ -53,6 +55,18 @@ class ResultViewTest {
         assertThat(texts(described.in(Locale.GERMAN)).get(0)).startsWith("[Balance from 203 mm bis 215 mm");
         var view = ResultView.of(described, answered());
         assertThat(view.byHeading().keySet()).containsExactly("", "Behind");
+    }
+
+    /** NIST Special Publication 811 (2008), appendix B: 25.4 mm and 28.349523125 g, so 203 mm are 7.992 in, 900 g 31.747 oz. */
+    @Test
+    void valuesAreReadInTheUnitsThatArePreferred() throws Exception {
+        UnitChoice inches = kind -> Units.alike(kind, Units.INCH)
+                ? Optional.of(Units.INCH)
+                : Units.alike(kind, Units.OUNCE) ? Optional.of(Units.OUNCE) : Optional.empty();
+        var view = ResultView.of(Described.of(new Ranges(), "test"), answered(), inches);
+        assertThat(view.values().stream().map(ResultView.Value::text))
+                .containsExactly("0.0118 in", "7.99 in to 8.46 in", "31.75 oz");
+        assertThat(view.values().get(1).exact()).contains("7.9921 in, 8.4646 in");
     }
 
     @Test

@@ -33,6 +33,7 @@ import planewright.app.journal.TemplateRecord;
 import planewright.app.outline.OutlineRefused;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.JsonFiles;
+import planewright.shared.quantity.UnitChoice;
 
 /** Outlines, calendars and pictures go from the journal into a calculator, and outlines, tasks and words from it into the journal. */
 class ShelvedInputsTest {
@@ -145,9 +146,10 @@ class ShelvedInputsTest {
         folder.close();
         folder = Bench.open(temp.resolve("journal"));
         var kept = folder.journal().log(build.id()).get(0).keptResult().orElseThrow();
-        assertThat(Staleness.changes(kept, EVERY, folder.journal(), build.id())).isEmpty();
+        assertThat(Staleness.changes(kept, EVERY, folder.journal(), build.id(), UnitChoice.NONE))
+                .isEmpty();
         shelve("Fin", square(40));
-        assertThat(Staleness.changes(kept, EVERY, folder.journal(), build.id()))
+        assertThat(Staleness.changes(kept, EVERY, folder.journal(), build.id(), UnitChoice.NONE))
                 .containsExactly("Fin has changed", "Own shape has changed");
     }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.app.Bench;
 import planewright.app.store.JsonFiles;
+import planewright.shared.quantity.UnitChoice;
 
 /** Answers side by side: what differs in the inputs, then what came out. */
 class VariantsTest {
@@ -48,7 +49,7 @@ class VariantsTest {
         var variants = new Variants(station);
         assertThat(variants.isEmpty()).isTrue();
         variants.keep(answer("0 mm", ", \"targetX\": \"12 mm\""));
-        var table = variants.table(answer("20 mm", ""), WORDS);
+        var table = variants.table(answer("20 mm", ""), WORDS, UnitChoice.NONE);
         assertThat(table.headings()).containsExactly("", "now", "variant 1");
         assertThat(table.rows())
                 .containsExactly(
@@ -57,7 +58,8 @@ class VariantsTest {
                         List.of("Mass in all", "240 g", "240 g"),
                         List.of("Station", "25 mm", "10 mm"));
         variants.forget();
-        assertThat(variants.table(answer("20 mm", ""), WORDS).headings()).containsExactly("", "now");
+        assertThat(variants.table(answer("20 mm", ""), WORDS, UnitChoice.NONE).headings())
+                .containsExactly("", "now");
     }
 
     @Test
@@ -66,7 +68,9 @@ class VariantsTest {
         for (int x = 0; x <= Variants.MOST; x++) {
             variants.keep(answer(x * 4 + " mm", ""));
         }
-        var stations = variants.table(answer("0 mm", ""), WORDS).rows().get(2);
+        var stations = variants.table(answer("0 mm", ""), WORDS, UnitChoice.NONE)
+                .rows()
+                .get(2);
         assertThat(stations).containsExactly("Station", "10 mm", "13 mm", "16 mm", "19 mm", "22 mm");
     }
 }

@@ -34,8 +34,10 @@ public final class QuantityText {
             Units.MILLIMETRE, 1,
             Units.CENTIMETRE, 2,
             Units.METRE, 4,
+            Units.INCH, 2,
             Units.GRAM, 1,
             Units.KILOGRAM, 4,
+            Units.OUNCE, 2,
             Units.DEGREE, 1,
             Units.PERCENT, 1);
 

@@ -49,7 +49,7 @@ public record Written(String number, Unit<?> unit, Optional<String> plusMinus) {
                 + plusMinus.map(spread -> " ± " + spread + symbol).orElse("");
     }
 
-    /** As {@link #text()}, with the decimal sign of a language. */
+    /** As {@link #text()}, with the decimal sign of a language, and with one sign for what is below 0. */
     public String text(Locale locale) {
         return new Written(in(number, locale), unit, plusMinus.map(spread -> in(spread, locale))).text();
     }
@@ -57,7 +57,8 @@ public record Written(String number, Unit<?> unit, Optional<String> plusMinus) {
     private static String in(String number, Locale locale) {
         char sign = SIGNS.computeIfAbsent(
                 locale, each -> DecimalFormatSymbols.getInstance(each).getDecimalSeparator());
-        return sign == ',' ? number.replace('.', sign) : number.replace(',', '.');
+        var plain = number.replace('−', '-');
+        return sign == ',' ? plain.replace('.', sign) : plain.replace(',', '.');
     }
 
     private <Q extends Quantity<Q>> Measured<Q> measured(Unit<Q> known) {

@@ -178,13 +178,14 @@ public final class CalcPage extends JPanel {
         }
     }
 
-    /** A form that somebody has typed into stays as it is; an untouched one follows the journal. */
+    /** What somebody has typed stays, in the units that are preferred; an untouched form follows the journal. */
     private void journalChanged() {
         boolean other = !room.build().map(BuildRecord::id).equals(shownBuild);
         if (other || form.map(InputForm::isUntouched).orElse(true)) {
             prefill();
-        } else if (Optional.ofNullable((Described) choice.getSelectedItem()).isPresent()) {
-            right.repaint();
+        } else if (form.filter(shown -> !shown.units().equals(room.units().asNow()))
+                .isPresent()) {
+            take(form.get().again((Described) choice.getSelectedItem()));
         }
     }
 
@@ -199,7 +200,11 @@ public final class CalcPage extends JPanel {
                 .or(() -> Optional.of(new Variants(described)));
         shownBuild = build.map(BuildRecord::id);
         var filled = Prefill.of(described, room.journal(), build.get().id());
-        var made = new InputForm(room, described, filled, this::edited);
+        take(new InputForm(room, described, filled, this::edited));
+    }
+
+    private void take(InputForm made) {
+        var described = (Described) choice.getSelectedItem();
         form = Optional.of(made);
         left.removeAll();
         left.add(Words.of(described.question()));
@@ -226,6 +231,7 @@ public final class CalcPage extends JPanel {
         var mine = new AtomicBoolean();
         stopped = mine;
         var inputs = form.get().inputs();
+        var units = form.get().units();
         var build = room.build().get();
         var asked = new Runs(
                 room.journal().asOfNow(),
@@ -234,7 +240,9 @@ public final class CalcPage extends JPanel {
                         () -> progress.setText(mine.get() ? " " : doing + " " + Math.round(done * 100) + " %")),
                 mine::get);
         stop.setVisible(!described.about().quick());
-        questions.ask(() -> apart.run(described, inputs, asked, mine::get), outcome -> show(described, build, outcome));
+        questions.ask(
+                () -> apart.run(described, inputs, asked, units, mine::get),
+                outcome -> show(described, build, outcome));
     }
 
     private void show(Described described, BuildRecord build, Outcome outcome) {
@@ -251,7 +259,7 @@ public final class CalcPage extends JPanel {
                 shown -> shown.mark(outcome instanceof Outcome.Refused refused ? refused.problems() : List.of()));
         if (outcome instanceof Outcome.Answered answered) {
             variants.filter(each -> each.isOf(described))
-                    .ifPresent(each -> right.add(new VariantsPanel(each, answered)));
+                    .ifPresent(each -> right.add(new VariantsPanel(room, each, answered)));
             right.add(new ResultPanel(
                     room, described, build, answered, form.orElseThrow().origins()));
         } else if (outcome instanceof Outcome.Refused refused) {

@@ -18,6 +18,7 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.shared.quantity.UnitChoice;
 
 /** The component of one input. */
 interface InputField {
@@ -35,22 +36,28 @@ interface InputField {
      * The field for an input.
      *
      * @param room the journal, whose templates and pictures are offered
+     * @param units in which quantities are read, and numbers alone are taken
      * @param value what it holds at first; null for nothing
      * @param origins where values came from; a table takes away what is typed over
      * @param edited gets what is typed; a null node for nothing
      */
     static InputField of(
-            Workroom room, Field field, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
+            Workroom room,
+            UnitChoice units,
+            Field field,
+            JsonNode value,
+            Map<String, Origin> origins,
+            Consumer<JsonNode> edited) {
         return switch (field.kind()) {
-            case ROWS -> new RowsField(field, value, origins, edited);
+            case ROWS -> new RowsField(field, units, value, origins, edited);
             case YES_NO -> yesNo(field, value, edited);
             case CHOICE -> choice(field, value, edited);
             case PLANFORM -> told(field, value, Texts.NO_PLANFORM);
             case CALENDAR -> told(field, value, Texts.NO_CALENDAR);
             case OUTLINE -> ShelvedField.outline(room, field, value, edited);
             case PICTURE -> ShelvedField.picture(room, field, value, edited);
-            case TEXT -> field.choices().isEmpty() ? text(field, value, edited) : offered(field, value, edited);
-            default -> text(field, value, edited);
+            case TEXT -> field.choices().isEmpty() ? text(field, units, value, edited) : offered(field, value, edited);
+            default -> text(field, units, value, edited);
         };
     }
 
@@ -59,13 +66,22 @@ interface InputField {
         return plain(Look.quiet(value == null ? none.text() : InputTexts.text(field, value)), field);
     }
 
-    private static InputField text(Field field, JsonNode value, Consumer<JsonNode> edited) {
-        var box = new JTextField(InputTexts.text(field, value));
+    /** What was given is computed with as it was given, in whatever unit it is read, until another text stands there. */
+    private static InputField text(Field field, UnitChoice units, JsonNode value, Consumer<JsonNode> edited) {
+        var given = InputTexts.shown(field, value, units);
+        var box = new JTextField(given);
         box.putClientProperty(
                 "JTextField.placeholderText",
-                field.initial().isEmpty() ? (field.optional() ? Texts.MAY_BE_EMPTY.text() : "") : field.toldInitial());
-        Buttons.onEdit(box, () -> edited.accept(InputTexts.node(box.getText())));
-        return plain(box, field);
+                field.initial().isEmpty()
+                        ? (field.optional() ? Texts.MAY_BE_EMPTY.text() : "")
+                        : InputTexts.initial(field, units));
+        Buttons.onEdit(
+                box,
+                () -> edited.accept(
+                        value != null && box.getText().equals(given)
+                                ? value
+                                : InputTexts.node(field, box.getText(), units)));
+        return plain(box, field, units);
     }
 
     private static InputField yesNo(Field field, JsonNode value, Consumer<JsonNode> edited) {
@@ -102,9 +118,13 @@ interface InputField {
     }
 
     private static InputField plain(JComponent component, Field field) {
+        return plain(component, field, UnitChoice.NONE);
+    }
+
+    private static InputField plain(JComponent component, Field field, UnitChoice units) {
         component.setName("input-" + field.name());
         var help = (field.help().isEmpty() ? field.label() : field.help())
-                + (field.initial().isEmpty() ? "" : " " + Texts.IF_EMPTY.text(field.toldInitial()));
+                + (field.initial().isEmpty() ? "" : " " + Texts.IF_EMPTY.text(InputTexts.initial(field, units)));
         component.setToolTipText(help);
         return new InputField() {
             @Override

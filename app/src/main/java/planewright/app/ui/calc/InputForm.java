@@ -26,6 +26,7 @@ import planewright.app.ui.common.Stack;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
+import planewright.shared.quantity.UnitChoice;
 
 /** The form of a calculator's inputs, made from its description; each tells where its value came from. */
 final class InputForm extends JPanel {
@@ -42,6 +43,7 @@ final class InputForm extends JPanel {
     private final transient Map<String, Origin> origins;
     private final transient Map<String, InputField> fields = new LinkedHashMap<>();
     private final transient Runnable edited;
+    private final transient UnitChoice units;
     private boolean untouched = true;
 
     InputForm(Workroom room, Described described, Filled filled, Runnable edited) {
@@ -50,6 +52,7 @@ final class InputForm extends JPanel {
         this.inputs = filled.inputs().deepCopy();
         this.origins = new LinkedHashMap<>(filled.origins());
         this.edited = edited;
+        this.units = room.units().asNow();
         setOpaque(false);
         setName("inputs");
         InputTexts.byHeading(described.inputs()).forEach(this::group);
@@ -68,6 +71,18 @@ final class InputForm extends JPanel {
     /** Where what is still as the journal had it came from. */
     Map<String, Origin> origins() {
         return Map.copyOf(origins);
+    }
+
+    /** In which its quantities are read, and numbers alone are taken. */
+    UnitChoice units() {
+        return units;
+    }
+
+    /** One that has what this has, in the units that are preferred now. */
+    InputForm again(Described described) {
+        var made = new InputForm(room, described, new Filled(inputs(), origins()), edited);
+        made.untouched = untouched;
+        return made;
     }
 
     boolean isUntouched() {
@@ -125,7 +140,7 @@ final class InputForm extends JPanel {
 
     private void row(JPanel card, Field field) {
         var origin = new JLabel();
-        var input = InputField.of(room, field, inputs.get(field.name()), origins, node -> {
+        var input = InputField.of(room, units, field, inputs.get(field.name()), origins, node -> {
             untouched = false;
             if (node.isNull()) {
                 inputs.remove(field.name());
@@ -149,7 +164,7 @@ final class InputForm extends JPanel {
             card.add(input.component(), "spanx, growx, wmin 0");
             return;
         }
-        var unit = field.unit().map(Units::symbolOf).orElse("");
+        var unit = field.unit().map(units::shown).map(Units::symbolOf).orElse("");
         var label = new JLabel(unit.isEmpty() ? field.label() : field.label() + " (" + unit + ")");
         label.setToolTipText(field.help().isEmpty() ? field.label() : field.label() + ": " + field.help());
         label.setLabelFor(input.component());

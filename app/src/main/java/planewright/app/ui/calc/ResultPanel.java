@@ -16,6 +16,7 @@ import planewright.api.calculator.Finding;
 import planewright.api.calculator.Proposal;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Outline;
+import planewright.api.quantity.Measured;
 import planewright.app.calc.ClockText;
 import planewright.app.calc.Described;
 import planewright.app.calc.Keeping;
@@ -73,7 +74,7 @@ final class ResultPanel extends JPanel {
         this.origins = origins;
         setOpaque(false);
         setName("result");
-        var view = ResultView.of(described, answered);
+        var view = ResultView.of(described, answered, room.units());
         add(answer(view));
         view.drawings().forEach(drawing -> add(framed(FigureView.of(drawing))));
         if (!view.pictures().isEmpty()) {
@@ -177,13 +178,13 @@ final class ResultPanel extends JPanel {
         return box;
     }
 
-    private static String words(Proposal proposal) {
+    private String words(Proposal proposal) {
         if (proposal instanceof Proposal.NewJoint joint) {
             return Texts.PROPOSED_JOINT.text(joint.name(), joint.material());
         }
         if (proposal instanceof Proposal.NewTask task) {
             return Texts.PROPOSED_TASK.text(task.name())
-                    + task.handsOn().map(time -> "  " + Amounts.of(time)).orElse("");
+                    + task.handsOn().map(time -> "  " + read(time)).orElse("");
         }
         if (proposal instanceof Proposal.NewOutline outline) {
             return Texts.PROPOSED_OUTLINE.text(outline.name(), size(outline.outline()));
@@ -195,9 +196,13 @@ final class ResultPanel extends JPanel {
             return Texts.PROPOSED_TEXT.text(proposal.name());
         }
         return proposal instanceof Proposal.NewMeasurement measurement
-                ? Texts.MEASURED.text() + ": " + proposal.name() + "  " + Amounts.of(measurement.value())
+                ? Texts.MEASURED.text() + ": " + proposal.name() + "  " + read(measurement.value())
                 : Texts.SET_UP.text() + ": " + proposal.name() + "  "
-                        + Amounts.of(((Proposal.NewSetUpValue) proposal).value());
+                        + read(((Proposal.NewSetUpValue) proposal).value());
+    }
+
+    private String read(Measured<?> value) {
+        return Amounts.of(room.units().measured(value));
     }
 
     private static String size(Outline outline) {

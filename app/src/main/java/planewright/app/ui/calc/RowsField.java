@@ -38,6 +38,7 @@ import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Wrapping;
+import planewright.shared.quantity.UnitChoice;
 
 /** Rows of inputs as a table. The pointer on a cell tells where its value came from, or what is wrong with it. */
 final class RowsField implements InputField {
@@ -47,6 +48,7 @@ final class RowsField implements InputField {
     private static final String BOTH_SIDES = " ± ";
 
     private final Field field;
+    private final UnitChoice units;
     private final List<Field> columns;
     private final ArrayNode rows = JsonNodeFactory.instance.arrayNode();
     private final Map<String, Origin> origins;
@@ -56,8 +58,9 @@ final class RowsField implements InputField {
     private final JTable table;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 4, fill", "[grow,fill]", "[grow,fill][]"));
 
-    RowsField(Field field, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
+    RowsField(Field field, UnitChoice units, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
         this.field = field;
+        this.units = units;
         this.columns = field.row().orElseThrow().fields();
         this.origins = origins;
         this.edited = edited;
@@ -163,7 +166,7 @@ final class RowsField implements InputField {
     }
 
     private Optional<String> unit(int column) {
-        return columns.get(column).unit().map(Units::symbolOf).filter(symbol -> !symbol.isEmpty());
+        return columns.get(column).unit().map(units::shown).map(Units::symbolOf).filter(symbol -> !symbol.isEmpty());
     }
 
     /** What a cell shows: the unit of its heading is not said again. */
@@ -224,8 +227,8 @@ final class RowsField implements InputField {
 
         @Override
         public Object getValueAt(int row, int column) {
-            return InputTexts.text(
-                    columns.get(column), rows.get(row).get(columns.get(column).name()));
+            return InputTexts.shown(
+                    columns.get(column), rows.get(row).get(columns.get(column).name()), units);
         }
 
         @Override
@@ -234,7 +237,7 @@ final class RowsField implements InputField {
                 return;
             }
             var name = columns.get(column).name();
-            var node = InputTexts.node((String) typed);
+            var node = InputTexts.node(columns.get(column), (String) typed, units);
             if (node.isNull()) {
                 ((ObjectNode) rows.get(row)).remove(name);
             } else {

@@ -1,5 +1,6 @@
 package planewright.app.ui.common;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -7,10 +8,10 @@ import javax.measure.Unit;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityText;
-import planewright.shared.quantity.Written;
+import planewright.shared.quantity.UnitChoice;
 
 /** In which unit the builder wants to see each quantity: masses in g or oz, lengths in mm or in. The journal keeps what was written. */
-public final class ShownUnits {
+public final class ShownUnits implements UnitChoice {
     private static final String NAME = "unit ";
     private static final Map<Unit<?>, String> NAMES = new ConcurrentHashMap<>();
 
@@ -20,7 +21,7 @@ public final class ShownUnits {
         this.memory = memory;
     }
 
-    /** The unit chosen for what the given unit measures; empty for "as it was written". */
+    @Override
     public Optional<Unit<?>> preferred(Unit<?> kind) {
         return memory.get(name(kind)).flatMap(Units::ofCode).filter(unit -> Units.alike(unit, kind));
     }
@@ -30,19 +31,18 @@ public final class ShownUnits {
         memory.put(name(kind), chosen.map(Units::codeOf).orElse(""));
     }
 
-    /** As it was written, or in the unit that was chosen. */
-    public Written written(Written quantity) {
-        return preferred(quantity.unit())
-                .filter(unit -> !unit.equals(quantity.unit()))
-                .map(unit -> Written.of(QuantityText.in(quantity.measured(), unit)))
-                .orElse(quantity);
+    /** What is chosen now, whatever is chosen later. */
+    public UnitChoice asNow() {
+        var chosen = new HashMap<String, Unit<?>>();
+        Units.all().forEach(coded -> preferred(coded.unit()).ifPresent(unit -> chosen.put(name(coded.unit()), unit)));
+        return new Fixed(Map.copyOf(chosen));
     }
 
-    /** A computed value as it is, or in the unit that was chosen. */
-    public Measured<?> measured(Measured<?> value) {
-        return preferred(value.value().getUnit())
-                .<Measured<?>>map(unit -> QuantityText.in(value, unit))
-                .orElse(value);
+    private record Fixed(Map<String, Unit<?>> chosen) implements UnitChoice {
+        @Override
+        public Optional<Unit<?>> preferred(Unit<?> kind) {
+            return Optional.ofNullable(chosen.get(name(kind)));
+        }
     }
 
     /** As a bare number in a unit of the same kind, with its ±, 0 where none is known. */

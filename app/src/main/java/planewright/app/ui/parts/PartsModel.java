@@ -14,6 +14,7 @@ import javax.measure.quantity.Mass;
 import javax.swing.table.AbstractTableModel;
 import planewright.api.journal.JournalReader;
 import planewright.api.journal.Planform;
+import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
@@ -28,6 +29,7 @@ import planewright.app.ui.planform.Lengths;
 import planewright.app.ui.planform.Sight;
 import planewright.shared.mass.Centre;
 import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
 
 /** The mass ledger of the build that is shown as a table, with what was weighed beside what is written. */
 final class PartsModel extends AbstractTableModel {
@@ -138,8 +140,8 @@ final class PartsModel extends AbstractTableModel {
 
     /** What a part is and where, in words. */
     String words(DrawnPart part) {
-        var name = part.part().name()
-                + part.mass().map(mass -> ", " + Amounts.of(mass)).orElse("");
+        var name =
+                part.part().name() + part.mass().map(mass -> ", " + read(mass)).orElse("");
         var place = part.place();
         return part.isPlaced()
                 ? Texts.PART_PLACE.text(
@@ -222,17 +224,17 @@ final class PartsModel extends AbstractTableModel {
     @Override
     public String getValueAt(int row, int column) {
         var part = build.orElseThrow().parts().get(row);
-        return column == WEIGHED ? weighed(part) : column(column).text(part);
+        return column == WEIGHED ? weighed(part) : column(column).text(part, room.units());
     }
 
     @Override
     public void setValueAt(Object typed, int row, int column) {
         var part = build.orElseThrow().parts().get(row);
-        if (typed.equals(column(column).text(part))) {
+        if (typed.equals(column(column).text(part, room.units()))) {
             return;
         }
         try {
-            var changed = column(column).write(part, (String) typed);
+            var changed = column(column).write(part, (String) typed, room.units());
             change(Texts.PART_EDIT.text(changed.name()), parts -> replaced(parts, row, changed));
         } catch (QuantityProblem | IllegalArgumentException wrong) {
             room.say(wrong.getLocalizedMessage());
@@ -242,7 +244,7 @@ final class PartsModel extends AbstractTableModel {
     /** What is wrong with a text for a cell; empty where nothing is. */
     String problem(String typed, int row, int column) {
         try {
-            var written = column(column).write(build.orElseThrow().parts().get(row), typed);
+            var written = column(column).write(build.orElseThrow().parts().get(row), typed, room.units());
             return isTaken(written.name(), row) ? Texts.PART_TAKEN.text(written.name()) : "";
         } catch (QuantityProblem | IllegalArgumentException wrong) {
             return wrong.getLocalizedMessage();
@@ -303,8 +305,19 @@ final class PartsModel extends AbstractTableModel {
         long unknown = drawn.stream().filter(part -> part.mass().isEmpty()).count();
         return drawn.isEmpty()
                 ? Texts.NO_PARTS.text()
-                : Texts.PARTS_SUM.text(drawn.size(), String.format("%.1f", grams))
+                : Texts.PARTS_SUM.text(drawn.size(), sum(grams))
                         + (unknown == 0 ? "" : " · " + Texts.PARTS_UNKNOWN.text(unknown));
+    }
+
+    private String sum(double grams) {
+        return QuantityText.result(
+                Measured.of(grams, Units.GRAM),
+                room.units().shown(Units.GRAM),
+                Locale.getDefault(Locale.Category.FORMAT));
+    }
+
+    private String read(Measured<?> value) {
+        return Amounts.of(room.units().measured(value));
     }
 
     private DrawnPart drawn(int row) {
@@ -324,7 +337,7 @@ final class PartsModel extends AbstractTableModel {
 
     private String weighed(PartRecord part) {
         return weighing(part)
-                .map(dated -> Amounts.of(dated.what().value()) + " · "
+                .map(dated -> read(dated.what().value()) + " · "
                         + Times.date(dated.entry().at().toLocalDate()))
                 .orElseGet(() -> part.carried() ? Texts.CARRIED_MASS.text() : "");
     }

@@ -20,6 +20,7 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.UnitsMenu;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -65,11 +66,12 @@ public final class PartsPage extends JPanel {
     }
 
     private JPanel bar() {
-        var bar = new JPanel(new MigLayout("insets 0", "[][][grow,right]"));
+        var bar = new JPanel(new MigLayout("insets 0", "[][][][grow,right]"));
         var more = Buttons.with(Icons.ADD, Buttons.of("add-part", Texts.ADD_PART.text(), this::addPart));
         var fewer = Buttons.with(Icons.REMOVE, Buttons.of("remove-part", Texts.REMOVE.text(), this::removePart));
         bar.add(more);
         bar.add(fewer);
+        bar.add(UnitsMenu.button(room, "parts-units"));
         ContextMenu.on(table, more, fewer);
         sum.setName("parts-sum");
         bar.add(sum);

@@ -11,7 +11,7 @@ import planewright.app.ui.common.ShownUnits;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 
-/** Numbers of a shape as people read and type them: lengths in the unit of their choice, angles in degrees, shares in percent. */
+/** Numbers of a shape as people read and type them: lengths and areas in the unit of their choice, angles in degrees, shares in percent. */
 public final class Lengths {
     /** Hundredths of what is usual; inches and metres are larger. */
     private static final double DIGITS = 100;
@@ -91,6 +91,13 @@ public final class Lengths {
                 .measured()
                 .asType(Dimensionless.class)
                 .in(Units.NUMBER);
+    }
+
+    /** An area of square metres. */
+    String area(double squareMetres) {
+        return Amounts.of(rounded(
+                Measured.of(squareMetres, Units.SQUARE_METRE),
+                units.preferred(Units.SQUARE_DECIMETRE).orElse(Units.SQUARE_DECIMETRE)));
     }
 
     /** The unit of lengths that is shown. */

@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
@@ -25,9 +26,14 @@ final class PlanformFigures extends JPanel {
     private static final String UNKNOWN = "–";
 
     private final transient Lengths lengths;
+    private final JButton units;
 
-    PlanformFigures(Lengths lengths) {
+    /**
+     * @param units offers those in which they are shown
+     */
+    PlanformFigures(Lengths lengths, JButton units) {
         super(new Wrapping(18, 6));
+        this.units = units;
         this.lengths = lengths;
         setName("planform-figures");
         setOpaque(false);
@@ -42,7 +48,7 @@ final class PlanformFigures extends JPanel {
     void show(Planform shape, Optional<BalanceBand> band, boolean settled) {
         var figures = new ArrayList<JPanel>();
         wing(shape).ifPresent(wing -> {
-            figures.add(figure(Texts.PLANFORM_AREA, area(wing.area()), true));
+            figures.add(figure(Texts.PLANFORM_AREA, lengths.area(wing.area()), true));
             figures.add(figure(Texts.PLANFORM_SPAN, lengths.shown(wing.span()), true));
             figures.add(figure(Texts.PLANFORM_ASPECT, tenths(wing.aspectRatio()), true));
             figures.add(figure(Texts.PLANFORM_MEAN_CHORD, lengths.shown(wing.meanChord()), true));
@@ -73,6 +79,7 @@ final class PlanformFigures extends JPanel {
     private void put(List<JPanel> figures) {
         removeAll();
         figures.forEach(this::add);
+        add(units);
         revalidate();
         repaint();
     }
@@ -94,10 +101,6 @@ final class PlanformFigures extends JPanel {
         panel.add(Look.sized(number, 1.1, Font.BOLD));
         panel.add(Look.sized(Look.quiet(label.text()), 0.88, Font.PLAIN));
         return panel;
-    }
-
-    private static String area(double squareMetres) {
-        return Amounts.of(Measured.of(Math.rint(squareMetres * 1e4) / 100, Units.SQUARE_DECIMETRE));
     }
 
     private static String tenths(double number) {

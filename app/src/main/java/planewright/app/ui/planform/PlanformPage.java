@@ -25,6 +25,7 @@ import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.UnitsMenu;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -75,7 +76,7 @@ public final class PlanformPage extends JPanel {
         tables = new ShapeTables(draft, lengths);
         live = new LiveBalance(room.background(), this::answered, room::failed);
         view = new PlanformView(draft, new HandleWords(lengths));
-        figures = new PlanformFigures(lengths);
+        figures = new PlanformFigures(lengths, UnitsMenu.button(room, "planform-units"));
         surfaces = new ShapeTable(
                 room,
                 draft,
