@@ -183,8 +183,8 @@ public record Relation(List<Dot> dots, Law law, Optional<Trend> trend, Optional<
             var a = y + " = " + figures(found.factor(), reader);
             var slope = figures(Math.abs(found.slope()), reader);
             return law == Law.POWER
-                    ? a + "·[" + x + "]^" + (found.slope() < 0 ? "−" : "") + slope
-                    : a + (found.slope() < 0 ? " − " : " + ") + slope + "·" + x;
+                    ? a + "·[" + x + "]^" + (found.slope() < 0 ? "-" : "") + slope
+                    : a + (found.slope() < 0 ? " - " : " + ") + slope + "·" + x;
         });
     }
 

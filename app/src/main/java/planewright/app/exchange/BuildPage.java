@@ -122,10 +122,14 @@ final class BuildPage {
                         .toList());
         entry.joints().forEach(joint -> page.line("p", "", joint(joint)));
         entry.flights()
-                .forEach(flight -> page.line("p", "", ExchangeWords.say("Flight: {0}", EntryWords.flight(flight))));
+                .forEach(flight -> page.line(
+                        "p", "", ExchangeWords.say("Flight: {0}", EntryWords.flight(flight, ExchangeWords::quantity))));
         entry.repairs()
-                .forEach(repair -> page.line("p", "", ExchangeWords.say("Repair: {0}", EntryWords.repair(repair))));
-        entry.tasks().forEach(task -> page.line("p", "", ExchangeWords.say("Done: {0}", EntryWords.task(task))));
+                .forEach(repair -> page.line(
+                        "p", "", ExchangeWords.say("Repair: {0}", EntryWords.repair(repair, ExchangeWords::quantity))));
+        entry.tasks()
+                .forEach(task -> page.line(
+                        "p", "", ExchangeWords.say("Done: {0}", EntryWords.task(task, ExchangeWords::quantity))));
         entry.keptResult()
                 .ifPresent(kept -> page.line(
                         "p",

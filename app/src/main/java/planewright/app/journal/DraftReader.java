@@ -182,7 +182,7 @@ final class DraftReader {
         if (typed.isBlank()) {
             return Optional.empty();
         }
-        if (EntryDraft.shown(kept).equals(typed)) {
+        if (stands(kept.map(Written::of), typed)) {
             return kept;
         }
         try {
@@ -196,7 +196,7 @@ final class DraftReader {
     /** What was typed, or what stood there before where that shows the same text. */
     private Optional<Written> quantity(
             String path, String name, String typed, Unit<?> otherwise, Optional<Written> kept) {
-        if (kept.isPresent() && kept.get().text().equals(typed)) {
+        if (stands(kept, typed)) {
             return kept;
         }
         if (typed.isBlank()) {
@@ -209,6 +209,12 @@ final class DraftReader {
             problems.put(path, of(name, problem.getLocalizedMessage()));
             return Optional.empty();
         }
+    }
+
+    /** Whether a text is what is shown of a quantity, here or where a draft was begun. */
+    static boolean stands(Optional<Written> kept, String typed) {
+        return kept.filter(each -> Said.text(each).equals(typed) || each.text().equals(typed))
+                .isPresent();
     }
 
     private Optional<LocalDateTime> time(String path, String typed) {

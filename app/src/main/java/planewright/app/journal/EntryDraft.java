@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import planewright.api.journal.Entry;
 import planewright.api.quantity.Measured;
-import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.Written;
 
 /**
  * An entry while somebody writes it: everything as typed, right or wrong, so that nothing typed is lost.
@@ -97,8 +97,7 @@ public record EntryDraft(
                 String.join("\n\n", entry.text()),
                 String.join(", ", entry.tags()),
                 entry.measurements().stream()
-                        .map(each -> new Measuring(
-                                each.id(), each.name(), each.quantity().text(), each.method()))
+                        .map(each -> new Measuring(each.id(), each.name(), Said.text(each.quantity()), each.method()))
                         .toList(),
                 entry.joints().stream()
                         .map(each -> new Joining(
@@ -110,7 +109,7 @@ public record EntryDraft(
                                 each.fullyCured().map(EntryDraft::shown).orElse("")))
                         .toList(),
                 entry.setUp().stream()
-                        .map(each -> new Setting(each.name(), each.quantity().text()))
+                        .map(each -> new Setting(each.name(), Said.text(each.quantity())))
                         .toList(),
                 entry.pictures(),
                 entry.flights().stream()
@@ -156,7 +155,7 @@ public record EntryDraft(
     }
 
     static String shown(Optional<? extends Measured<?>> value) {
-        return value.map(QuantityText::show).orElse("");
+        return value.map(each -> Said.text(Written.of(each))).orElse("");
     }
 
     static String shown(LocalDateTime time) {

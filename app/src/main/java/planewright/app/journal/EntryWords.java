@@ -1,6 +1,6 @@
 package planewright.app.journal;
 
-import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import planewright.api.quantity.Measured;
@@ -18,27 +18,38 @@ public final class EntryWords {
 
     /** How long, in what weather, how it went. */
     public static String flight(FlightRecord flight) {
-        return line(shown(flight.duration()), flight.conditions(), flight.behaviour());
+        return flight(flight, QuantityText::show);
+    }
+
+    /** The same with its quantities as somebody reads them. */
+    public static String flight(FlightRecord flight, Function<Measured<?>, String> read) {
+        return line(flight.duration().map(read).orElse(""), flight.conditions(), flight.behaviour());
     }
 
     /** What broke, why, how it was mended and what that weighs. */
     public static String repair(RepairRecord repair) {
+        return repair(repair, QuantityText::show);
+    }
+
+    /** The same with its quantities as somebody reads them. */
+    public static String repair(RepairRecord repair, Function<Measured<?>, String> read) {
         return line(
                 repair.broke(),
                 repair.cause(),
                 repair.mended(),
                 repair.massAdded()
-                        .map(mass -> (mass.in(Units.GRAM) > 0 ? "+" : "") + QuantityText.show(mass))
+                        .map(mass -> (mass.in(Units.GRAM) > 0 ? "+" : "") + read.apply(mass))
                         .orElse(""));
     }
 
     /** What was done and how long it took. */
     public static String task(TaskRecord task) {
-        return line(task.name(), shown(task.handsOn()));
+        return task(task, QuantityText::show);
     }
 
-    private static String shown(Optional<? extends Measured<?>> value) {
-        return value.map(QuantityText::show).orElse("");
+    /** The same with its quantities as somebody reads them. */
+    public static String task(TaskRecord task, Function<Measured<?>, String> read) {
+        return line(task.name(), task.handsOn().map(read).orElse(""));
     }
 
     private static String line(String... parts) {

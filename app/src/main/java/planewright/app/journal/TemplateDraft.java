@@ -101,7 +101,7 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
     /** A set-up of these values. */
     public static Valued valued(List<SetUpRecord> values) {
         return new Valued(values.stream()
-                .map(each -> new EntryDraft.Setting(each.name(), each.quantity().text()))
+                .map(each -> new EntryDraft.Setting(each.name(), Said.text(each.quantity())))
                 .toList());
     }
 
@@ -120,7 +120,7 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
             problems.put(
                     NAME, Said.say("template '{0}' is in the journal already; accepted: another name", name.strip()));
         }
-        var read = read(problems);
+        var read = read(before, problems);
         return problems.isEmpty()
                 ? new Checked(
                         read.map(content -> before.withName(name.strip())
@@ -131,7 +131,7 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
                 : new Checked(Optional.empty(), problems);
     }
 
-    private Optional<TemplateContent> read(Map<String, String> problems) {
+    private Optional<TemplateContent> read(TemplateRecord before, Map<String, String> problems) {
         if (content instanceof Outlined outlined) {
             return Optional.of(new TemplateContent.Outline(outlined.hash()));
         }
@@ -150,7 +150,7 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
         var rows = ((Valued) content).values();
         for (int i = 0; i < rows.size(); i++) {
             if (!rows.get(i).isBlank()) {
-                setting(rows.get(i), VALUES + "[" + i + "]", problems).ifPresent(values::add);
+                setting(before, rows.get(i), VALUES + "[" + i + "]", problems).ifPresent(values::add);
             }
         }
         return some(VALUES, Said.say("a set-up has no value; accepted: 1 or more"), values, problems)
@@ -192,10 +192,19 @@ public record TemplateDraft(String name, String notes, String tags, Content cont
         }
     }
 
-    private static Optional<SetUpRecord> setting(EntryDraft.Setting typed, String path, Map<String, String> problems) {
+    /** What was typed, or what stood there before where that shows the same text. */
+    private static Optional<SetUpRecord> setting(
+            TemplateRecord before, EntryDraft.Setting typed, String path, Map<String, String> problems) {
         if (typed.name().isBlank()) {
             problems.put(path + ".name", Said.say("a value has no name; accepted: such as 'elevon, low rate'"));
             return Optional.empty();
+        }
+        var kept = before.values().stream()
+                .filter(each -> each.name().equals(typed.name()))
+                .filter(each -> DraftReader.stands(Optional.of(each.quantity()), typed.quantity()))
+                .findFirst();
+        if (kept.isPresent()) {
+            return kept;
         }
         try {
             return Optional.of(new SetUpRecord(typed.name(), QuantityText.parse(typed.quantity(), Units.NUMBER)));

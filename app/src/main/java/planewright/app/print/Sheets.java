@@ -158,10 +158,14 @@ public final class Sheets {
         }
         entry.joints().forEach(joint -> blocks.add(new Sheet.Remark(PrintWords.say("joint"), joint(joint))));
         entry.flights()
-                .forEach(flight -> blocks.add(new Sheet.Remark(PrintWords.say("flight"), EntryWords.flight(flight))));
+                .forEach(flight -> blocks.add(
+                        new Sheet.Remark(PrintWords.say("flight"), EntryWords.flight(flight, PrintWords::quantity))));
         entry.repairs()
-                .forEach(repair -> blocks.add(new Sheet.Remark(PrintWords.say("repair"), EntryWords.repair(repair))));
-        entry.tasks().forEach(task -> blocks.add(new Sheet.Remark(PrintWords.say("done"), EntryWords.task(task))));
+                .forEach(repair -> blocks.add(
+                        new Sheet.Remark(PrintWords.say("repair"), EntryWords.repair(repair, PrintWords::quantity))));
+        entry.tasks()
+                .forEach(task -> blocks.add(
+                        new Sheet.Remark(PrintWords.say("done"), EntryWords.task(task, PrintWords::quantity))));
         entry.keptResult().ifPresent(kept -> {
             KeptFigures.drawings(kept.results()).forEach(drawing -> blocks.add(new Sheet.DrawingBlock(drawing)));
             KeptFigures.charts(kept.results()).forEach(chart -> blocks.add(new Sheet.ChartBlock(chart)));

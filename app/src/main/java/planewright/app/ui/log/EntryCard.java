@@ -10,6 +10,7 @@ import java.util.StringJoiner;
 import java.util.stream.Stream;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import planewright.api.quantity.Measured;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.EntryWords;
@@ -67,9 +68,7 @@ final class EntryCard extends Card {
         told = told();
         addFacts();
         entry.joints().forEach(joint -> add(Words.of(joint(joint))));
-        entry.flights().forEach(each -> add(Words.of(Texts.FLIGHT.text(EntryWords.flight(each)))));
-        entry.repairs().forEach(each -> add(Words.of(Texts.REPAIR.text(EntryWords.repair(each)))));
-        entry.tasks().forEach(each -> add(Words.of(Texts.TASK.text(EntryWords.task(each)))));
+        deeds().forEach(each -> add(Words.of(each)));
         if (!entry.pictures().isEmpty()) {
             add(pictures(entry.pictures()));
         }
@@ -134,14 +133,29 @@ final class EntryCard extends Card {
                 .toList();
     }
 
-    /** What the chips say in the units that the builder prefers now, and the joints of the time they have left. */
+    /** What the chips and lines say in the units that the builder prefers now, and the joints of the time they have left. */
     private List<String> told() {
         return Stream.of(
                         Reading.of(List.of(entry)).stream().map(each -> MeasurementChip.text(room, each)),
                         setUp().stream(),
+                        deeds().stream(),
                         entry.joints().stream().map(this::joint))
                 .flatMap(each -> each)
                 .toList();
+    }
+
+    /** What was flown, mended and done. */
+    private List<String> deeds() {
+        return Stream.of(
+                        entry.flights().stream().map(each -> Texts.FLIGHT.text(EntryWords.flight(each, this::read))),
+                        entry.repairs().stream().map(each -> Texts.REPAIR.text(EntryWords.repair(each, this::read))),
+                        entry.tasks().stream().map(each -> Texts.TASK.text(EntryWords.task(each, this::read))))
+                .flatMap(each -> each)
+                .toList();
+    }
+
+    private String read(Measured<?> value) {
+        return Amounts.of(room.units().measured(value));
     }
 
     private String joint(JointRecord joint) {

@@ -8,6 +8,7 @@ import java.util.List;
 import planewright.app.journal.Edit;
 import planewright.app.journal.MeasurementRecord;
 import planewright.app.journal.Reading;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.RowsModel;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Workroom;
@@ -65,7 +66,7 @@ final class MeasurementsModel extends RowsModel<Reading> {
         return switch (column) {
             case WHEN -> DATE.format(line.entry().at());
             case NAME -> line.measurement().name();
-            case VALUE -> room.units().written(line.measurement().quantity()).text();
+            case VALUE -> Amounts.of(room.units().written(line.measurement().quantity()));
             default -> line.measurement().method();
         };
     }

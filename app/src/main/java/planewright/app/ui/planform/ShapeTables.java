@@ -93,7 +93,7 @@ final class ShapeTables {
                                         Lengths.radians((String) typed),
                                         -STEEPEST,
                                         STEEPEST,
-                                        "−180° … 180°")))),
+                                        "-180° … 180°")))),
                 ShapeColumn.of(
                         Texts.PLANFORM_TWIST.text(),
                         row -> row == 0 ? "" : Lengths.angle(station(row).twist()),
@@ -105,7 +105,7 @@ final class ShapeTables {
                                         Lengths.radians((String) typed),
                                         -MOST_TWIST,
                                         MOST_TWIST,
-                                        "−30° … 30°")))));
+                                        "-30° … 30°")))));
     }
 
     List<ShapeColumn> ofControls() {

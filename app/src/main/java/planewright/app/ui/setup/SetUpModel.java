@@ -8,6 +8,7 @@ import planewright.app.journal.CarryOver;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.SetUpNow;
 import planewright.app.journal.SetUpNow.Value;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.RowsModel;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
@@ -77,7 +78,7 @@ final class SetUpModel extends RowsModel<Value> {
         var now = value.now();
         return switch (column) {
             case NAME -> value.name();
-            case VALUE -> room.units().written(now.what().quantity()).text();
+            case VALUE -> Amounts.of(room.units().written(now.what().quantity()));
             case SINCE -> at(now.entry());
             default -> from(now.entry());
         };

@@ -18,6 +18,7 @@ import planewright.api.quantity.Units;
 import planewright.app.figure.History;
 import planewright.app.journal.SetUpNow.Value;
 import planewright.app.print.SetUpSheet;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
@@ -180,7 +181,7 @@ public final class SetUpPage extends JPanel {
         var rows = value.sets().stream()
                 .map(set -> new Object[] {
                     SetUpModel.at(set.entry()),
-                    room.units().written(set.what().quantity()).text(),
+                    Amounts.of(room.units().written(set.what().quantity())),
                     SetUpModel.from(set.entry())
                 })
                 .toArray(Object[][]::new);
