@@ -16,6 +16,7 @@ import planewright.app.journal.EntryRecord;
 import planewright.app.journal.EntryWords;
 import planewright.app.store.JsonFiles;
 import planewright.app.store.RecordFiles;
+import planewright.shared.quantity.UnitChoice;
 
 @Command(name = "show", description = "Show all builds, or a build with its log, or an entry.")
 final class ShowCommand implements Callable<Integer> {
@@ -62,7 +63,7 @@ final class ShowCommand implements Callable<Integer> {
         }
         var first = Desk.build(program, build.get());
         var second = Desk.build(program, other);
-        var compared = Comparison.of(program.journal(), first, second);
+        var compared = Comparison.of(program.journal(), first, second, UnitChoice.NONE);
         if (common.json()) {
             var array = JsonFiles.object();
             var rows = array.putArray("compared");

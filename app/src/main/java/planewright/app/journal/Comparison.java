@@ -16,6 +16,7 @@ import javax.measure.Unit;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
 import planewright.shared.quantity.Written;
 
 /** Two builds side by side: what they are, fly with, weigh and measured last, by the names that both give to it. */
@@ -74,22 +75,26 @@ public final class Comparison {
         }
     }
 
-    /** All that the two say. Reads both logs. */
-    public static List<Row> of(OpenJournal journal, BuildRecord first, BuildRecord second) {
+    /**
+     * All that the two say. Reads both logs.
+     *
+     * @param units in which it is told
+     */
+    public static List<Row> of(OpenJournal journal, BuildRecord first, BuildRecord second, UnitChoice units) {
         var rows = new ArrayList<Row>();
-        rows.addAll(facts(journal, first, second));
-        rows.addAll(rows(What.SETTING, settings(journal, first), settings(journal, second)));
-        rows.addAll(rows(What.PART, parts(journal, first), parts(journal, second)));
-        rows.addAll(rows(What.MEASUREMENT, measurements(journal, first), measurements(journal, second)));
+        rows.addAll(facts(journal, first, second, units));
+        rows.addAll(rows(What.SETTING, settings(journal, first, units), settings(journal, second, units)));
+        rows.addAll(rows(What.PART, parts(journal, first, units), parts(journal, second, units)));
+        rows.addAll(rows(What.MEASUREMENT, measurements(journal, first, units), measurements(journal, second, units)));
         return rows;
     }
 
-    private static List<Row> facts(OpenJournal journal, BuildRecord first, BuildRecord second) {
+    private static List<Row> facts(OpenJournal journal, BuildRecord first, BuildRecord second, UnitChoice units) {
         var rows = new ArrayList<Row>();
         rows.add(words("layout", first.layout(), second.layout()));
         rows.add(words("life", first.life().word(), second.life().word()));
         rows.add(begun(first.begun(), second.begun()));
-        rows.addAll(rows(What.FACT, facts(journal, first), facts(journal, second)));
+        rows.addAll(rows(What.FACT, facts(journal, first, units), facts(journal, second, units)));
         return rows;
     }
 
@@ -120,14 +125,14 @@ public final class Comparison {
         return Said.say("same");
     }
 
-    private static Map<String, Named> facts(OpenJournal journal, BuildRecord build) {
+    private static Map<String, Named> facts(OpenJournal journal, BuildRecord build, UnitChoice units) {
         var named = new LinkedHashMap<String, Named>();
         BuildFacts.of(journal, build)
                 .forEach(fact -> put(
                         named,
                         plural(fact.label()),
-                        fact.value(),
-                        new Side(shown(fact.value()), fact.standing() == BuildFacts.Standing.CARRIED)));
+                        units.measured(fact.value()),
+                        fact.standing() == BuildFacts.Standing.CARRIED));
         return named;
     }
 
@@ -147,27 +152,27 @@ public final class Comparison {
     /** A value under the name that the builder writes. */
     private record Named(String name, Measured<?> value, Side side) {}
 
-    private static Map<String, Named> settings(OpenJournal journal, BuildRecord build) {
+    private static Map<String, Named> settings(OpenJournal journal, BuildRecord build, UnitChoice units) {
         var named = new LinkedHashMap<String, Named>();
         for (var entry : journal.log(build.id())) {
-            entry.setUp().forEach(each -> put(named, each.name(), each.quantity(), entry));
+            entry.setUp().forEach(each -> put(named, each.name(), units.written(each.quantity()), entry));
         }
         return named;
     }
 
     /** A weighing of a part goes before what its ledger says. */
-    private static Map<String, Named> parts(OpenJournal journal, BuildRecord build) {
+    private static Map<String, Named> parts(OpenJournal journal, BuildRecord build, UnitChoice units) {
         var named = new LinkedHashMap<String, Named>();
         for (var part : build.parts()) {
             var weighed = Weighings.weighed(journal, build.id(), part);
             weighed.or(part::mass)
-                    .ifPresent(mass ->
-                            put(named, part.name(), mass, new Side(shown(mass), part.carried() && weighed.isEmpty())));
+                    .ifPresent(
+                            mass -> put(named, part.name(), units.measured(mass), part.carried() && weighed.isEmpty()));
         }
         return named;
     }
 
-    private static Map<String, Named> measurements(OpenJournal journal, BuildRecord build) {
+    private static Map<String, Named> measurements(OpenJournal journal, BuildRecord build, UnitChoice units) {
         var parts = build.parts().stream()
                 .map(part -> part.name().toLowerCase(Locale.ROOT))
                 .toList();
@@ -175,7 +180,7 @@ public final class Comparison {
         for (var entry : journal.log(build.id())) {
             entry.measurements().stream()
                     .filter(each -> !parts.contains(each.name().toLowerCase(Locale.ROOT)))
-                    .forEach(each -> put(named, each.name(), each.quantity(), entry));
+                    .forEach(each -> put(named, each.name(), units.written(each.quantity()), entry));
         }
         return named;
     }
@@ -183,6 +188,10 @@ public final class Comparison {
     private static void put(Map<String, Named> named, String name, Written quantity, EntryRecord entry) {
         var text = quantity.text(Locale.getDefault(Locale.Category.FORMAT));
         put(named, name, quantity.measured(), new Side(text, Carried.isIn(entry)));
+    }
+
+    private static void put(Map<String, Named> named, String name, Measured<?> value, boolean carried) {
+        put(named, name, value, new Side(shown(value), carried));
     }
 
     private static void put(Map<String, Named> named, String name, Measured<?> value, Side side) {

@@ -6,6 +6,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -18,6 +19,7 @@ import planewright.app.journal.Comparison.Side;
 import planewright.app.journal.Comparison.What;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
 
 /** Two builds side by side. */
 class ComparisonTest {
@@ -43,9 +45,21 @@ class ComparisonTest {
         Locale.setDefault(Locale.Category.FORMAT, before);
     }
 
+    /** NIST Special Publication 811 (2008), appendix B: an inch is 25.4 mm, so all lengths can be told in inches. */
+    @Test
+    void allIsToldInTheUnitsThatArePreferred() {
+        UnitChoice inches = kind -> Units.alike(kind, Units.INCH)
+                ? Optional.of(Units.INCH)
+                : Units.alike(kind, Units.OUNCE) ? Optional.of(Units.OUNCE) : Optional.empty();
+        var texts = Comparison.of(journal, old, young, inches).stream()
+                .flatMap(row -> Stream.of(row.first().text(), row.second().text(), row.difference()))
+                .toList();
+        assertThat(texts).anyMatch(text -> text.contains(" oz")).noneMatch(text -> text.matches(".* (g|mm)\\b.*"));
+    }
+
     @Test
     void theSecondLessTheFirstInTheUnitOfTheFirst() {
-        var rows = Comparison.of(journal, old, young);
+        var rows = Comparison.of(journal, old, young, UnitChoice.NONE);
         // NIST SP 811, B.8: 1 lb is 453.59237 g and 1 in is 25.4 mm, so 2.5 lb are 1133.980925 g and 8 in are 203.2 mm;
         // independent uncertainties add as their squares (JCGM 100:2008, 5.1.2): 3 and 4 give 5
         assertThat(row(rows, What.MEASUREMENT, "all-up mass").difference()).isEqualTo("+134 g ± 5 g  (+13.4 %)");
@@ -56,7 +70,7 @@ class ComparisonTest {
 
     @Test
     void aWeighingGoesBeforeTheLedgerAndWhatOneSideLacksStaysEmpty() {
-        var rows = Comparison.of(journal, old, young);
+        var rows = Comparison.of(journal, old, young, UnitChoice.NONE);
         assertThat(row(rows, What.PART, "fin"))
                 .isEqualTo(
                         new Row(What.PART, "fin", new Side("30 g", false), new Side("31 g", false), "+1 g  (+3.3 %)"));
@@ -67,35 +81,37 @@ class ComparisonTest {
                 .filteredOn(row -> row.what() == What.MEASUREMENT)
                 .extracting(Row::name)
                 .doesNotContain("fin");
-        assertThat(Comparison.of(journal, old, old)).allMatch(Row::isAlike);
+        assertThat(Comparison.of(journal, old, old, UnitChoice.NONE)).allMatch(Row::isAlike);
     }
 
     @Test
     void whatIsTheSameDaysAndCountsAreToldInWords() {
-        var rows = Comparison.of(journal, old, young);
+        var rows = Comparison.of(journal, old, young, UnitChoice.NONE);
         // one entry against two, all in one evening
         assertThat(row(rows, What.FACT, "entries").difference()).isEqualTo("1 more");
         assertThat(row(rows, What.FACT, "days at work").difference()).isEqualTo("same");
-        assertThat(row(Comparison.of(journal, young, old), What.FACT, "entries").difference())
+        assertThat(row(Comparison.of(journal, young, old, UnitChoice.NONE), What.FACT, "entries")
+                        .difference())
                 .isEqualTo("1 fewer");
         assertThat(row(rows, What.FACT, "begun").difference()).isEqualTo("same");
         // 29 August to 9 October: two days of August, 30 of September, nine of October
         var earlier = BuildRecord.begin("Grey heron", LocalDate.of(2026, 8, 29));
         var later = BuildRecord.begin("Red crane", LocalDate.of(2026, 10, 9));
-        assertThat(row(Comparison.of(journal, earlier, later), What.FACT, "begun"))
+        assertThat(row(Comparison.of(journal, earlier, later, UnitChoice.NONE), What.FACT, "begun"))
                 .isEqualTo(new Row(
                         What.FACT,
                         "begun",
                         new Side("Aug 29, 2026", false),
                         new Side("Oct 9, 2026", false),
                         "41 days later"));
-        assertThat(row(Comparison.of(journal, later, earlier), What.FACT, "begun")
+        assertThat(row(Comparison.of(journal, later, earlier, UnitChoice.NONE), What.FACT, "begun")
                         .difference())
                 .isEqualTo("41 days earlier");
         // NIST SP 811, B.8: 1 in is 25.4 mm; 1000 g and 1000.3 g differ by less than what a share of one decimal shows
         var inMillimetres = entry(old, "all-up mass", "1000 g", "balance point", "203.2 mm");
         var inInches = entry(young, "all-up mass", "1000.3 g", "balance point", "8 in");
-        var alike = Comparison.of(Bench.inMemory(List.of(old, young), List.of(inMillimetres, inInches)), old, young);
+        var alike = Comparison.of(
+                Bench.inMemory(List.of(old, young), List.of(inMillimetres, inInches)), old, young, UnitChoice.NONE);
         assertThat(row(alike, What.SETTING, "balance point").difference()).isEqualTo("same");
         assertThat(row(alike, What.MEASUREMENT, "all-up mass").difference()).isEqualTo("+0.3 g");
     }
@@ -108,7 +124,7 @@ class ComparisonTest {
                 List.of(
                         entry(begun, "span", "900 mm", "balance point", "8 in").withTags(List.of(CarryOver.TAG)),
                         entry(begun, "fin", "31 g", "elevon up", "12°")));
-        var rows = Comparison.of(journal, old, begun);
+        var rows = Comparison.of(journal, old, begun, UnitChoice.NONE);
         assertThat(row(rows, What.SETTING, "balance point").second().words()).isEqualTo("8 in, carried over");
         assertThat(row(rows, What.SETTING, "elevon up").second().words()).isEqualTo("12°");
         assertThat(row(rows, What.PART, "hatch").second().words()).isEqualTo("12 g, carried over");

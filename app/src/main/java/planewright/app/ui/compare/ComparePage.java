@@ -128,7 +128,8 @@ public final class ComparePage extends JPanel {
             Words.show(nothing, Texts.BESIDE_HINT.text());
             return;
         }
-        questions.ask(() -> Comparison.of(room.journal(), one, other), rows -> {
+        var units = room.units().asNow();
+        questions.ask(() -> Comparison.of(room.journal(), one, other, units), rows -> {
             all = rows;
             model.name(one.name(), other.name());
             narrow();

@@ -25,6 +25,7 @@ import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.shared.material.Cautions;
+import planewright.shared.quantity.UnitChoice;
 
 /** A template with what it says, where it came from and what has flown with it. */
 final class TemplateCard extends Card {
@@ -34,12 +35,14 @@ final class TemplateCard extends Card {
     /**
      * @param drawing of an outline, once it has been read
      * @param named the name of another template by its id
+     * @param units in which its values are read
      * @param actions what can be done with it
      */
     TemplateCard(
             TemplateRecord template,
             Optional<Drawing> drawing,
             Function<String, Optional<String>> named,
+            UnitChoice units,
             JPanel actions) {
         super(new Beside(14, 0));
         setName("template-" + template.name());
@@ -55,7 +58,7 @@ final class TemplateCard extends Card {
         template.notes().forEach(note -> words.add(Words.of(note)));
         if (!template.values().isEmpty()) {
             words.add(Words.of(template.values().stream()
-                    .map(each -> each.name() + " " + Amounts.of(each.quantity()))
+                    .map(each -> each.name() + " " + Amounts.of(units.written(each.quantity())))
                     .collect(Collectors.joining("  ·  "))));
         }
         for (int i = 0; i < template.steps().size(); i++) {

@@ -204,7 +204,7 @@ public final class TemplatesPage extends JPanel {
                 "remove-template",
                 Texts.REMOVE.text(),
                 () -> room.edit(Edit.remove(Texts.TEMPLATE_REMOVED.text(template.name()), template), () -> {})));
-        return new TemplateCard(template, drawing, this::nameOf, actions);
+        return new TemplateCard(template, drawing, this::nameOf, room.units(), actions);
     }
 
     private Optional<String> nameOf(String id) {
