@@ -17,8 +17,8 @@ final class CutOff {
     private CutOff() {}
 
     /**
-     * Words that are shortened where the pointer does not tell the rest, on a button whether or not it does; controls and labels that
-     * lie partly beside what holds them; parts of a page that lie on each other.
+     * Words that are shortened where the pointer does not tell the rest, on a button and in an answer whether or not it does;
+     * controls and labels that lie partly beside what holds them; parts of a page that lie on each other.
      */
     static Optional<String> look(JComponent component) {
         if (component instanceof JPanel panel && panel.isOptimizedDrawingEnabled()) {
@@ -31,7 +31,10 @@ final class CutOff {
             return Optional.empty();
         }
         int wanted = component.getPreferredSize().width - 1;
-        if (component.getWidth() < wanted && (component instanceof JButton || component.getToolTipText() == null)) {
+        boolean whole = component instanceof JButton
+                || component.getToolTipText() == null
+                || String.valueOf(component.getName()).startsWith("value-");
+        if (component.getWidth() < wanted && whole) {
             return Optional.of(told(component, "'" + words + "' has " + component.getWidth() + " px of " + wanted));
         }
         return outside(component).map(where -> told(component, "'" + words + "' has " + where));

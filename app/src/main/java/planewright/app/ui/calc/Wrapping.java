@@ -5,10 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
-/** Where the text of a cell may break: between words, of a quantity only before its ±. */
+/** Where the text of a cell may break: between words; of a quantity before its ±, of a range before its end, of a moment before its hour. */
 enum Wrapping {
     WORDS(" "),
-    QUANTITY(" (?=±)");
+    QUANTITY(" (?=±|\\p{L}+ [-−]?\\d|\\d\\d:)");
 
     private final String gap;
 
