@@ -126,7 +126,8 @@ class WritingTest {
             Hands.waitUntil(
                     "the editor gone",
                     () -> Hands.all(JComponent.class).stream().noneMatch(each -> "editor".equals(each.getName())));
-            var saved = Hands.find(PictureTile.class, "of the log", each -> each.isShown() && !isIn(each, "editor"));
+            var saved = Hands.find(
+                    PictureTile.class, "of the log", each -> each.isShown() && "the fin".equals(each.getToolTipText()));
             Hands.press(saved, 5, 5);
             Hands.hasKeyboard("large-picture");
             assertThat(Hands.find(AbstractButton.class, "large-measure").isEnabled())
