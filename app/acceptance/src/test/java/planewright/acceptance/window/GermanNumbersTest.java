@@ -58,7 +58,14 @@ class GermanNumbersTest extends InNewJournal {
                 folder.resolve("user").toString());
         assertThat(told)
                 .containsExactly(
-                        "12,50 g ± 0,5 g", "46,5 g ± 0,5 g", "-32,5 mm", "217,50 mm", "12,50 g ± 0,5 g", "217,50 mm");
+                        "12,50 g ± 0,5 g",
+                        "46,5 g ± 0,5 g",
+                        "-32,5 mm",
+                        "217,50 mm",
+                        "12,50 g ± 0,5 g",
+                        "217,50 mm",
+                        "46,5 g ± 0,5 g",
+                        "217,50 mm");
         assertThat(Files.readString(journal.resolve(file(build)))).isEqualTo(saved);
         try (var opened = JournalFolder.open(journal, user)) {
             var log = opened.journal().log(build);

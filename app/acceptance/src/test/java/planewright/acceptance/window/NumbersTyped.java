@@ -32,6 +32,13 @@ final class NumbersTyped {
             Hands.waitUntil(
                     "the editor closed",
                     () -> Hands.all(Component.class).stream().noneMatch(each -> "editor".equals(each.getName())));
+            Hands.click("start-from");
+            JTable carried = Hands.find(JTable.class, "carried");
+            Hands.waitUntil("what is carried over", () -> carried.getRowCount() > 1);
+            for (int row = 0; row < carried.getRowCount(); row++) {
+                int value = row;
+                System.out.println(Hands.onEventThread(() -> carried.getValueAt(value, 3)));
+            }
         }
         System.exit(0);
     }

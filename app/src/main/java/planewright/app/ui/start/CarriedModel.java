@@ -3,12 +3,16 @@ package planewright.app.ui.start;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.table.AbstractTableModel;
+import planewright.api.quantity.Units;
 import planewright.app.journal.CarryOver;
 import planewright.app.journal.CarryOver.Item;
 import planewright.app.journal.CarryOver.Scaling;
-import planewright.app.journal.CarryOver.What;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
+import planewright.shared.quantity.QuantityProblem;
+import planewright.shared.quantity.QuantityText;
+import planewright.shared.quantity.UnitChoice;
 
 /** What is carried over as a table: each row can be left out, and most values changed. */
 final class CarriedModel extends AbstractTableModel {
@@ -18,7 +22,15 @@ final class CarriedModel extends AbstractTableModel {
     private static final List<Texts> HEADINGS =
             List.of(Texts.CARRY, Texts.CARRY_WHAT, Texts.NAME, Texts.CARRY_VALUE, Texts.CARRY_HOW, Texts.CARRY_FROM);
 
+    private final transient UnitChoice units;
     private transient Optional<CarryOver> shown = Optional.empty();
+
+    /**
+     * @param units in which values are read
+     */
+    CarriedModel(UnitChoice units) {
+        this.units = units;
+    }
 
     /** What was left out or changed stays so where the same things are shown again. */
     void show(CarryOver carried) {
@@ -63,8 +75,7 @@ final class CarriedModel extends AbstractTableModel {
             case WANTED -> item.wanted();
             case 1 -> Terms.of(item.what().word());
             case 2 -> Terms.of(item.name());
-            case VALUE ->
-                item.what() == What.TEMPLATE || item.what() == What.LAYOUT ? Terms.of(item.value()) : item.value();
+            case VALUE -> read(item);
             case 4 ->
                 item.scaling() == Scaling.STAYS || shown.orElseThrow().size() == 1
                         ? ""
@@ -87,6 +98,22 @@ final class CarriedModel extends AbstractTableModel {
     /** What is wrong with a text for a cell; empty where nothing is. */
     String problem(String typed, int row, int column) {
         return column == VALUE ? item(row).withValue(typed).problem() : "";
+    }
+
+    private String read(Item item) {
+        return switch (item.what()) {
+            case TEMPLATE, LAYOUT -> Terms.of(item.value());
+            case DATUM -> item.value();
+            default -> quantity(item.value());
+        };
+    }
+
+    private String quantity(String value) {
+        try {
+            return Amounts.of(units.written(QuantityText.parse(value, Units.NUMBER)));
+        } catch (QuantityProblem none) {
+            return value;
+        }
     }
 
     private Item item(int row) {

@@ -57,8 +57,8 @@ public final class StartPage extends JPanel {
     private final JTextArea proof = Words.quiet("");
     private final JTextArea hint = Words.quiet(Texts.CARRY_NOTHING.text());
     private final JTextArea problem = Words.problem();
-    private final CarriedModel model = new CarriedModel();
-    private final JTable table = new SteadyTable(model);
+    private final CarriedModel model;
+    private final JTable table;
     private final Timer rest = new Timer(REST_MILLIS, event -> takeStock());
     private final transient Map<String, JCheckBox> boxes = new LinkedHashMap<>();
     private boolean filling;
@@ -78,6 +78,8 @@ public final class StartPage extends JPanel {
     public StartPage(Workroom room, Runnable leave) {
         super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][][][][][grow,fill][][]"));
         this.room = room;
+        model = new CarriedModel(room.units());
+        table = new SteadyTable(model);
         this.leave = leave;
         this.questions = room.background().latest();
         setName("start");
