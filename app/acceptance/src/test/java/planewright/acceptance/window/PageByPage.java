@@ -8,6 +8,8 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
+import planewright.app.ui.common.Texts;
 
 /** Goes through the window, every page, form and answer of a journal that has builds, entries and pictures. */
 final class PageByPage {
@@ -43,6 +45,10 @@ final class PageByPage {
                 "show-journals",
                 "show-help")) {
             Hands.click(button);
+            Hands.waitUntil(
+                    "all builds looked at",
+                    () -> Hands.all(JTextArea.class).stream()
+                            .noneMatch(each -> each.getText().equals(Texts.ACROSS_READING.text())));
             visit.accept(button);
             Hands.click(button);
         }
