@@ -4,6 +4,8 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,6 +30,9 @@ import tech.units.indriya.quantity.Quantities;
 
 /** Makes the record of inputs out of JSON; collects every problem, and remarks on what is unusual. */
 final class Binder {
+    private static final double EXAMPLE = 12;
+    private static final MathContext TWO_DIGITS = new MathContext(2);
+
     private final JournalReader journal;
     private final LocalDateTime now;
     private final Language language;
@@ -344,15 +349,22 @@ final class Binder {
         problems.add(new InputProblem(place.path(), place.name(), value, accepted, ""));
     }
 
+    /** Twelve of the calculator's own unit, in the unit that is preferred. */
+    private String example(Field asked, Field told) {
+        var unit = told.unit().orElseThrow();
+        var number = QuantityText.in(Measured.of(EXAMPLE, asked.unit().orElseThrow()), unit)
+                .value()
+                .getValue();
+        double rough = new BigDecimal(number.doubleValue()).round(TWO_DIGITS).doubleValue();
+        return QuantityText.show(Measured.of(rough, unit), language.locale());
+    }
+
     private String accepted(Field asked) {
         var field = asked.in(units);
         var bounds = field.bounds().accepted(language);
         return switch (field.kind()) {
             case QUANTITY ->
-                language.say(
-                                "a quantity such as {0}",
-                                "12 " + Units.symbolOf(field.unit().orElseThrow()))
-                        + (bounds.isEmpty() ? "" : ", " + bounds);
+                language.say("a quantity such as {0}", example(asked, field)) + (bounds.isEmpty() ? "" : ", " + bounds);
             case WHOLE_NUMBER -> language.say("a whole number") + (bounds.isEmpty() ? "" : ", " + bounds);
             case CHOICE -> choices(field);
             case DATE_TIME -> language.say(ClockText.ACCEPTED);

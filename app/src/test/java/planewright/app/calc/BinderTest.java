@@ -7,6 +7,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
+import java.util.List;
+import java.util.Optional;
+import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -180,6 +183,21 @@ class BinderTest {
         assertThat(binder.problems())
                 .extracting(InputProblem::input)
                 .containsExactlyInAnyOrder("zzz", "parts[0].mass", "parts[1].mass", "wing", "coats");
+    }
+
+    /** 12 g are 0.42 oz: NIST Special Publication 811 (2008), appendix B.8, 1 oz = 28.349 523 g. */
+    @Test
+    void whatIsMissingIsAskedForByAnExampleInTheUnitThatIsPreferred() throws Exception {
+        var ounces = new Binder(
+                NoBuilds.READER,
+                Bench.EVENING,
+                Language.ENGLISH,
+                kind -> Optional.<Unit<?>>of(Units.OUNCE).filter(ounce -> Units.alike(ounce, kind)));
+        for (var each : List.of(binder, ounces)) {
+            each.bind(SHAPE, JsonFiles.parse("{\"parts\": [{}]}"));
+        }
+        assertThat(binder.problems().get(0).accepted()).startsWith("a quantity such as 12 g,");
+        assertThat(ounces.problems().get(0).accepted()).startsWith("a quantity such as 0.42 oz,");
     }
 
     @Test

@@ -55,7 +55,7 @@ public final class SurfaceTravel implements Calculator<SurfaceTravel.Inputs, Sur
 
             @Input(
                     label = "Degrees",
-                    help = "From neutral to the end; or else millimetres.",
+                    help = "From neutral to the end; or else the distance.",
                     unit = "deg",
                     atLeast = "0°",
                     atMost = "90°",
@@ -64,7 +64,7 @@ public final class SurfaceTravel implements Calculator<SurfaceTravel.Inputs, Sur
             Optional<Measured<Angle>> angle,
 
             @Input(
-                    label = "Millimetres",
+                    label = "At the ruler",
                     help = "From neutral to the end, at the measuring point; or else degrees.",
                     unit = "mm",
                     atLeast = "0 mm",
@@ -103,7 +103,7 @@ public final class SurfaceTravel implements Calculator<SurfaceTravel.Inputs, Sur
             Optional<Measured<Length>> chord,
 
             @Input(
-                    label = "Millimetres are",
+                    label = "Way of measuring",
                     help =
                             "Straight between both places of the point, square to the neutral surface, or along its arc.",
                     initial = "straight line")
@@ -179,7 +179,7 @@ public final class SurfaceTravel implements Calculator<SurfaceTravel.Inputs, Sur
             @Result(label = "Throws") List<TravelLine> travels,
             @Result(label = "Stick") List<StickLine> sticks,
             @Result(label = "Throw against stick") Chart stickChart,
-            @Result(label = "Millimetres against degrees") Optional<Chart> rulerChart,
+            @Result(label = "Distance against degrees") Optional<Chart> rulerChart,
             @Result(label = "For the journal") List<Proposal> proposals) {}
 
     @Override

@@ -49,7 +49,7 @@ final class TravelChecks {
                     words.say("Throws"),
                     rows == 0 ? words.say("none") : words.say("{0} rows", rows),
                     words.say("from 1 to {0} rows", MOST_THROWS),
-                    words.say("Write each throw with its degrees or its millimetres"));
+                    words.say("Write each throw with its degrees or its distance"));
         }
         var taken = new HashSet<String>();
         for (int i = 0; i < rows; i++) {
@@ -78,7 +78,7 @@ final class TravelChecks {
                     path + (line.angle().isPresent() ? "distance" : "angle"),
                     words.say("Throw of '{0}'", line.name().strip()),
                     line.angle().isPresent() ? words.say("given in both units") : words.say("missing"),
-                    words.say("degrees or millimetres, one of them"),
+                    words.say("degrees or a distance, one of them"),
                     "");
             return;
         }
@@ -93,7 +93,7 @@ final class TravelChecks {
         if (distance.in(METRE) > most) {
             add(
                     path + "distance",
-                    words.say("Millimetres of '{0}'", name),
+                    words.say("Distance of '{0}'", name),
                     words.show(distance),
                     words.say("up to {0}, which is 90° at a chord of {1}", words.mm(most), words.show(chord)),
                     words.say("Measure throw and chord again, at the same point"));
@@ -109,7 +109,7 @@ final class TravelChecks {
                     .ifPresent(angle -> spread(path + "angle", words.say("degrees of '{0}'", name), angle, 20, DEGREE));
             line.distance()
                     .ifPresent(length ->
-                            spread(path + "distance", words.say("millimetres of '{0}'", name), length, 50, MILLIMETRE));
+                            spread(path + "distance", words.say("distance of '{0}'", name), length, 50, MILLIMETRE));
             chord(path + "chord", words.say("chord of '{0}'", name), line.chord());
         }
         chord("chord", words.say("measuring point"), inputs.chord());

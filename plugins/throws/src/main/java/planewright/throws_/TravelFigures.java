@@ -58,7 +58,7 @@ final class TravelFigures {
                 .flatMap(travel -> travel.chord().stream())
                 .findFirst()
                 .map(chord -> new Chart.Lines(
-                        words.say("Millimetres against degrees at {0}", words.show(chord.to(MILLIMETRE))),
+                        words.say("Distance against degrees at {0}", words.show(chord.to(MILLIMETRE))),
                         new Chart.Axis(words.say("Surface"), "deg"),
                         new Chart.Axis(words.say("At the measuring point"), "mm"),
                         List.of(

@@ -46,7 +46,7 @@ final class TravelFindings {
             if (travel.chord().isEmpty()) {
                 findings.add(Finding.lookAgain(words.say(
                         travel.line().angle().isPresent()
-                                ? "'{0}' has no millimetres without its chord: measure from the hinge line to the"
+                                ? "'{0}' has no distance without its chord: measure from the hinge line to the"
                                         + " trailing edge, where the ruler stands."
                                 : "'{0}' has no degrees without its chord: measure from the hinge line to the"
                                         + " trailing edge, where the ruler stands.",
@@ -73,8 +73,8 @@ final class TravelFindings {
         if (most > SEEN) {
             findings.add(Finding.lookAgain(words.say("{0}: say with a throw how it was measured.", text)));
         } else if (!text.isEmpty()) {
-            findings.add(Finding.fine(
-                    words.say("How the millimetres are measured makes less difference than a ruler shows.")));
+            findings.add(
+                    Finding.fine(words.say("How the distance is measured makes less difference than a ruler shows.")));
         }
     }
 

@@ -106,7 +106,7 @@ class SurfaceTravelTest {
                                 percent(0)))
                 .results();
         assertThat(texts(answer))
-                .anyMatch(text -> text.startsWith("'aileron throw up' has no millimetres without its chord"))
+                .anyMatch(text -> text.startsWith("'aileron throw up' has no distance without its chord"))
                 .anyMatch(text -> text.startsWith("'aileron throw down' has no degrees without its chord"))
                 .noneMatch(text -> text.startsWith("'rudder throw' has no"));
         assertThat(answer.travels().get(0).straight()).isEmpty();
@@ -154,7 +154,7 @@ class SurfaceTravelTest {
     @Test
     void whatCannotBeIsRefusedByName() {
         assertRefused(
-                millimetres("rudder throw", 90), "surfaces[0].distance", "Millimetres of 'rudder throw' is 90 mm");
+                millimetres("rudder throw", 90), "surfaces[0].distance", "Distance of 'rudder throw' is 90 mm");
         assertRefused(
                 row("rudder throw", Optional.of(20.0), Optional.of(9.0), Optional.empty()),
                 "surfaces[0].distance",
