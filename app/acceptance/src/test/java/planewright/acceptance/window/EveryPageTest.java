@@ -11,6 +11,7 @@ import java.util.List;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
+import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JTabbedPane;
@@ -284,18 +285,24 @@ class EveryPageTest {
 
     /** Labels of fields of which nearly nothing is left to read. */
     private static List<String> unread() {
-        return Hands.onEventThread(() -> Hands.all(JLabel.class).stream()
+        return Hands.onEventThread(() -> laidOut(JLabel.class).stream()
                 .filter(label -> label.getLabelFor() != null && label.isShowing())
                 .filter(label -> label.getWidth() < Math.min(LEAST_LABEL, label.getPreferredSize().width))
                 .map(label -> label.getText() + " " + label.getWidth() + " px")
                 .toList());
     }
 
+    /** What comes to a page a moment later is laid out a moment after that. On the event thread. */
+    private static <T extends Component> List<T> laidOut(Class<T> type) {
+        Hands.all(JFrame.class).forEach(Component::validate);
+        return Hands.all(type);
+    }
+
     /** Controls whose words do not fit: a button narrower than it wants to be. A chip may shorten its name, but not its value. */
     private static List<String> cutOff() {
         return Hands.onEventThread(() -> {
             var cut = new ArrayList<String>();
-            for (var button : Hands.all(AbstractButton.class)) {
+            for (var button : laidOut(AbstractButton.class)) {
                 var words = button instanceof MeasurementChip ? button.getComponent(1) : button;
                 if (button.isShowing() && words.getWidth() < words.getPreferredSize().width - 1) {
                     cut.add(button.getName() + " '" + button.getText() + "' " + button.getWidth() + " px of "
