@@ -126,7 +126,7 @@ final class BuildHeader extends JPanel {
         line.setToolTipText(Stream.concat(Stream.of(line), lesser.stream())
                 .map(JLabel::getText)
                 .collect(Collectors.joining(" · ")));
-        var facts = new JPanel(new Wrapping(12, 6));
+        var facts = new JPanel(new Wrapping(9, 6));
         facts.setOpaque(false);
         var measures = BuildFacts.measures(room.journal(), build);
         boolean allCarried = !measures.isEmpty()

@@ -206,6 +206,7 @@ final class LargePicture extends JPanel {
                     alone
                             ? (captioned.isPresent() ? Texts.PICTURE_UNSAVED : Texts.PICTURE_ALONE).text()
                             : Texts.PICTURE_OF.text(place + 1, all.size(), picture.heading()));
+            heading.setToolTipText(heading.getText());
             caption.setEnabled(!alone || captioned.isPresent());
             measure.setEnabled(!alone);
             boolean measures = measure.isSelected() && !alone;
