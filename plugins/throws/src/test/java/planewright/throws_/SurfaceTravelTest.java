@@ -153,8 +153,7 @@ class SurfaceTravelTest {
 
     @Test
     void whatCannotBeIsRefusedByName() {
-        assertRefused(
-                millimetres("rudder throw", 90), "surfaces[0].distance", "Distance of 'rudder throw' is 90 mm");
+        assertRefused(millimetres("rudder throw", 90), "surfaces[0].distance", "Distance of 'rudder throw' is 90 mm");
         assertRefused(
                 row("rudder throw", Optional.of(20.0), Optional.of(9.0), Optional.empty()),
                 "surfaces[0].distance",
