@@ -39,7 +39,7 @@ import org.apiguardian.api.API;
  * The units a builder writes, each with the code that files carry and the symbol that is shown.
  *
  * <p>Codes are those of The Unified Code for Units of Measure (UCUM), version 2.1, case-sensitive variant. The factors
- * of the inch, the pound, the ounce, standard gravity and the kilogram-force are the exact ones of NIST Special Publication
+ * of the inch, the foot, the mile, the pound, the ounce, standard gravity and the kilogram-force are the exact ones of NIST Special Publication
  * 811 (2008), appendix B.
  */
 @API(status = API.Status.MAINTAINED, since = "0.1.0")
@@ -78,6 +78,8 @@ public final class Units {
     public static final Unit<Area> SQUARE_MILLIMETRE = add("mm2", "mm²", area(MILLIMETRE));
     /** Area: the square inch, 6.4516e-4 m². */
     public static final Unit<Area> SQUARE_INCH = add("[sin_i]", "in²", area(INCH));
+    /** Area: the square foot, 0.09290304 m². */
+    public static final Unit<Area> SQUARE_FOOT = add("[sft_i]", "ft²", area(FOOT));
 
     /** Volume: the cubic metre. */
     public static final Unit<Volume> CUBIC_METRE = add("m3", "m³", tech.units.indriya.unit.Units.CUBIC_METRE);
@@ -109,6 +111,8 @@ public final class Units {
             add("m/s", "m/s", tech.units.indriya.unit.Units.METRE_PER_SECOND);
     /** Speed: the kilometre per hour, 1/3.6 m/s. */
     public static final Unit<Speed> KILOMETRE_PER_HOUR = add("km/h", "km/h", METRE_PER_SECOND.divide(3.6));
+    /** Speed: the international mile per hour, 0.44704 m/s. */
+    public static final Unit<Speed> MILE_PER_HOUR = add("[mi_i]/h", "mph", METRE_PER_SECOND.multiply(0.44704));
 
     /** Acceleration: the metre per square second. */
     public static final Unit<Acceleration> METRE_PER_SQUARE_SECOND =
@@ -143,6 +147,9 @@ public final class Units {
     /** Torque: the kilogram-force centimetre, 0.0980665 N·m, as servos are sold. */
     public static final Unit<Torque> KILOGRAM_FORCE_CENTIMETRE =
             add("kgf.cm", "kgf·cm", NEWTON_METRE.multiply(0.0980665));
+    /** Torque: the ounce-force inch, about 7.061552e-3 N·m, as servos are also sold. */
+    public static final Unit<Torque> OUNCE_FORCE_INCH =
+            add("[oz_av].[g].[in_i]", "ozf·in", NEWTON_METRE.multiply(0.028349523125 * 9.80665 * 0.0254));
     /** Energy: the joule. */
     public static final Unit<Energy> JOULE = add("J", "J", tech.units.indriya.unit.Units.JOULE);
     /** Energy: the watt-hour, 3600 J. */
@@ -177,6 +184,9 @@ public final class Units {
     /** Moment of mass: the gram millimetre, 1e-6 kg·m. */
     public static final Unit<MomentOfMass> GRAM_MILLIMETRE =
             add("g.mm", "g·mm", GRAM.multiply(MILLIMETRE).asType(MomentOfMass.class));
+    /** Moment of mass: the ounce inch, about 7.200779e-4 kg·m. */
+    public static final Unit<MomentOfMass> OUNCE_INCH =
+            add("[oz_av].[in_i]", "oz·in", OUNCE.multiply(INCH).asType(MomentOfMass.class));
     /** Moment of inertia: the kilogram square metre. */
     public static final Unit<MomentOfInertia> KILOGRAM_SQUARE_METRE =
             add("kg.m2", "kg·m²", KILOGRAM.multiply(METRE.pow(2)).asType(MomentOfInertia.class));
@@ -189,9 +199,15 @@ public final class Units {
     /** Mass of an area: the gram per square decimetre, 0.1 kg/m², as wing loadings are told. */
     public static final Unit<AreaDensity> GRAM_PER_SQUARE_DECIMETRE =
             add("g/dm2", "g/dm²", GRAM.divide(SQUARE_DECIMETRE).asType(AreaDensity.class));
+    /** Mass of an area: the ounce per square foot, about 0.3051517 kg/m², as wing loadings are also told. */
+    public static final Unit<AreaDensity> OUNCE_PER_SQUARE_FOOT =
+            add("[oz_av]/[sft_i]", "oz/ft²", OUNCE.divide(SQUARE_FOOT).asType(AreaDensity.class));
     /** Density: the kilogram per cubic metre. */
     public static final Unit<Density> KILOGRAM_PER_CUBIC_METRE =
             add("kg/m3", "kg/m³", KILOGRAM.divide(CUBIC_METRE).asType(Density.class));
+    /** Density: the pound per cubic foot, about 16.01846 kg/m³, as foam is also sold. */
+    public static final Unit<Density> POUND_PER_CUBIC_FOOT =
+            add("[lb_av]/[cft_i]", "lb/ft³", POUND.divide(FOOT.pow(3)).asType(Density.class));
     /** Mass flow: the kilogram per second. */
     public static final Unit<MassFlow> KILOGRAM_PER_SECOND =
             add("kg/s", "kg/s", KILOGRAM.divide(SECOND).asType(MassFlow.class));

@@ -28,6 +28,7 @@ class UnitsTest {
         "g/dm2, 0.1",
         "g.cm2, 1e-7",
         "g.mm, 1e-6",
+        "[oz_av].[in_i], 7.20077887375e-4",
         "mL, 1e-6",
         "mOhm, 1e-3",
         "d, 86400",
@@ -45,6 +46,20 @@ class UnitsTest {
     void carriesThePublishedFactorToSi(String code, double factor) {
         Unit<?> unit = Units.ofCode(code).orElseThrow();
         assertThat(toSystem(unit, 1)).isCloseTo(factor, within(1e-12 * factor));
+    }
+
+    /** To the seven figures in which NIST Special Publication 811 (2008), appendix B.8, tells them. */
+    @ParameterizedTest
+    @CsvSource({
+        "[sft_i], 9.290304e-2",
+        "[mi_i]/h, 4.4704e-1",
+        "[oz_av].[g].[in_i], 7.061552e-3",
+        "[oz_av]/[sft_i], 3.051517e-1",
+        "[lb_av]/[cft_i], 1.601846e1"
+    })
+    void carriesThePublishedFactorInSevenFigures(String code, double factor) {
+        Unit<?> unit = Units.ofCode(code).orElseThrow();
+        assertThat(toSystem(unit, 1)).isCloseTo(factor, within(5e-7 * factor));
     }
 
     /** 0 °C is 273.15 K: SI Brochure (9th edition), 2.3.1. */

@@ -307,6 +307,8 @@ public final class QuantityText {
         spelled(names, Units.NEWTON_METRE, "Nm");
         spelled(names, Units.NEWTON_CENTIMETRE, "Ncm");
         spelled(names, Units.KILOGRAM_FORCE_CENTIMETRE, "kgcm kgfcm kg·cm kg.cm");
+        spelled(names, Units.OUNCE_FORCE_INCH, "ozfin ozf-in ozf.in ozin oz-in");
+        spelled(names, Units.OUNCE_INCH, "oz.in");
         spelled(names, Units.TURN_PER_MINUTE, "1/min");
         return Map.copyOf(names);
     }

@@ -1,6 +1,7 @@
 package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Component;
 import java.nio.file.Files;
@@ -29,7 +30,7 @@ import planewright.app.store.JournalFolder;
 import planewright.app.store.UserFolders;
 
 /**
- * Lengths, masses and areas in the units that a builder prefers, on every page; the journal keeps what was written and calculators
+ * Lengths, masses, areas, loadings and moments in the units that a builder prefers, on every page; the journal keeps what was written and calculators
  * compute with that. Factors: NIST Special Publication 811 (2008), appendix B: 25.4 mm, 28.349523125 g, 6.4516 cm².
  */
 class UnitsOnPagesTest {
@@ -81,6 +82,23 @@ class UnitsOnPagesTest {
             assertThat(Hands.find(JTextField.class, "input-mass").getText()).isEqualTo("46.95 oz ± 0.14 oz");
             assertThat(Hands.text("value-Wing area")).isEqualTo("604 in²");
             assertThat(Hands.text("value-Wing span")).endsWith(" in");
+        }
+    }
+
+    /** 1 oz/ft² is 3.051517 g/dm², 1 oz·in is 720.0779 g·mm; shown to as many places as the ± deserves: for a ± of 4 oz·in none. */
+    @Test
+    void wingLoadingsAndMomentsAreReadInThemToo() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            window.build(BUILD);
+            window.page("Calculators");
+            choose("balance.planform");
+            var metric = inOf("value-Wing loading", " g/dm²");
+            prefer("units-g/dm2", "unit-[oz_av]/[sft_i]");
+            assertThat(inOf("value-Wing loading", " oz/ft²")).isCloseTo(metric / 3.051517, within(0.03));
+            choose("balance.lean");
+            var moment = inOf("value-Lean", " g·mm");
+            prefer("units-g.mm", "unit-[oz_av].[in_i]");
+            assertThat(inOf("value-Lean", " oz·in")).isCloseTo(moment / 720.0779, within(0.5));
         }
     }
 
@@ -178,6 +196,15 @@ class UnitsOnPagesTest {
         var title = Hands.onEventThread(() -> ((Described) choice.getSelectedItem()).id());
         Hands.find(JTextArea.class, "of its answer", area -> area.getText().contains(title));
         Hands.find(Component.class, "result");
+    }
+
+    /** The number that is shown before a unit, without its ±. */
+    private static double inOf(String name, String unit) {
+        var label = Hands.find(
+                JLabel.class,
+                "in" + unit,
+                each -> name.equals(each.getName()) && each.getText().endsWith(unit));
+        return Double.parseDouble(label.getText().split(" ")[0].replace("−", "-"));
     }
 
     private static void prefer(String kind, String unit) {

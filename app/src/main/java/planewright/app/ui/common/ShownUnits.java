@@ -54,9 +54,16 @@ public final class ShownUnits implements UnitChoice {
         };
     }
 
-    /** The first unit in the table that measures the same stands for all of them. */
+    /**
+     * The first unit in the table that measures the same stands for all of them; not so for cloth, whose mass is told in g/m² by
+     * those too who want a wing's loading in another unit.
+     */
     private static String name(Unit<?> kind) {
         return NAMES.computeIfAbsent(
-                kind, unit -> NAME + Units.alike(unit).get(0).code());
+                kind,
+                unit -> NAME
+                        + (unit.equals(Units.GRAM_PER_SQUARE_METRE)
+                                ? "cloth"
+                                : Units.alike(unit).get(0).code()));
     }
 }

@@ -16,7 +16,11 @@ public final class UnitsMenu {
     private static final List<Kind> KINDS = List.of(
             new Kind(Texts.UNITS_OF_LENGTHS, Units.MILLIMETRE),
             new Kind(Texts.UNITS_OF_MASSES, Units.GRAM),
-            new Kind(Texts.UNITS_OF_AREAS, Units.SQUARE_DECIMETRE));
+            new Kind(Texts.UNITS_OF_AREAS, Units.SQUARE_DECIMETRE),
+            new Kind(Texts.UNITS_OF_WING_LOADINGS, Units.GRAM_PER_SQUARE_DECIMETRE),
+            new Kind(Texts.UNITS_OF_MOMENTS, Units.GRAM_MILLIMETRE),
+            new Kind(Texts.UNITS_OF_TORQUES, Units.NEWTON_CENTIMETRE),
+            new Kind(Texts.UNITS_OF_SPEEDS, Units.METRE_PER_SECOND));
 
     private final Workroom room;
 
