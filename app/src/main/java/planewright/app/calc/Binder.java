@@ -142,7 +142,7 @@ final class Binder {
     private boolean bounded(Place place, Measured<?> value) {
         var bounds = place.field().bounds();
         var told = place.field().in(units).bounds();
-        var read = QuantityText.show(units.measured(value), language.locale());
+        var read = units.written(value).text(language.locale());
         if (!bounds.accept(value)) {
             problem(place, read, told.accepted(language));
             return false;

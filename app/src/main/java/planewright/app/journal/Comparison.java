@@ -131,7 +131,8 @@ public final class Comparison {
                 .forEach(fact -> put(
                         named,
                         plural(fact.label()),
-                        units.measured(fact.value()),
+                        fact.value(),
+                        units,
                         fact.standing() == BuildFacts.Standing.CARRIED));
         return named;
     }
@@ -155,7 +156,7 @@ public final class Comparison {
     private static Map<String, Named> settings(OpenJournal journal, BuildRecord build, UnitChoice units) {
         var named = new LinkedHashMap<String, Named>();
         for (var entry : journal.log(build.id())) {
-            entry.setUp().forEach(each -> put(named, each.name(), units.written(each.quantity()), entry));
+            entry.setUp().forEach(each -> put(named, each.name(), each.quantity(), units, entry));
         }
         return named;
     }
@@ -166,8 +167,7 @@ public final class Comparison {
         for (var part : build.parts()) {
             var weighed = Weighings.weighed(journal, build.id(), part);
             weighed.or(part::mass)
-                    .ifPresent(
-                            mass -> put(named, part.name(), units.measured(mass), part.carried() && weighed.isEmpty()));
+                    .ifPresent(mass -> put(named, part.name(), mass, units, part.carried() && weighed.isEmpty()));
         }
         return named;
     }
@@ -180,18 +180,21 @@ public final class Comparison {
         for (var entry : journal.log(build.id())) {
             entry.measurements().stream()
                     .filter(each -> !parts.contains(each.name().toLowerCase(Locale.ROOT)))
-                    .forEach(each -> put(named, each.name(), units.written(each.quantity()), entry));
+                    .forEach(each -> put(named, each.name(), each.quantity(), units, entry));
         }
         return named;
     }
 
-    private static void put(Map<String, Named> named, String name, Written quantity, EntryRecord entry) {
-        var text = quantity.text(Locale.getDefault(Locale.Category.FORMAT));
-        put(named, name, quantity.measured(), new Side(text, Carried.isIn(entry)));
+    private static void put(
+            Map<String, Named> named, String name, Written quantity, UnitChoice units, EntryRecord entry) {
+        var text = units.written(quantity).text(Locale.getDefault(Locale.Category.FORMAT));
+        put(named, name, units.measured(quantity.measured()), new Side(text, Carried.isIn(entry)));
     }
 
-    private static void put(Map<String, Named> named, String name, Measured<?> value, boolean carried) {
-        put(named, name, value, new Side(shown(value), carried));
+    private static void put(
+            Map<String, Named> named, String name, Measured<?> value, UnitChoice units, boolean carried) {
+        var text = units.written(value).text(Locale.getDefault(Locale.Category.FORMAT));
+        put(named, name, units.measured(value), new Side(text, carried));
     }
 
     private static void put(Map<String, Named> named, String name, Measured<?> value, Side side) {
@@ -237,7 +240,7 @@ public final class Comparison {
         boolean shared = before > 0 && unit.getConverterTo(unit.getSystemUnit()).isLinear();
         double share = 100 * less.in(unit) / before;
         return Optional.of(sign(less.in(unit))
-                + shown(less)
+                + QuantityText.result(less, unit, Locale.getDefault(Locale.Category.FORMAT))
                 + (shared && Math.abs(share) >= LEAST_SHARE
                         ? String.format(Locale.getDefault(Locale.Category.FORMAT), "  (%+.1f %%)", share)
                         : ""));

@@ -11,7 +11,6 @@ import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 import planewright.shared.quantity.UnitChoice;
-import planewright.shared.quantity.Written;
 
 /** What is known of a part, each as a text to show and to type. */
 public enum PartColumn {
@@ -47,7 +46,7 @@ public enum PartColumn {
             case GROUP -> part.group();
             default ->
                 reading.apply(part)
-                        .map(value -> Said.text(Written.of(units.measured(value))))
+                        .map(value -> Said.text(units.written(value)))
                         .orElse("");
         };
     }

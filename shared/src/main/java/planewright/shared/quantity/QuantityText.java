@@ -158,14 +158,19 @@ public final class QuantityText {
      * @param locale for the decimal sign
      */
     public static String result(Measured<?> value, Unit<?> unit, Locale locale) {
-        var shown = in(value, unit);
-        double number = shown.value().getValue().doubleValue();
-        boolean doubted = shown.plusMinus()
+        return useful(in(value, unit)).text(locale);
+    }
+
+    /** In the figures of {@link #result(Measured, Unit, Locale)}. */
+    static Written useful(Measured<?> value) {
+        double number = value.value().getValue().doubleValue();
+        boolean doubted = value.plusMinus()
                 .filter(spread -> spread.getValue().doubleValue() > 0)
                 .isPresent();
+        var unit = value.value().getUnit();
         return doubted || number == 0
-                ? show(shown, locale)
-                : new Written(plain(useful(number, unit)), unit, Optional.empty()).text(locale);
+                ? Written.of(value)
+                : new Written(plain(useful(number, unit)), unit, Optional.empty());
     }
 
     /**

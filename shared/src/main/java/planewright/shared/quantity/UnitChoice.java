@@ -28,12 +28,20 @@ public interface UnitChoice {
         return kind.equals(Units.NUMBER) ? kind : preferred(kind).orElse(kind);
     }
 
-    /** As it was written, or in the unit that was chosen. */
+    /** As it was written, or in the unit that was chosen: in the figures then that a builder can use. */
     default Written written(Written quantity) {
         return preferred(quantity.unit())
                 .filter(unit -> !unit.equals(quantity.unit()))
-                .map(unit -> Written.of(QuantityText.in(quantity.measured(), unit)))
+                .map(unit -> QuantityText.useful(QuantityText.in(quantity.measured(), unit)))
                 .orElse(quantity);
+    }
+
+    /** A known value to be read: {@link #written(Written)} of it. */
+    default Written written(Measured<?> value) {
+        return preferred(value.value().getUnit())
+                .filter(unit -> !unit.equals(value.value().getUnit()))
+                .map(unit -> QuantityText.useful(QuantityText.in(value, unit)))
+                .orElseGet(() -> Written.of(value));
     }
 
     /** A computed value as it is, or in the unit that was chosen. */

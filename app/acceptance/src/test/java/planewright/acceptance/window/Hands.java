@@ -59,9 +59,14 @@ final class Hands {
         waitFor(words, () -> holds.call() ? Optional.of(true) : Optional.empty());
     }
 
+    /** Clicks the button that is there at that moment: a page may be made anew between the look and the click. */
     static void click(String button) {
         var found = find(AbstractButton.class, button);
-        EventQueue.invokeLater(() -> found.doClick(0));
+        EventQueue.invokeLater(() -> all(AbstractButton.class).stream()
+                .filter(each -> button.equals(each.getName()))
+                .findFirst()
+                .orElse(found)
+                .doClick(0));
     }
 
     /** Replaces what a field holds, key by key. */

@@ -24,7 +24,14 @@ import planewright.app.ui.common.PictureTile;
  * ({@code -Duser.language=de}) and scale ({@code -Dsun.java2d.uiScale=2}).
  */
 final class PagesPictured {
-    private static final List<Unit<?>> INCHES = List.of(Units.OUNCE, Units.INCH, Units.SQUARE_INCH);
+    private static final List<Unit<?>> INCHES = List.of(
+            Units.OUNCE,
+            Units.INCH,
+            Units.SQUARE_INCH,
+            Units.OUNCE_PER_SQUARE_FOOT,
+            Units.OUNCE_INCH,
+            Units.OUNCE_FORCE_INCH,
+            Units.MILE_PER_HOUR);
 
     private static final long ALIKE_NANOS = 1_200_000_000L;
 

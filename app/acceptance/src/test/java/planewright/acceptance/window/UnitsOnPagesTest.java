@@ -110,13 +110,14 @@ class UnitsOnPagesTest {
             choose("balance.planform");
             Hands.find(JLabel.class, "of the span", label -> "value-Wing span".equals(label.getName()));
             Hands.type("input-mass", "1400");
+            Hands.find(JLabel.class, "of the answer for it", label -> "35.9 g/dm²".equals(label.getText()));
             prefer("units-g", "unit-[oz_av]");
             Hands.find(JLabel.class, "with the unit", label -> "Mass (oz)".equals(label.getText()));
             Hands.waitUntil(
                     "what was typed, in ounces",
                     () -> Hands.all(JTextField.class).stream()
                             .anyMatch(field -> "input-mass".equals(field.getName())
-                                    && field.getText().equals("49.384 oz")));
+                                    && field.getText().equals("49.38 oz")));
             prefer("units-mm", "unit-[in_i]");
             Hands.find(
                     JLabel.class,

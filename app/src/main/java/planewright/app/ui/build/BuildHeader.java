@@ -203,7 +203,7 @@ final class BuildHeader extends JPanel {
     private JPanel fact(BuildFacts.Fact fact, Optional<String> standing) {
         var panel = new JPanel(new MigLayout("insets 0, gap 0, wrap 1"));
         panel.setOpaque(false);
-        panel.add(Look.sized(new JLabel(Amounts.of(room.units().measured(fact.value()))), 1.1, Font.BOLD));
+        panel.add(Look.sized(new JLabel(Amounts.of(room.units().written(fact.value()))), 1.1, Font.BOLD));
         Stream.concat(Stream.of(Terms.of(fact.label())), standing.stream())
                 .forEach(words -> panel.add(
                         Look.sized(oneLine(words), SMALL, Font.PLAIN), "wmax " + UIScale.scale(MOST_FOR_LABEL)));

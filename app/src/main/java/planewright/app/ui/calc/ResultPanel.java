@@ -202,7 +202,7 @@ final class ResultPanel extends JPanel {
     }
 
     private String read(Measured<?> value) {
-        return Amounts.of(room.units().measured(value));
+        return Amounts.of(room.units().written(value));
     }
 
     private static String size(Outline outline) {

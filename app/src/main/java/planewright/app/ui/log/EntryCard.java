@@ -155,7 +155,7 @@ final class EntryCard extends Card {
     }
 
     private String read(Measured<?> value) {
-        return Amounts.of(room.units().measured(value));
+        return Amounts.of(room.units().written(value));
     }
 
     private String joint(JointRecord joint) {

@@ -317,7 +317,7 @@ final class PartsModel extends AbstractTableModel {
     }
 
     private String read(Measured<?> value) {
-        return Amounts.of(room.units().measured(value));
+        return Amounts.of(room.units().written(value));
     }
 
     private DrawnPart drawn(int row) {
