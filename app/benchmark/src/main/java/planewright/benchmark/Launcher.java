@@ -10,7 +10,7 @@ final class Launcher {
             "-XX:Tier4MinInvocationThreshold=6000",
             "-XX:Tier4CompileThreshold=150000",
             "-XX:Tier4BackEdgeThreshold=400000",
-            "-XX:+UseSerialGC",
+            "-XX:+UseG1GC",
             "--enable-native-access=ALL-UNNAMED",
             "-Xlog:disable",
             "-Xlog:all=warning:stderr",

@@ -81,6 +81,7 @@ public final class PicturesPage extends JPanel {
         PictureIntake.on(this, takeFiles, takePasted);
         GridHands.on(grid, this::open, actions.out()::prepare);
         grid.onChosen(this::chosenChanged);
+        chosenChanged();
         grid.getInputMap().put(KeyStroke.getKeyStroke("F2"), "caption");
         grid.getActionMap().put("caption", new javax.swing.AbstractAction() {
             private static final long serialVersionUID = 1L;
