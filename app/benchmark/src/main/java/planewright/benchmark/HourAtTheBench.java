@@ -38,7 +38,6 @@ public final class HourAtTheBench {
     private final EventTimes times = EventTimes.begin();
     private final Random random = new Random(1);
     private final List<Double> opened = new ArrayList<>();
-    private final List<Double> found = new ArrayList<>();
     private final List<Double> saved = new ArrayList<>();
     private final JList<?> builds = Fingers.find(JList.class, "builds");
 
@@ -65,7 +64,6 @@ public final class HourAtTheBench {
         hour.times.tell();
         hour.times.tellLongest();
         ChildJvm.tell("build opened and shown, median", Median.of(hour.opened));
-        ChildJvm.tell("hits shown after a letter, median", Median.of(hour.found));
         ChildJvm.tell("line written and saved, median", Median.of(hour.saved));
         ChildJvm.tell("heap in use", IdleHeap.whenStill());
         EventQueue.invokeLater(OneSession::close);
@@ -123,10 +121,8 @@ public final class HourAtTheBench {
         for (var words : SEARCHES.subList(0, times(SEARCHES.size()))) {
             Fingers.type("search", words.substring(0, words.length() - 1));
             Fingers.glance();
-            var watch = new Stopwatch();
             Fingers.type("search", words);
             Fingers.until("hits", () -> Fingers.isThere(JPanel.class, HourAtTheBench::isHit));
-            found.add(watch.milliseconds());
             Fingers.glance();
             Fingers.scrollPage("search-page", 40);
             Fingers.type("search", "");
