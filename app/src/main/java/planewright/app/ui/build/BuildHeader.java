@@ -39,7 +39,7 @@ import planewright.app.ui.common.Wrapping;
 final class BuildHeader extends JPanel {
     private static final long serialVersionUID = 1L;
     private static final int LEAST_FOR_PLAN = 720;
-    private static final int MOST_FOR_LABEL = 150;
+    private static final int MOST_FOR_LABEL = 180;
     private static final double SMALL = 0.88;
 
     /** Height of header and pages together that leaves both the lines about the build their room, px. */

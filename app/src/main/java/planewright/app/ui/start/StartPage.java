@@ -54,6 +54,7 @@ public final class StartPage extends JPanel {
     private final JComboBox<Optional<BuildRecord>> from = new JComboBox<>();
     private final JTextField size = new JTextField("1", 8);
     private final JPanel offered = new JPanel(new Wrapping(14, 4));
+    private final JScrollPane choices = choices();
     private final JTextArea proof = Words.quiet("");
     private final JTextArea hint = Words.quiet(Texts.CARRY_NOTHING.text());
     private final JTextArea problem = Words.problem();
@@ -91,7 +92,7 @@ public final class StartPage extends JPanel {
         proof.setVisible(false);
         add(proof, "cell 0 3, wmin 0");
         offered.getAccessibleContext().setAccessibleName(Texts.TEMPLATES.text());
-        add(choices(), "cell 0 4, wmin 0, hmin 48, shrinkprioy 200");
+        add(choices, "cell 0 4, wmin 0, hmin 48, shrinkprioy 200");
         add(hint, "cell 0 5, wmin 0");
         add(new JScrollPane(table), "cell 0 6, h 120:120, wmin 0");
         problem.setName("start-problem");
@@ -187,6 +188,7 @@ public final class StartPage extends JPanel {
             boxes.put(template.id(), box);
             offered.add(box);
         }
+        choices.setVisible(!boxes.isEmpty());
         offered.revalidate();
         revalidate();
         filling = false;
