@@ -13,6 +13,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.CategoryAxis;
+import org.jfree.chart.axis.DateAxis;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.ValueAxis;
 import org.jfree.chart.plot.CategoryPlot;
@@ -59,11 +60,17 @@ public final class ChartPicture {
         return framed(chart.title(), plot, legend, colours);
     }
 
+    /** The last label of an axis stands half beyond it; a month with its year is six letters wide to either side. */
+    private static double roomAtTheEnd(Plot plot, FigureColours colours) {
+        boolean ofTime = plot instanceof XYPlot lines && lines.getDomainAxis() instanceof DateAxis;
+        return ofTime ? 3 * colours.font().getSize2D() : 12;
+    }
+
     /** A plot with its title, in the colours given. */
     static JFreeChart framed(String title, Plot plot, boolean legend, FigureColours colours) {
         plot.setBackgroundPaint(colours.paper());
         plot.setOutlineVisible(false);
-        plot.setInsets(new RectangleInsets(4, 4, 4, 12));
+        plot.setInsets(new RectangleInsets(4, 4, 4, roomAtTheEnd(plot, colours)));
         var picture = new JFreeChart(title, colours.font().deriveFont(Font.BOLD, 12f), plot, legend);
         picture.setBackgroundPaint(colours.paper());
         picture.getTitle().setPaint(colours.ink());
