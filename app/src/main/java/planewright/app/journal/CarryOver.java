@@ -96,20 +96,33 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
      * @param value for people, scaled already
      * @param origin the name of the build or template that it comes from
      * @param wanted whether it is carried over
+     * @param typed whether the builder has written the value
      */
     public record Item(
-            What what, String key, String name, String value, Scaling scaling, String origin, boolean wanted) {
+            What what,
+            String key,
+            String name,
+            String value,
+            Scaling scaling,
+            String origin,
+            boolean wanted,
+            boolean typed) {
         /** Whether {@link #value} may be changed. */
         public boolean isEditable() {
             return what != What.PLANFORM && what != What.TEMPLATE;
         }
 
         public Item wanted(boolean changed) {
-            return new Item(what, key, name, value, scaling, origin, changed);
+            return new Item(what, key, name, value, scaling, origin, changed, typed);
         }
 
         public Item withValue(String changed) {
-            return new Item(what, key, name, changed.strip(), scaling, origin, wanted);
+            return new Item(what, key, name, changed.strip(), scaling, origin, wanted, true);
+        }
+
+        private Item as(Item before) {
+            var same = before.typed() && before.origin().equals(origin) ? withValue(before.value()) : this;
+            return same.wanted(before.wanted());
         }
 
         /** What is wrong with the value; empty where nothing is. */
@@ -182,7 +195,8 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                         template.kind().word(),
                         Scaling.STAYS,
                         template.cameFrom().map(BuildDayRecord::name).orElse(""),
-                        true)));
+                        true,
+                        false)));
         return new CarryOver(weighed, templates, size, items);
     }
 
@@ -213,11 +227,12 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                         part.mass().map(QuantityText::show).orElse(""),
                         PartGrowth.of(part),
                         build.name(),
-                        true)));
+                        true,
+                        false)));
     }
 
     private static Item item(What what, String name, String value, Scaling scaling, BuildRecord build) {
-        return new Item(what, "", name, value, scaling, build.name(), true);
+        return new Item(what, "", name, value, scaling, build.name(), true, false);
     }
 
     private static String span(double metres) {
@@ -247,7 +262,8 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                 scaled.setting(value).quantity().text(),
                 isLength(value) ? Scaling.LENGTH : Scaling.STAYS,
                 origin,
-                true);
+                true,
+                false);
     }
 
     private static String key(SetUpRecord value) {
@@ -265,16 +281,17 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
         return new CarryOver(from, templates, size, all);
     }
 
-    /** What was left out or changed in another list of the same things is left out or changed here as well. */
+    /**
+     * What was left out or changed in another list of the same things is left out or changed here as well. What the builder typed
+     * is meant for the new build, so another size leaves it.
+     */
     public CarryOver as(CarryOver before) {
         return new CarryOver(
                 from,
                 templates,
                 size,
                 items.stream()
-                        .map(item -> before.same(item)
-                                .map(known -> item.wanted(known.wanted()))
-                                .orElse(item))
+                        .map(item -> before.same(item).map(item::as).orElse(item))
                         .toList());
     }
 

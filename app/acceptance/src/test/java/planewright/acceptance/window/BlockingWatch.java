@@ -31,6 +31,7 @@ final class BlockingWatch {
             "jdk.internal.loader.",
             "java.util.ResourceBundle",
             "java.util.concurrent.ThreadPoolExecutor.execute",
+            "java.util.concurrent.ScheduledThreadPoolExecutor.schedule",
             "java.security.SecureRandom");
 
     private final Thread watcher;
