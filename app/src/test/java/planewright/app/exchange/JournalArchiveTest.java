@@ -58,7 +58,7 @@ class JournalArchiveTest {
         var taken = JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE);
         assertThat(taken.leftOut()).isEmpty();
         var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
-        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop", 2, 2, List.of()));
+        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop", 2, 2, List.of(), List.of()));
         assertThat(bytes(folder.resolve("copy")))
                 .isEqualTo(bytes(folder.resolve("journal")))
                 .hasSize(taken.things());
@@ -78,7 +78,7 @@ class JournalArchiveTest {
     void oneBuildGoesOutWithItsPicturesAlone() throws Exception {
         JournalArchive.take(opened, heron, PictureForm.PLAIN, zip(), false, Watch.NONE);
         var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
-        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop: Grey heron", 1, 1, List.of()));
+        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop: Grey heron", 1, 1, List.of(), List.of()));
         var all = bytes(folder.resolve("journal"));
         var copied = bytes(folder.resolve("copy"));
         assertThat(copied.keySet().stream().filter(name -> name.startsWith("photos/")))
