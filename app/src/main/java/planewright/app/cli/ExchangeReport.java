@@ -47,6 +47,7 @@ record ExchangeReport(Desk desk, boolean json) {
                     .put("builds", unpacked.builds())
                     .put("entries", unpacked.entries());
             list(node, "wrong", unpacked.wrong());
+            list(node, "leftOut", unpacked.leftOut());
             desk.json(node);
         } else {
             desk.out()
@@ -54,6 +55,7 @@ record ExchangeReport(Desk desk, boolean json) {
                             + Desk.count(unpacked.builds(), "build", "builds") + " and "
                             + Desk.count(unpacked.entries(), "entry", "entries") + ", to " + folder);
             unpacked.wrong().forEach(each -> desk.out().println("  wrong     " + each.what() + ": " + each.reason()));
+            leftOut(unpacked.leftOut());
         }
     }
 

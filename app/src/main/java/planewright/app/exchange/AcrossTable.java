@@ -2,7 +2,6 @@ package planewright.app.exchange;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +12,6 @@ import planewright.api.quantity.Units;
 import planewright.app.across.BuildValue;
 import planewright.app.across.View;
 import planewright.app.journal.EntryRecord;
-import planewright.shared.quantity.NumberText;
 
 /** Values of all builds as CSV (RFC 4180): as they were written, and as a decimal number to compute with. */
 public final class AcrossTable {
@@ -54,16 +52,10 @@ public final class AcrossTable {
                         each.quantity().number(),
                         Units.symbolOf(each.quantity().unit()),
                         each.quantity().plusMinus().orElse(""),
-                        decimal(each.quantity().number()),
+                        MeasurementTable.decimal(each.quantity().number()),
                         each.at().map(Object::toString).orElse(""),
                         each.source().word(),
                         each.entry().map(EntryRecord::id).orElse("")))
                 .orElseGet(() -> Stream.generate(() -> "").limit(7).toList());
-    }
-
-    private static String decimal(String number) {
-        return new BigDecimal(Double.toString(NumberText.parse(number).orElseThrow()))
-                .stripTrailingZeros()
-                .toPlainString();
     }
 }

@@ -4,17 +4,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.zip.ZipEntry;
 import planewright.app.store.JournalFolder;
 
 /** Looks at all that an archive claims before a byte of it is unpacked. One bad entry, and nothing of it is trusted. */
 final class ArchiveCheck {
+    private static final String LOCK = ".lock";
+    private static final String VIEW = ".DS_Store";
+    private static final String SYSTEM = "__MACOSX/";
+
     private final Path archive;
     private final Limits limits;
+    private final Set<LeftOut> leftOut = new LinkedHashSet<>();
 
     ArchiveCheck(Path archive, Limits limits) {
         this.archive = archive;
@@ -36,7 +41,9 @@ final class ArchiveCheck {
         if (listing.size() != entries.size()) {
             throw misleading("its directory");
         }
+        var prefix = prefix(entries);
         var known = new HashMap<String, Boolean>();
+        var files = new ArrayList<Unpacking>();
         long packed = 0;
         long unpacked = 0;
         for (int i = 0; i < entries.size(); i++) {
@@ -44,7 +51,13 @@ final class ArchiveCheck {
             if (!listing.get(i).name().equals(entry.getName())) {
                 throw misleading(entry.getName());
             }
-            check(entry, listing.get(i).plain(), known);
+            checkContent(entry, listing.get(i).plain());
+            if (!isLeftOut(entry, prefix)) {
+                checkName(entry, prefix, known);
+                if (!entry.isDirectory()) {
+                    files.add(new Unpacking(entry, entry.getName().substring(prefix.length())));
+                }
+            }
             packed += entry.getCompressedSize();
             unpacked += entry.getSize();
             if (packed > size) {
@@ -55,17 +68,15 @@ final class ArchiveCheck {
             checkSum(unpacked, size);
         }
         checkFolders(known);
-        return named(entries);
+        return files;
     }
 
-    private void check(ZipEntry entry, boolean plain, Map<String, Boolean> known) throws ExchangeRefused {
-        var name = entry.isDirectory()
-                ? entry.getName().substring(0, entry.getName().length() - 1)
-                : entry.getName();
-        var problem = ArchiveName.problem(name);
-        if (problem.isPresent()) {
-            throw refusal(entry.getName(), problem.get());
-        }
+    /** Entries that are no part of a journal and are not unpacked. */
+    List<LeftOut> leftOut() {
+        return List.copyOf(leftOut);
+    }
+
+    private void checkContent(ZipEntry entry, boolean plain) throws ExchangeRefused {
         if (!plain) {
             throw refusal(entry.getName(), "it is a link or a device");
         }
@@ -75,9 +86,41 @@ final class ArchiveCheck {
         if (entry.getSize() < 0 || entry.getCompressedSize() < 0 || entry.isDirectory() && entry.getSize() > 0) {
             throw refusal(entry.getName(), "its size is not told");
         }
+    }
+
+    private void checkName(ZipEntry entry, String prefix, Map<String, Boolean> known) throws ExchangeRefused {
+        if (!entry.getName().startsWith(prefix)) {
+            throw refusal(entry.getName(), "it lies beside the journal");
+        }
+        if (entry.isDirectory() && entry.getName().equals(prefix)) {
+            return;
+        }
+        var name = bare(entry.getName().substring(prefix.length()));
+        var problem = ArchiveName.problem(name);
+        if (problem.isPresent()) {
+            throw refusal(entry.getName(), problem.get());
+        }
         if (known.put(ArchiveName.key(name), entry.isDirectory()) != null) {
             throw refusal(entry.getName(), "another one has the same name, on some systems at least");
         }
+    }
+
+    /** What a system, or a program that has the journal open, puts beside its files. */
+    private boolean isLeftOut(ZipEntry entry, String prefix) {
+        var name = entry.getName();
+        if (name.startsWith(SYSTEM)) {
+            leftOut.add(leftOut(bare(SYSTEM)));
+            return true;
+        }
+        if (name.equals(prefix + LOCK) || name.equals(VIEW) || name.endsWith("/" + VIEW)) {
+            leftOut.add(leftOut(name));
+            return true;
+        }
+        return false;
+    }
+
+    private static LeftOut leftOut(String name) {
+        return new LeftOut(printable(name), ExchangeWords.say("it is no part of the journal"));
     }
 
     private void checkSum(long unpacked, long size) throws ExchangeRefused {
@@ -106,35 +149,33 @@ final class ArchiveCheck {
     }
 
     /** Archives made by other programs may hold the journal's folder and not its content. */
-    private List<Unpacking> named(List<? extends ZipEntry> entries) throws ExchangeRefused {
-        var prefix = prefix(entries)
-                .orElseThrow(() -> new ExchangeRefused(ExchangeWords.say(
-                        "archive {0} holds no file {1}; accepted: that of a journal", archive, JournalFolder.HEAD)));
-        var files = new ArrayList<Unpacking>();
-        for (var entry : entries) {
-            if (!entry.isDirectory()) {
-                if (!entry.getName().startsWith(prefix)) {
-                    throw refusal(entry.getName(), "it lies beside the journal");
-                }
-                files.add(new Unpacking(entry, entry.getName().substring(prefix.length())));
-            }
-        }
-        return files;
-    }
-
-    private static Optional<String> prefix(List<? extends ZipEntry> entries) {
+    private String prefix(List<? extends ZipEntry> entries) throws ExchangeRefused {
+        Set<String> names = new HashSet<>();
         Set<String> tops = new HashSet<>();
         for (var entry : entries) {
-            if (entry.getName().equals(JournalFolder.HEAD)) {
-                return Optional.of("");
+            var name = entry.getName();
+            names.add(name);
+            if (!name.startsWith(SYSTEM) && !name.equals(VIEW)) {
+                tops.add(name.split("/", 2)[0] + "/");
             }
-            tops.add(entry.getName().split("/", 2)[0] + "/");
         }
-        return tops.stream()
-                .filter(top -> tops.size() == 1)
-                .filter(top ->
-                        entries.stream().anyMatch(entry -> entry.getName().equals(top + JournalFolder.HEAD)))
-                .findFirst();
+        if (names.contains(JournalFolder.HEAD)) {
+            return "";
+        }
+        var prefix = tops.stream()
+                .filter(top -> tops.size() == 1 && names.contains(top + JournalFolder.HEAD))
+                .findFirst()
+                .orElseThrow(() -> new ExchangeRefused(ExchangeWords.say(
+                        "archive {0} holds no file {1}; accepted: that of a journal", archive, JournalFolder.HEAD)));
+        var problem = ArchiveName.problem(bare(prefix));
+        if (problem.isPresent()) {
+            throw refusal(prefix, problem.get());
+        }
+        return prefix;
+    }
+
+    private static String bare(String name) {
+        return name.endsWith("/") ? name.substring(0, name.length() - 1) : name;
     }
 
     private ExchangeRefused misleading(String name) {

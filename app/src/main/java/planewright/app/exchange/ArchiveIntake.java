@@ -162,7 +162,7 @@ public final class ArchiveIntake {
             }
             checkPictures(part, opened.pictures(), journal, wrong);
             checkOutlines(part, opened, wrong);
-            return new Unpacked(journal.name(), journal.builds().size(), entries, wrong);
+            return new Unpacked(journal.name(), journal.builds().size(), entries, wrong, check.leftOut());
         } catch (JournalRefused refused) {
             throw new ExchangeRefused(ExchangeWords.say(
                     "archive {0} holds no journal that can be opened: {1}",

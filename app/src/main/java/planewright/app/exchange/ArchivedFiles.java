@@ -6,9 +6,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
@@ -31,12 +31,12 @@ final class ArchivedFiles {
 
     private final ZipOutputStream zip;
     private final PictureForm form;
-    private final List<LeftOut> leftOut;
+    private final Collection<LeftOut> leftOut;
     private final Map<String, String> newHashes = new HashMap<>();
     private final Set<String> written = new HashSet<>();
     private int tellPlace;
 
-    ArchivedFiles(OutputStream out, PictureForm form, List<LeftOut> leftOut) {
+    ArchivedFiles(OutputStream out, PictureForm form, Collection<LeftOut> leftOut) {
         this.zip = new ZipOutputStream(out, StandardCharsets.UTF_8);
         this.form = form;
         this.leftOut = leftOut;
@@ -55,18 +55,23 @@ final class ArchivedFiles {
     /** Writes a file that is no record; pictures must be written before the records that name them. */
     void add(String name, Path file) throws IOException {
         if (!PictureShelf.isPicture(file)) {
-            begin(name, Deflater.DEFAULT_COMPRESSION);
-            Files.copy(file, zip);
-            zip.closeEntry();
+            copy(name, file, Deflater.DEFAULT_COMPRESSION);
             return;
         }
         tellPlace += PictureShelf.tellsPlace(file) ? 1 : 0;
         if (form == PictureForm.AS_TAKEN) {
-            begin(name, Deflater.NO_COMPRESSION);
-            Files.copy(file, zip);
-            zip.closeEntry();
+            copy(name, file, Deflater.NO_COMPRESSION);
         } else {
             addPlain(name, file);
+        }
+    }
+
+    /** Nothing is begun for a file that is gone. */
+    private void copy(String name, Path file, int level) throws IOException {
+        try (var in = Files.newInputStream(file)) {
+            begin(name, level);
+            in.transferTo(zip);
+            zip.closeEntry();
         }
     }
 

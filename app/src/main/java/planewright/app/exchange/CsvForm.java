@@ -14,9 +14,6 @@ import java.util.Optional;
  * @param dates how days are written, where not as in ISO 8601
  */
 public record CsvForm(Map<Column, String> columns, char separator, Optional<DateTimeFormatter> dates) {
-    /** As RFC 4180 and ISO 8601 say. */
-    public static final CsvForm USUAL = new CsvForm(Map.of(), ',', Optional.empty());
-
     /**
      * Days in a form of their own, such as {@code dd.MM.yyyy}.
      *

@@ -22,7 +22,7 @@ public final class DatedNotes {
     /**
      * Looks at notes. A note that its day has already, to the letter, is not brought in again.
      *
-     * @param place a file, or a folder of files that end in {@code .txt}, {@code .md} or {@code .markdown}
+     * @param place a file, or a folder of files that end in {@code .txt}, {@code .md} or {@code .markdown}, but for hidden ones
      * @throws ExchangeRefused if nothing is there
      */
     public static Intake look(OpenJournal journal, BuildRecord build, Path place, Watch watch) throws IOException {
@@ -30,7 +30,7 @@ public final class DatedNotes {
         var known = new ArrayList<LeftOut>();
         var leftOut = new ArrayList<LeftOut>();
         var changes = new ArrayList<Edit.Change>();
-        for (var file : files(place)) {
+        for (var file : files(place, leftOut)) {
             watch.reached(file.toString());
             var name = file.getFileName().toString();
             try {
@@ -85,7 +85,7 @@ public final class DatedNotes {
                         && each.text().equals(entry.text()));
     }
 
-    private static List<Path> files(Path place) throws IOException {
+    private static List<Path> files(Path place, List<LeftOut> leftOut) throws IOException {
         if (Files.isRegularFile(place)) {
             return List.of(place);
         }
@@ -93,16 +93,11 @@ public final class DatedNotes {
             throw new ExchangeRefused(
                     ExchangeWords.say("notes {0} are not there; accepted: a text file, or a folder of them", place));
         }
-        try (Stream<Path> files = Files.walk(place)) {
-            return files.filter(Files::isRegularFile)
-                    .filter(DatedNotes::isNote)
-                    .sorted()
-                    .toList();
-        }
+        return FilesAt.list(place, DatedNotes::isNote, leftOut);
     }
 
     private static boolean isNote(Path file) {
         var name = file.getFileName().toString().toLowerCase(Locale.ROOT);
-        return !name.startsWith(".") && Stream.of(".txt", ".md", ".markdown").anyMatch(name::endsWith);
+        return Stream.of(".txt", ".md", ".markdown").anyMatch(name::endsWith);
     }
 }

@@ -4,11 +4,12 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
-import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -31,7 +32,7 @@ public final class JournalArchive {
     private final Watch watch;
     private final Map<String, Path> files = new TreeMap<>();
     private final Set<String> keys = new HashSet<>();
-    private final List<LeftOut> leftOut = new ArrayList<>();
+    private final Set<LeftOut> leftOut = new LinkedHashSet<>();
 
     private JournalArchive(JournalFolder journal, Watch watch) {
         this.journal = journal;
@@ -44,7 +45,10 @@ public final class JournalArchive {
         Slow.work("taking a journal out");
         var archive = new JournalArchive(journal, watch);
         archive.gather(journal.folder());
-        return archive.write(form, zip, replace, Map.of());
+        return archive.write(form, zip, replace, Map.of(), () -> {
+            archive.gather(journal.folder().resolve("photos"));
+            archive.gather(journal.folder().resolve("outlines"));
+        });
     }
 
     /**
@@ -61,15 +65,25 @@ public final class JournalArchive {
         }
         archive.gather(journal.folder().resolve("schema"));
         archive.gather(journal.folderOf(build));
-        archive.addPictures(build);
-        archive.addTemplates(build);
+        archive.addNamed(build);
         var id = UUID.nameUUIDFromBytes((journal.id() + "\n" + build.id()).getBytes(StandardCharsets.UTF_8));
         var name = journal.journal().name() + ": " + build.name();
         return archive.write(
                 form,
                 zip,
                 replace,
-                Map.of(JournalFolder.HEAD, JournalFolder.head(id, name).getBytes(StandardCharsets.UTF_8)));
+                Map.of(JournalFolder.HEAD, JournalFolder.head(id, name).getBytes(StandardCharsets.UTF_8)),
+                () -> archive.addNamed(build));
+    }
+
+    /** Finds what records name. */
+    private interface Listing {
+        void run() throws IOException;
+    }
+
+    private void addNamed(BuildRecord build) throws IOException {
+        addPictures(build);
+        addTemplates(build);
     }
 
     private void addPictures(BuildRecord build) {
@@ -150,35 +164,57 @@ public final class JournalArchive {
         }
     }
 
-    private Taken write(PictureForm form, Path zip, boolean replace, Map<String, byte[]> instead) throws IOException {
+    private Taken write(PictureForm form, Path zip, boolean replace, Map<String, byte[]> instead, Listing named)
+            throws IOException {
         var target = Target.file(zip, replace);
         Target.outside(target, journal.folder());
         var counts = new int[2];
         SafeFile.write(target, out -> {
             var archived = new ArchivedFiles(out, form, leftOut);
-            write(archived, instead);
+            write(archived, instead, named);
             counts[0] = archived.number();
             counts[1] = archived.tellPlace();
         });
-        return new Taken(counts[0], counts[1], leftOut);
+        return new Taken(counts[0], counts[1], List.copyOf(leftOut));
     }
 
-    /** Records last, for they name pictures. */
-    private void write(ArchivedFiles archived, Map<String, byte[]> instead) throws IOException {
-        for (var file : files.entrySet()) {
-            if (!isRecord(file.getKey())) {
-                watch.reached(file.getKey());
-                archived.add(file.getKey(), file.getValue());
-            }
-        }
+    /** Records last, for they name pictures, and what has come in since the files were listed before them. */
+    private void write(ArchivedFiles archived, Map<String, byte[]> instead, Listing named) throws IOException {
+        writeContents(archived, Set.of());
+        var written = Set.copyOf(files.keySet());
+        named.run();
+        writeContents(archived, written);
         for (var file : files.entrySet()) {
             if (isRecord(file.getKey())) {
-                watch.reached(file.getKey());
                 var content = instead.get(file.getKey());
-                archived.add(file.getKey(), content == null ? Files.readAllBytes(file.getValue()) : content);
+                write(
+                        file.getKey(),
+                        name -> archived.add(name, content == null ? Files.readAllBytes(file.getValue()) : content));
             }
         }
         archived.finish();
+    }
+
+    private void writeContents(ArchivedFiles archived, Set<String> written) throws IOException {
+        for (var file : files.entrySet()) {
+            if (!isRecord(file.getKey()) && !written.contains(file.getKey())) {
+                write(file.getKey(), name -> archived.add(name, file.getValue()));
+            }
+        }
+    }
+
+    private interface Adding {
+        void add(String name) throws IOException;
+    }
+
+    /** A file may be deleted or renamed after it was listed. */
+    private void write(String name, Adding adding) throws IOException {
+        watch.reached(name);
+        try {
+            adding.add(name);
+        } catch (NoSuchFileException gone) {
+            leftOut.add(new LeftOut(name, ExchangeWords.say("it is missing")));
+        }
     }
 
     private static boolean isRecord(String name) {
@@ -186,10 +222,6 @@ public final class JournalArchive {
     }
 
     private String name(Path file) {
-        var name = new StringBuilder();
-        for (var part : journal.folder().relativize(file)) {
-            name.append(name.isEmpty() ? "" : "/").append(part);
-        }
-        return name.toString();
+        return Tree.name(journal.folder(), file);
     }
 }

@@ -7,9 +7,6 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import planewright.app.files.SafeFile;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Ids;
@@ -21,10 +18,6 @@ import planewright.app.store.JournalFolder;
  * everything of the logs, pictures without the place where they were taken.
  */
 public final class JournalPages {
-    private static final String INDEX = "index.html";
-    private static final List<String> COPIED = List.of("pages.css", "pages.js");
-    private static final Set<String> OURS = Set.of(INDEX, "pages.css", "pages.js", "words.js", "builds", "pictures");
-
     private final JournalFolder journal;
     private final List<BuildRecord> builds;
     private final Watch watch;
@@ -50,26 +43,40 @@ public final class JournalPages {
     }
 
     private Taken take(Path target, boolean replace) throws IOException {
-        requireFree(target, replace);
+        new PagesFolder(target, target).requireFree(replace);
         Target.outside(target, journal.folder());
         var part = target.resolveSibling("." + target.getFileName() + "." + Ids.small() + ".part");
-        var old = target.resolveSibling("." + target.getFileName() + "." + Ids.small() + ".old");
         try {
             var taken = write(part);
             watch.reached(target.toString());
             if (Files.exists(target)) {
-                Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
+                giveWay(target, part, replace);
+            } else {
+                Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
             }
-            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
             SafeFile.force(target.getParent());
             return taken;
         } finally {
-            if (Files.exists(old) && !Files.exists(target)) {
-                Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
-            }
-            Tree.delete(old);
             Tree.delete(part);
         }
+    }
+
+    /** What has come into the folder meanwhile is not lost: it is looked at once more where nobody looks for it. */
+    private static void giveWay(Path target, Path part, boolean replace) throws IOException {
+        var old = target.resolveSibling("." + target.getFileName() + "." + Ids.small() + ".old");
+        Files.move(target, old, StandardCopyOption.ATOMIC_MOVE);
+        try {
+            new PagesFolder(old, target).requireFree(replace);
+            Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
+        } catch (IOException | RuntimeException failure) {
+            try {
+                Files.move(old, target, StandardCopyOption.ATOMIC_MOVE);
+            } catch (IOException second) {
+                failure.addSuppressed(second);
+            }
+            throw failure;
+        }
+        Tree.delete(old);
     }
 
     private Taken write(Path part) throws IOException {
@@ -79,9 +86,9 @@ public final class JournalPages {
             var html = new BuildPage(journal.journal(), build, pictures).html(watch);
             SafeFile.write(part.resolve(BuildPage.place(build)), bytes(html));
         }
-        SafeFile.write(part.resolve(INDEX), bytes(index(pictures)));
-        SafeFile.write(part.resolve("words.js"), out -> WordIndex.write(journal.journal(), builds, out));
-        for (var file : COPIED) {
+        SafeFile.write(part.resolve(PagesFolder.INDEX), bytes(index(pictures)));
+        SafeFile.write(part.resolve(PagesFolder.WORDS), out -> WordIndex.write(journal.journal(), builds, out));
+        for (var file : PagesFolder.COPIED) {
             try (var in = JournalPages.class.getResourceAsStream(file)) {
                 SafeFile.write(part.resolve(file), in.readAllBytes());
             }
@@ -128,29 +135,6 @@ public final class JournalPages {
             }
         }
         return "<div class=\"blank\"></div>\n";
-    }
-
-    private static void requireFree(Path folder, boolean replace) throws IOException {
-        if (!Files.exists(folder)) {
-            return;
-        }
-        if (!Files.isDirectory(folder)) {
-            throw new ExchangeRefused(ExchangeWords.say("'{0}' is a file; accepted: a folder", folder));
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            var names = files.map(file -> file.getFileName().toString()).collect(Collectors.toSet());
-            if (!names.isEmpty() && !replace) {
-                throw new ExchangeRefused(ExchangeWords.say(
-                        "folder {0} is not empty; name another one, or say to replace the pages in it", folder));
-            }
-            names.removeAll(OURS);
-            if (!names.isEmpty()) {
-                throw new ExchangeRefused(ExchangeWords.say(
-                        "folder {0} holds what is no page of a journal: {1}; name another one",
-                        folder,
-                        String.join(", ", names.stream().sorted().limit(3).toList())));
-            }
-        }
     }
 
     private static byte[] bytes(String text) {

@@ -78,10 +78,14 @@ public final class MeasurementTable {
                 Units.symbolOf(quantity.unit()),
                 quantity.plusMinus().orElse(""),
                 SafeCell.written(measurement.method()),
-                new BigDecimal(Double.toString(
-                                NumberText.parse(quantity.number()).orElseThrow()))
-                        .stripTrailingZeros()
-                        .toPlainString(),
+                decimal(quantity.number()),
                 entry.id());
+    }
+
+    /** A number as it was written, such as {@code 3 1/2}, to compute with. */
+    static String decimal(String number) {
+        return new BigDecimal(Double.toString(NumberText.parse(number).orElseThrow()))
+                .stripTrailingZeros()
+                .toPlainString();
     }
 }

@@ -6,6 +6,9 @@ import java.util.TreeMap;
 
 /** Puts a page together, piece by piece. All text goes through {@link Html}. */
 final class Page {
+    /** Stands at the beginning of every page. */
+    static final String GENERATOR = "<meta name=\"generator\" content=\"Planewright\">";
+
     private final StringBuilder html = new StringBuilder();
 
     /** What the search says, by the name under which {@code pages.js} finds it. */
@@ -25,7 +28,7 @@ final class Page {
         raw("<!DOCTYPE html>\n<html lang=\"" + ExchangeWords.locale().getLanguage()
                 + "\">\n<head>\n<meta charset=\"utf-8\">\n");
         raw("<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n");
-        raw("<meta name=\"referrer\" content=\"no-referrer\">\n<meta name=\"generator\" content=\"Planewright\">\n");
+        raw("<meta name=\"referrer\" content=\"no-referrer\">\n" + GENERATOR + "\n");
         line("title", "", title);
         raw("<link rel=\"stylesheet\" href=\"" + root + "pages.css\">\n");
         raw("<script src=\"" + root + "pages.js\" defer></script>\n</head>\n<body data-root=\"" + root + "\"");

@@ -1,11 +1,8 @@
 package planewright.app.exchange;
 
 import java.io.IOException;
-import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.temporal.ChronoUnit;
@@ -41,7 +38,8 @@ public final class PictureFolder {
     private final LocalDateTime now;
     private final List<LeftOut> known = new ArrayList<>();
     private final List<LeftOut> leftOut = new ArrayList<>();
-    private final Map<String, String> places = new HashMap<>();
+    private final Map<String, LocalDate> logged = new HashMap<>();
+    private final Map<String, String> seen = new HashMap<>();
 
     private PictureFolder(
             OpenJournal journal,
@@ -57,7 +55,8 @@ public final class PictureFolder {
     }
 
     /**
-     * Looks at every picture below a folder that the log does not show yet.
+     * Looks at every picture below a folder that the log does not show yet. One that it shows, and that the journal has lost, is
+     * put back.
      *
      * @param otherwise the day of pictures that do not say when they were taken; without one they are left out
      * @param now pictures from after it are left out: the camera's clock was wrong
@@ -80,7 +79,7 @@ public final class PictureFolder {
     }
 
     /**
-     * Looks at pictures that the log does not show yet.
+     * Looks at pictures that the log does not show yet. One that it shows, and that the journal has lost, is put back.
      *
      * @param places files, and folders with all that is below them
      * @param otherwise the time of pictures that do not say when they were taken; without one they are left out
@@ -119,20 +118,17 @@ public final class PictureFolder {
     private SeenPictures see(List<Path> wanted, Watch watch) throws IOException {
         journal.log(build.id())
                 .forEach(entry -> entry.pictures()
-                        .forEach(picture -> places.putIfAbsent(
-                                picture.hash(),
-                                ExchangeWords.say(
-                                        "is in the log already, on {0}",
-                                        ExchangeWords.day(entry.at().toLocalDate())))));
-        var found = new ArrayList<Seen>();
+                        .forEach(picture ->
+                                logged.putIfAbsent(picture.hash(), entry.at().toLocalDate())));
+        var pictures = new ArrayList<Seen>();
         for (var place : wanted) {
-            for (var file : files(place)) {
+            for (var file : FilesAt.list(place, any -> true, leftOut)) {
                 watch.reached(file.toString());
-                look(name(place, file), file).ifPresent(found::add);
+                look(FilesAt.name(place, file), file).ifPresent(pictures::add);
             }
         }
-        found.sort(Comparator.comparing(Seen::at).thenComparing(Seen::file));
-        return new SeenPictures(found, known, leftOut, this::intake);
+        pictures.sort(Comparator.comparing(Seen::at).thenComparing(Seen::file));
+        return new SeenPictures(pictures, known, leftOut, this::intake);
     }
 
     private Intake intake(List<Seen> chosen) {
@@ -152,16 +148,20 @@ public final class PictureFolder {
     private Optional<Seen> look(String name, Path file) {
         try {
             var picture = shelf.check(file);
-            var place = places.putIfAbsent(picture.hash(), ExchangeWords.say("is the same picture as {0}", name));
-            if (place != null) {
-                known.add(new LeftOut(name, place));
+            if (logged.containsKey(picture.hash())) {
+                lookAtLogged(name, file, picture);
+                return Optional.empty();
+            }
+            var same = seen.putIfAbsent(picture.hash(), name);
+            if (same != null) {
+                known.add(new LeftOut(name, ExchangeWords.say("is the same picture as {0}", same)));
                 return Optional.empty();
             }
             var at = shelf.taken(file).or(() -> otherwise);
             if (at.isPresent() && !at.get().isAfter(now.plusDays(1))) {
                 return Optional.of(new Seen(file, name, at.get(), picture));
             }
-            places.remove(picture.hash());
+            seen.remove(picture.hash());
             leftOut.add(new LeftOut(
                     name,
                     at.map(time -> ExchangeWords.say(
@@ -180,12 +180,33 @@ public final class PictureFolder {
         return Optional.empty();
     }
 
-    /** As the builder finds it: below a folder that was named, or by itself. */
-    private static String name(Path place, Path file) {
-        return (place.equals(file) ? file.getFileName() : place.relativize(file)).toString();
+    /** What the log shows is on the shelf afterwards, whatever has become of its file there. */
+    private void lookAtLogged(String name, Path file, PictureRecord picture) {
+        var day = ExchangeWords.day(logged.get(picture.hash()));
+        try {
+            boolean there = shelf.holds(picture);
+            if (!there) {
+                shelf.add(file, "");
+            }
+            known.add(new LeftOut(
+                    name,
+                    there
+                            ? ExchangeWords.say("is in the log already, on {0}", day)
+                            : ExchangeWords.say(
+                                    "is in the log already, on {0}; the journal's own copy was missing or damaged and "
+                                            + "has been put back",
+                                    day)));
+        } catch (IOException failure) {
+            leftOut.add(new LeftOut(
+                    name,
+                    ExchangeWords.say(
+                            "is in the log already, on {0}; the journal's own copy is missing or damaged and cannot "
+                                    + "be put back: {1}",
+                            day, failure.getLocalizedMessage())));
+        }
     }
 
-    /** All of them or none: what was put on the shelf before something failed is taken off again. */
+    /** All of them or none, as far as the log can be taken back; the shelf keeps what it shows then. */
     private void write(List<Seen> found, Watch watch) throws IOException {
         var added = new ArrayList<PictureRecord>();
         try {
@@ -203,10 +224,34 @@ public final class PictureFolder {
             }
             journal.apply(edit(found));
         } catch (IOException | RuntimeException failure) {
-            for (var picture : added) {
-                shelf.remove(picture);
-            }
+            takeBack(added, failure);
             throw failure;
+        }
+    }
+
+    /** Takes off the shelf what no entry shows. */
+    private void takeBack(List<PictureRecord> added, Exception failure) {
+        try {
+            var shown = journal.builds().stream()
+                    .flatMap(each -> journal.log(each.id()).stream())
+                    .flatMap(entry -> entry.pictures().stream())
+                    .map(PictureRecord::hash)
+                    .collect(Collectors.toSet());
+            for (var picture : added) {
+                if (!shown.contains(picture.hash())) {
+                    remove(picture, failure);
+                }
+            }
+        } catch (RuntimeException unread) {
+            failure.addSuppressed(unread);
+        }
+    }
+
+    private void remove(PictureRecord picture, Exception failure) {
+        try {
+            shelf.remove(picture);
+        } catch (IOException second) {
+            failure.addSuppressed(second);
         }
     }
 
@@ -229,41 +274,5 @@ public final class PictureFolder {
                 WHAT,
                 entry -> entry.withPictures(Stream.concat(entry.pictures().stream(), pictures.stream())
                         .toList()));
-    }
-
-    private List<Path> files(Path place) throws IOException {
-        var files = new ArrayList<Path>();
-        Files.walkFileTree(place, new SimpleFileVisitor<>() {
-            @Override
-            public FileVisitResult preVisitDirectory(Path visited, BasicFileAttributes attributes) {
-                return visited.equals(place) || !isHidden(visited)
-                        ? FileVisitResult.CONTINUE
-                        : FileVisitResult.SKIP_SUBTREE;
-            }
-
-            @Override
-            public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) {
-                if (attributes.isRegularFile() && (file.equals(place) || !isHidden(file))) {
-                    files.add(file);
-                } else if (!attributes.isRegularFile()) {
-                    leftOut.add(new LeftOut(name(place, file), ExchangeWords.say("is a link or a device")));
-                }
-                return FileVisitResult.CONTINUE;
-            }
-
-            @Override
-            public FileVisitResult visitFileFailed(Path file, IOException failure) {
-                leftOut.add(new LeftOut(
-                        name(place, file),
-                        ExchangeWords.say(
-                                "cannot be read ({0})", failure.getClass().getSimpleName())));
-                return FileVisitResult.CONTINUE;
-            }
-        });
-        return files.stream().sorted().collect(Collectors.toList());
-    }
-
-    private static boolean isHidden(Path file) {
-        return file.getFileName().toString().startsWith(".");
     }
 }

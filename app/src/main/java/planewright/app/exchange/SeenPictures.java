@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.function.Function;
 import planewright.app.journal.PictureRecord;
 
-/** Pictures that were looked at for a build's log; nothing is written yet, and any of them may come in. */
+/** Pictures that were looked at for a build's log; nothing is written into it yet, and any of them may come in. */
 public final class SeenPictures {
     private final List<Seen> pictures;
     private final List<LeftOut> known;

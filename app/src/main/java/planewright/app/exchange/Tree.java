@@ -11,6 +11,15 @@ import java.nio.file.attribute.BasicFileAttributes;
 final class Tree {
     private Tree() {}
 
+    /** The way from a folder to a file in it, its parts divided by slashes on every system. */
+    static String name(Path folder, Path file) {
+        var name = new StringBuilder();
+        for (var part : folder.relativize(file)) {
+            name.append(name.isEmpty() ? "" : "/").append(part);
+        }
+        return name.toString();
+    }
+
     /** Deletes a folder that may be there. Links in it go, and not what they lead to. */
     static void delete(Path folder) throws IOException {
         if (!Files.exists(folder)) {

@@ -9,9 +9,11 @@ import java.util.List;
  * @param builds how many
  * @param entries how many
  * @param wrong files that came in as they are and cannot be used
+ * @param leftOut what the archive holds besides the journal, and was not unpacked
  */
-public record Unpacked(String name, int builds, int entries, List<LeftOut> wrong) {
+public record Unpacked(String name, int builds, int entries, List<LeftOut> wrong, List<LeftOut> leftOut) {
     public Unpacked {
         wrong = List.copyOf(wrong);
+        leftOut = List.copyOf(leftOut);
     }
 }

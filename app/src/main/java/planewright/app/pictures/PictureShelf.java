@@ -66,6 +66,12 @@ public final class PictureShelf {
         return new PictureRecord(hash(content), PictureFormat.of(file, content).type(), "");
     }
 
+    /** Whether a picture lies there, with the content that its name says. */
+    public boolean holds(Picture picture) throws IOException {
+        var file = file(picture);
+        return Files.isRegularFile(file) && hash(file).equals(picture.hash());
+    }
+
     /** Throws a picture away that no entry shows. */
     public void remove(Picture picture) throws IOException {
         SafeFile.delete(file(picture));
@@ -182,9 +188,8 @@ public final class PictureShelf {
     private PictureRecord keep(byte[] content, PictureFormat format, String caption) throws IOException {
         permission.require();
         var record = new PictureRecord(hash(content), format.type(), caption);
-        var file = file(record);
-        if (!Files.isRegularFile(file) || Files.size(file) != content.length) {
-            SafeFile.write(file, content);
+        if (!holds(record)) {
+            SafeFile.write(file(record), content);
         }
         return record;
     }

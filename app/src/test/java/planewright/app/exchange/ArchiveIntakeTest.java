@@ -58,6 +58,9 @@ class ArchiveIntakeTest {
         assertThat(folder.resolve("brought/README.md")).hasContent("hello");
         Tree.delete(folder.resolve("brought"));
         refused(new ZipBench().with("loft/journal.json", head).with("other.txt", "x"), "holds no file journal.json");
+        refused(new ZipBench().with("loft/journal.json", head).with("loft/.git/config", "x"), "it is hidden");
+        refused(new ZipBench().with("loft/journal.json", head).with("loft/../x", "x"), "leads to another place");
+        refused(new ZipBench().with("../journal.json", head).with("../x", "x"), "leads to another place");
     }
 
     @ParameterizedTest
@@ -93,7 +96,9 @@ class ArchiveIntakeTest {
                 ".git/hooks/post-checkout",
                 ".GIT/config",
                 "builds/.gitattributes",
-                ".lock",
+                "builds/.lock",
+                ".lock/x",
+                ".DS_Store/x",
                 "builds/.x.1-2.tmp"
             })
     void namesThatLeadAwayOrThatNotEverySystemTakes(String name) throws Exception {

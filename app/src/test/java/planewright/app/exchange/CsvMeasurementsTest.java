@@ -26,6 +26,9 @@ import planewright.app.journal.MeasurementRecord;
 import planewright.app.store.JournalFolder;
 
 class CsvMeasurementsTest {
+    /** As RFC 4180 and ISO 8601 say. */
+    static final CsvForm USUAL = new CsvForm(Map.of(), ',', Optional.empty());
+
     @TempDir
     private Path folder;
 
@@ -116,7 +119,7 @@ class CsvMeasurementsTest {
     @Test
     void goodRowsAreWrittenWhereBadOnesAreToBeSkipped() throws Exception {
         var file = file("date,name,value\n2025-03-14,good,1 g\nyesterday,bad,2 g\n");
-        var told = bring(file, CsvForm.USUAL, Optional.of(heron), true);
+        var told = bring(file, USUAL, Optional.of(heron), true);
         assertThat(told.things()).isEqualTo(1);
         assertThat(told.leftOut()).extracting(LeftOut::what).containsExactly("line 3");
         assertThat(texts(heron)).containsExactly("2025-03-14 good: 1 g ()");
@@ -137,12 +140,12 @@ class CsvMeasurementsTest {
     void aColumnMaySayWhichBuildIsMeant() throws Exception {
         var file = file(
                 "build,date,name,value\ngrebe,2025-03-14,spar,1 g\n,2025-03-14,rib,2 g\nNobody,2025-03-14,x,3 g\n");
-        var told = bring(file, CsvForm.USUAL, Optional.of(heron), true);
+        var told = bring(file, USUAL, Optional.of(heron), true);
         assertThat(told.entries()).isEqualTo(2);
         assertThat(told.leftOut()).containsExactly(new LeftOut("line 4", "build 'Nobody' is not in the journal"));
         assertThat(texts(grebe)).containsExactly("2025-03-14 spar: 1 g ()");
         assertThat(texts(heron)).containsExactly("2025-03-14 rib: 2 g ()");
-        assertThat(bring(file, CsvForm.USUAL, Optional.empty(), false).leftOut())
+        assertThat(bring(file, USUAL, Optional.empty(), false).leftOut())
                 .extracting(LeftOut::reason)
                 .anyMatch(reason -> reason.startsWith("no build is named"));
     }
@@ -181,17 +184,17 @@ class CsvMeasurementsTest {
         var file = Files.write(
                 folder.resolve("latin.csv"),
                 "date,name,value\n2025-03-14,Flügel,1\n".getBytes(StandardCharsets.ISO_8859_1));
-        assertThatThrownBy(() -> bring(file, CsvForm.USUAL, Optional.of(heron), true))
+        assertThatThrownBy(() -> bring(file, USUAL, Optional.of(heron), true))
                 .isInstanceOf(ExchangeRefused.class)
                 .hasMessageContaining("is not UTF-8 text");
-        assertThatThrownBy(() -> bring(folder.resolve("none.csv"), CsvForm.USUAL, Optional.of(heron), true))
+        assertThatThrownBy(() -> bring(folder.resolve("none.csv"), USUAL, Optional.of(heron), true))
                 .hasMessageContaining("none.csv is not there");
     }
 
     @Test
     void aFileOfCellsWithoutEndIsRefusedUnread() throws Exception {
         var file = Files.write(folder.resolve("commas.csv"), new byte[17 << 20]);
-        assertThatThrownBy(() -> bring(file, CsvForm.USUAL, Optional.of(heron), true))
+        assertThatThrownBy(() -> bring(file, USUAL, Optional.of(heron), true))
                 .isInstanceOf(ExchangeRefused.class)
                 .hasMessageContaining("17 MB; accepted: up to 16 MB");
         var long1 = "x".repeat(10_001);
@@ -210,7 +213,7 @@ class CsvMeasurementsTest {
     }
 
     private Brought bring(String text) throws IOException {
-        return bring(file(text), CsvForm.USUAL, Optional.of(heron), false);
+        return bring(file(text), USUAL, Optional.of(heron), false);
     }
 
     private Brought bring(Path file, CsvForm form, Optional<BuildRecord> otherwise, boolean skipBad)

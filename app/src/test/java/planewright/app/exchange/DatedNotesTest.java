@@ -12,6 +12,8 @@ import java.util.concurrent.CancellationException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -135,6 +137,52 @@ class DatedNotesTest {
         assertThat(again.known()).extracting(LeftOut::what).containsExactly("a.md", "b.md");
         assertThat(opened.journal().undo().map(Edit::what)).contains("bring in notes");
         assertThat(log()).isEmpty();
+    }
+
+    @Test
+    void whatLiesInHiddenFoldersIsNotBroughtIn() throws Exception {
+        note("good.md", "2025-03-14 Fin");
+        for (var hidden : List.of(".Trash-1000/files", ".git")) {
+            Files.createDirectories(folder.resolve("notes").resolve(hidden));
+            note(hidden + "/thrown away.md", "2025-03-15 Rib");
+        }
+        note(".hidden.md", "2025-03-16 Spar");
+        assertThat(bring()).isEqualTo(new Brought(1, 1, List.of(), List.of()));
+        assertThat(log()).extracting(EntryRecord::title).containsExactly("Fin");
+    }
+
+    /** Its path is longer than Linux takes, so that not even an administrator can read it. */
+    @Test
+    @EnabledOnOs(OS.LINUX)
+    void aFolderThatCannotBeReadIsToldAndTheRestComesIn() throws Exception {
+        note("good.md", "2025-03-14 Fin");
+        var deep = folder.resolve("notes");
+        var tail = folder.resolve("long");
+        for (int i = 0; i < 12; i++) {
+            deep = deep.resolve("d".repeat(180));
+            tail = tail.resolve("l".repeat(180));
+        }
+        Files.createDirectories(deep);
+        Files.createDirectories(tail);
+        Files.move(folder.resolve("long"), deep.resolve("long"));
+        try {
+            var told = bring();
+            assertThat(told.things()).isEqualTo(1);
+            assertThat(told.leftOut())
+                    .singleElement()
+                    .satisfies(left -> assertThat(left.what()).contains("/long/"))
+                    .satisfies(left -> assertThat(left.reason()).startsWith("cannot be read ("));
+        } finally {
+            Files.move(deep.resolve("long"), folder.resolve("long"));
+        }
+    }
+
+    @Test
+    void aLinkToANoteIsTold() throws Exception {
+        note("good.md", "2025-03-14 Fin");
+        Files.createSymbolicLink(folder.resolve("notes/link.md"), folder.resolve("notes/good.md"));
+        Files.createSymbolicLink(folder.resolve("notes/link.jpg"), folder.resolve("notes/good.md"));
+        assertThat(bring().leftOut()).containsExactly(new LeftOut("link.md", "is a link or a device"));
     }
 
     @Test

@@ -18,6 +18,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import planewright.app.Bench;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
@@ -58,7 +60,7 @@ class JournalArchiveTest {
         var taken = JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, Watch.NONE);
         assertThat(taken.leftOut()).isEmpty();
         var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
-        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop", 2, 2, List.of()));
+        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop", 2, 2, List.of(), List.of()));
         assertThat(bytes(folder.resolve("copy")))
                 .isEqualTo(bytes(folder.resolve("journal")))
                 .hasSize(taken.things());
@@ -78,7 +80,7 @@ class JournalArchiveTest {
     void oneBuildGoesOutWithItsPicturesAlone() throws Exception {
         JournalArchive.take(opened, heron, PictureForm.PLAIN, zip(), false, Watch.NONE);
         var unpacked = ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE);
-        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop: Grey heron", 1, 1, List.of()));
+        assertThat(unpacked).isEqualTo(new Unpacked("Loft workshop: Grey heron", 1, 1, List.of(), List.of()));
         var all = bytes(folder.resolve("journal"));
         var copied = bytes(folder.resolve("copy"));
         assertThat(copied.keySet().stream().filter(name -> name.startsWith("photos/")))
@@ -176,6 +178,69 @@ class JournalArchiveTest {
         assertThat(JournalArchive.take(opened, PictureForm.AS_TAKEN, zip(), true, Watch.NONE)
                         .leftOut())
                 .isEmpty();
+    }
+
+    /** A picture comes into an entry after the files were listed and before the entry is written. */
+    @ParameterizedTest
+    @ValueSource(booleans = {true, false})
+    void whatComesInMeanwhileIsWithinTheArchive(boolean whole) throws Exception {
+        var entry = opened.journal().log(heron.id()).get(0);
+        Watch watch = what -> {
+            if (what.startsWith("photos/") && opened.journal().log(heron.id()).contains(entry)) {
+                addPictureTo(entry);
+            }
+        };
+        for (var form : PictureForm.values()) {
+            var taken = whole
+                    ? JournalArchive.take(opened, form, zip(), true, watch)
+                    : JournalArchive.take(opened, heron, form, zip(), true, watch);
+            assertThat(taken.leftOut()).isEmpty();
+            var copied = folder.resolve("copy" + form);
+            assertThat(ArchiveIntake.bring(zip(), copied, user(), Watch.NONE).wrong())
+                    .isEmpty();
+            try (var copy = JournalFolder.open(copied, user())) {
+                assertThat(copy.journal().log(heron.id()).get(0).pictures()).hasSize(2);
+            }
+            opened.journal().undo();
+        }
+    }
+
+    private void addPictureTo(EntryRecord entry) {
+        try {
+            var photo = Camera.write(folder.resolve("new.jpg"), Camera.taken(0x0000AA, "2025:03:14 20:15:00"));
+            var pictures = Stream.concat(
+                            entry.pictures().stream(),
+                            Stream.of(opened.pictures().add(photo, "new")))
+                    .toList();
+            opened.journal().apply(Edit.change("picture", entry, entry.withPictures(pictures)));
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
+    }
+
+    @Test
+    void whatVanishesMeanwhileIsTold() throws Exception {
+        write("plans/fin.svg", "<svg/>");
+        write("plans/rib.svg", "<svg/>");
+        var taken = JournalArchive.take(opened, PictureForm.PLAIN, zip(), false, what -> {
+            if (what.equals("plans/fin.svg")) {
+                delete(folder.resolve("journal").resolve(what));
+            }
+        });
+        assertThat(taken.leftOut()).containsExactly(new LeftOut("plans/fin.svg", "it is missing"));
+        assertThat(ArchiveIntake.bring(zip(), folder.resolve("copy"), user(), Watch.NONE)
+                        .wrong())
+                .isEmpty();
+        assertThat(folder.resolve("copy/plans/rib.svg")).hasContent("<svg/>");
+        assertThat(folder.resolve("copy/plans/fin.svg")).doesNotExist();
+    }
+
+    private static void delete(Path file) {
+        try {
+            Files.delete(file);
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
     private EntryRecord photoOnTheField() throws IOException {

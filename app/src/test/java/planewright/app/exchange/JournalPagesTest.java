@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -22,6 +23,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import planewright.api.quantity.Units;
 import planewright.app.Bench;
 import planewright.app.journal.BuildRecord;
@@ -201,6 +204,75 @@ class JournalPagesTest {
         assertThatThrownBy(() -> JournalPages.take(
                         opened, opened.journal().builds(), folder.resolve("journal/pages"), false, Watch.NONE))
                 .hasMessageContaining("lies in the journal");
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "pictures/mine.jpg",
+                "pictures/mine/plan.txt",
+                "builds/notes.html",
+                "builds/.hidden",
+                "words.js/x"
+            })
+    void aFileOfTheBuildersBelowThePagesIsNamedAndKept(String name) throws Exception {
+        take();
+        add(Bench.entry(heron, "Fin glued").withPictures(List.of(photo("the fin"))));
+        var mine = folder.resolve("pages").resolve(name);
+        if (name.startsWith("words.js")) {
+            Files.delete(mine.getParent());
+        }
+        Files.createDirectories(mine.getParent());
+        Files.writeString(mine, "mine");
+        assertThatThrownBy(() -> replace(Watch.NONE))
+                .isInstanceOf(ExchangeRefused.class)
+                .hasMessageContaining("no page of a journal: " + told(name));
+        assertThat(mine).hasContent("mine");
+        assertThat(page(heron)).doesNotContain("Fin glued");
+    }
+
+    private static String told(String name) {
+        return name.matches("pictures/mine/.*|words\\.js/.*") ? name.substring(0, name.lastIndexOf('/')) : name;
+    }
+
+    @Test
+    void aSiteOfSomebodyElseIsNoPagesOfOurs() throws Exception {
+        var picture = Camera.write(folder.resolve("pages/pictures").resolve("ab".repeat(32) + ".jpg"), new byte[] {1});
+        assertThatThrownBy(() -> replace(Watch.NONE)).hasMessageContaining("its file index.html is missing or was");
+        var index = Files.writeString(folder.resolve("pages/index.html"), "<html>mine</html>");
+        assertThatThrownBy(() -> replace(Watch.NONE))
+                .isInstanceOf(ExchangeRefused.class)
+                .hasMessageContaining("its file index.html is missing or was written by another program");
+        assertThat(index).hasContent("<html>mine</html>");
+        assertThat(picture).hasBinaryContent(new byte[] {1});
+    }
+
+    @Test
+    void whatComesIntoTheFolderMeanwhileIsKept() throws Exception {
+        take();
+        add(Bench.entry(heron, "Fin glued"));
+        var mine = folder.resolve("pages/builds/mine.txt");
+        assertThatThrownBy(() -> replace(what -> {
+                    if (what.endsWith("pages")) {
+                        write(mine);
+                    }
+                }))
+                .isInstanceOf(ExchangeRefused.class)
+                .hasMessageContaining("folder " + folder.resolve("pages") + " holds what is no page of a journal")
+                .hasMessageContaining("builds/mine.txt");
+        assertThat(mine).hasContent("mine");
+        assertThat(page(heron)).doesNotContain("Fin glued");
+        Files.delete(mine);
+        replace(Watch.NONE);
+        assertThat(page(heron)).contains("Fin glued");
+    }
+
+    private static void write(Path file) {
+        try {
+            Files.writeString(file, "mine");
+        } catch (IOException failure) {
+            throw new UncheckedIOException(failure);
+        }
     }
 
     @Test

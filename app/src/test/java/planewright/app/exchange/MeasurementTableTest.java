@@ -88,7 +88,7 @@ class MeasurementTableTest {
         return CsvMeasurements.bring(
                 opened.journal(),
                 folder.resolve("out.csv"),
-                CsvForm.USUAL,
+                CsvMeasurementsTest.USUAL,
                 CsvMeasurements.buildsOf(opened.journal(), Optional.empty()),
                 false,
                 Watch.NONE);

@@ -115,6 +115,88 @@ class PictureFolderTest {
     }
 
     @Test
+    void aPictureThatTheJournalHasLostIsPutBack() throws Exception {
+        photo("one.jpg", 0xAA0000, "2025:03:14 08:00:00");
+        bring(Optional.empty());
+        var shelved = opened.pictures().file(log().get(0).pictures().get(0));
+        var whole = Files.readAllBytes(shelved);
+        var changed = whole.clone();
+        changed[whole.length / 2] ^= 1;
+        for (var damage : List.of(new byte[0], changed)) {
+            Files.delete(shelved);
+            if (damage.length > 0) {
+                Files.write(shelved, damage);
+            }
+            var told = bring(Optional.empty());
+            assertThat(told.known())
+                    .containsExactly(new LeftOut(
+                            "one.jpg",
+                            "is in the log already, on 2025-03-14; the journal's own copy was missing or damaged and "
+                                    + "has been put back"));
+            assertThat(shelved).hasBinaryContent(whole);
+            assertThat(bring(Optional.empty()).known())
+                    .containsExactly(new LeftOut("one.jpg", "is in the log already, on 2025-03-14"));
+        }
+        assertThat(log()).hasSize(1);
+        assertThat(onShelf()).isEqualTo(1);
+    }
+
+    @Test
+    void aPictureThatCannotBePutBackIsTold() throws Exception {
+        photo("one.jpg", 0xAA0000, "2025:03:14 08:00:00");
+        bring(Optional.empty());
+        var shelved = opened.pictures().file(log().get(0).pictures().get(0));
+        Files.delete(shelved);
+        Files.createDirectories(shelved.resolve("in the way"));
+        var told = bring(Optional.empty());
+        assertThat(told.known()).isEmpty();
+        assertThat(reason(told, "one.jpg")).contains("cannot be put back").contains(shelved.toString());
+    }
+
+    /** The second entry cannot be written, and the first one cannot be taken back, for there is no bin to put it into. */
+    @Test
+    void picturesOfAnEntryThatStandsStay() throws Exception {
+        var broken = Bench.entry(build, "Fin");
+        opened.journal().apply(Edit.add("entry", broken));
+        photo("one.jpg", 0xAA0000, "2025:03:10 08:00:00");
+        photo("two.jpg", 0x00AA00, "2025:03:14 08:00:00");
+        var seen = PictureFolder.look(opened, build, card(""), Optional.empty(), NOW, Watch.NONE);
+        Files.writeString(opened.fileOf(broken), "{");
+        Files.writeString(opened.folder().resolve("bin"), "in the way");
+        assertThatThrownBy(() -> seen.write(Watch.NONE)).isInstanceOf(IOException.class);
+        assertThat(log().get(0).at()).isEqualTo(at("2025-03-10T08:00"));
+        assertThat(content(log().get(0).pictures().get(0))).isEqualTo(read(card("one.jpg")));
+        assertThat(onShelf()).isEqualTo(1);
+    }
+
+    @Test
+    void whatEndsItIsToldThoughAPictureCannotBeTakenBack() throws Exception {
+        photo("one.jpg", 0xAA0000, "2025:03:14 08:00:00");
+        photo("two.jpg", 0x00AA00, "2025:03:16 08:00:00");
+        var seen = PictureFolder.see(opened, build, List.of(card("")), Optional.empty(), NOW, Watch.NONE);
+        var shelved = opened.pictures().file(seen.pictures().get(0).picture());
+        var intake = seen.of(seen.pictures());
+        assertThatThrownBy(() -> intake.write(what -> {
+                    if (what.endsWith("two.jpg")) {
+                        putInTheWay(shelved);
+                        throw new CancellationException("enough");
+                    }
+                }))
+                .isInstanceOf(CancellationException.class)
+                .satisfies(ended -> assertThat(ended.getSuppressed()).hasSize(1));
+        assertThat(log()).isEmpty();
+    }
+
+    private static void putInTheWay(Path file) {
+        try {
+            Files.delete(file);
+            Files.createDirectories(file.resolve("in the way"));
+        } catch (IOException failure) {
+            throw new java.io.UncheckedIOException(failure);
+        }
+    }
+
+    @Test
     void whatIsRefusedIsToldWithItsReasonAndTheRestComesIn() throws Exception {
         photo("good.jpg", 0xAA0000, "2025:03:14 08:00:00");
         photo("tomorrow.jpg", 0x00AA00, "2031:01:01 00:00:00");

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import planewright.app.Bench;
@@ -123,8 +124,9 @@ final class SavingProgram {
                 inbox.resolve("weights.csv"),
                 "date,name,value,unit\n" + day + ",brought " + number + ",18,g\n" + day.plusDays(1) + ",brought "
                         + number + ",19,g\n");
+        var form = new CsvForm(Map.of(), ',', Optional.empty());
         requireThings(
-                CsvMeasurements.bring(journal, csv, CsvForm.USUAL, name -> Optional.of(build), false, Watch.NONE)
+                CsvMeasurements.bring(journal, csv, form, name -> Optional.of(build), false, Watch.NONE)
                         .things(),
                 2);
         say("brought measurements " + number);
