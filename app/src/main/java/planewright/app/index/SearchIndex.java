@@ -288,7 +288,7 @@ public final class SearchIndex implements AutoCloseable {
         }
         forget(changed);
         for (var entry : journal.entries(build.id(), missing.keySet())) {
-            var document = documents.document(entry, missing.get(entry.id()));
+            var document = documents.document(entry, journal.settled(missing.get(entry.id())));
             unlessFollowed(List.of(entry.id()), ids -> writer.addDocument(document));
         }
     }
@@ -366,7 +366,7 @@ public final class SearchIndex implements AutoCloseable {
         for (var each : news.present()) {
             if (each.record() instanceof EntryRecord entry) {
                 var documents = new BuildDocuments(journal.build(entry.build()));
-                update(entry.id(), documents.document(entry, each.stamp()));
+                update(entry.id(), documents.document(entry, journal.settled(each.stamp())));
             } else if (each.record() instanceof BuildRecord build) {
                 take(build);
             }
@@ -381,7 +381,7 @@ public final class SearchIndex implements AutoCloseable {
             var stamps = new HashMap<String, Long>();
             journal.lines(build.id()).forEach(line -> stamps.put(line.id(), line.stamp()));
             for (var entry : journal.entries(build.id(), stamps.keySet())) {
-                update(entry.id(), documents.document(entry, stamps.get(entry.id())));
+                update(entry.id(), documents.document(entry, journal.settled(stamps.get(entry.id()))));
             }
         }
     }
