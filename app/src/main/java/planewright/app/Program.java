@@ -111,9 +111,9 @@ public final class Program implements AutoCloseable {
         return clock;
     }
 
-    /** The search index, opened or made in the background. */
+    /** The search index, opened or made in the background; tried again where it could not be. */
     public synchronized CompletableFuture<SearchIndex> index() {
-        if (index == null) {
+        if (index == null || index.isCompletedExceptionally()) {
             index = CompletableFuture.supplyAsync(this::openIndex, background);
         }
         return index;

@@ -2,6 +2,7 @@ package planewright.app;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIOException;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import planewright.app.index.Question;
 import planewright.app.journal.Edit;
 import planewright.app.store.JournalFolder;
 import planewright.app.store.UserFolders;
@@ -53,6 +55,19 @@ class ProgramTest {
         program.close();
         assertThat(index).isCompletedExceptionally();
         Bench.open(journal).close();
+    }
+
+    @Test
+    void anIndexThatCouldNotBeOpenedIsTriedAgain() throws IOException {
+        Files.createDirectories(temp.resolve("user"));
+        var obstacle = Files.writeString(temp.resolve("user/cache"), "a file where a folder should be");
+        try (var program = Program.open(journal, user, List.of(), CLOCK)) {
+            assertThatThrownBy(() -> program.index().join()).hasMessageContaining("cannot be opened");
+            Files.delete(obstacle);
+            program.journal().apply(Edit.add("build", Bench.build("Grey heron")));
+            assertThat(program.index().join().find(Question.of("heron").most(1)).total())
+                    .isZero();
+        }
     }
 
     /** Once the lock is free another program may be writing there. */

@@ -18,6 +18,7 @@ import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import planewright.app.files.ByteOrderMark;
 
 /** Reads the rows of a CSV file (RFC 4180) by the names in its first row. */
 final class CsvTable {
@@ -101,7 +102,7 @@ final class CsvTable {
         boolean empty = true;
         try (var reader = new BufferedReader(
                         new InputStreamReader(Files.newInputStream(file), StandardCharsets.UTF_8.newDecoder()));
-                var parser = parser(withoutMark(reader))) {
+                var parser = parser(ByteOrderMark.passed(reader))) {
             var records = parser.iterator();
             for (long line = 1; records.hasNext(); line = parser.getCurrentLineNumber() + 1) {
                 taker.take(line, records.next());
@@ -128,15 +129,6 @@ final class CsvTable {
                 .setIgnoreEmptyLines(false)
                 .get()
                 .parse(reader);
-    }
-
-    /** A spreadsheet may put the byte order mark before the first name. */
-    private static BufferedReader withoutMark(BufferedReader reader) throws IOException {
-        reader.mark(1);
-        if (reader.read() != '\uFEFF') {
-            reader.reset();
-        }
-        return reader;
     }
 
     private void header(CSVRecord names) throws ExchangeRefused {

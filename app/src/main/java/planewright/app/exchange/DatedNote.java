@@ -15,6 +15,7 @@ import org.commonmark.node.LinkReferenceDefinition;
 import org.commonmark.node.Node;
 import org.commonmark.parser.IncludeSourceSpans;
 import org.commonmark.parser.Parser;
+import planewright.app.files.ByteOrderMark;
 
 /**
  * A note in a file of text or Markdown, with a date in its first line or in its name.
@@ -84,7 +85,7 @@ record DatedNote(LocalDateTime at, String title, List<String> paragraphs) {
             if (text.indexOf('\0') >= 0) {
                 throw new ExchangeRefused(ExchangeWords.say("is not text"));
             }
-            return text.replaceFirst("^\uFEFF", "").stripLeading();
+            return ByteOrderMark.dropped(text).stripLeading();
         } catch (CharacterCodingException broken) {
             throw new ExchangeRefused(ExchangeWords.say("is not UTF-8 text; save it as UTF-8"));
         }

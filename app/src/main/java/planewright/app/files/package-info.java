@@ -1,2 +1,2 @@
-/** Files that are wholly old or wholly new, whatever happens while they are written. */
+/** Files that are wholly old or wholly new, whatever happens while they are written, and the mark before a text. */
 package planewright.app.files;

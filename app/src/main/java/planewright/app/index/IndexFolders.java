@@ -5,6 +5,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
 import java.util.stream.Stream;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.FSDirectory;
+import org.apache.lucene.store.NRTCachingDirectory;
 
 /** Where indexes lie in the user's cache. */
 final class IndexFolders {
@@ -21,6 +24,10 @@ final class IndexFolders {
                 }
             }
         }
+    }
+
+    static Directory open(Path folder) throws IOException {
+        return new NRTCachingDirectory(FSDirectory.open(folder), 5, 60);
     }
 
     static void delete(Path folder) throws IOException {

@@ -29,8 +29,9 @@ import org.apache.lucene.index.IndexWriter;
 import org.apache.lucene.index.IndexWriterConfig;
 import org.apache.lucene.search.IndexSearcher;
 import org.apache.lucene.search.SearcherManager;
-import org.apache.lucene.store.FSDirectory;
-import org.apache.lucene.store.NRTCachingDirectory;
+import org.apache.lucene.store.ByteBuffersDirectory;
+import org.apache.lucene.store.Directory;
+import org.apache.lucene.store.LockObtainFailedException;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.News;
@@ -62,11 +63,10 @@ public final class SearchIndex implements AutoCloseable {
         void at(int done, int all);
     }
 
-    private SearchIndex(Path folder, OpenJournal journal, Progress progress) throws IOException {
+    private SearchIndex(Directory directory, OpenJournal journal, Progress progress) throws IOException {
         this.journal = journal;
         this.progress = progress;
-        var directory = new NRTCachingDirectory(FSDirectory.open(folder), 5, 60);
-        this.writer = new IndexWriter(directory, new IndexWriterConfig(analyzer).setRAMBufferSizeMB(BUFFER_MEGABYTES));
+        this.writer = writer(directory);
         try {
             this.searchers = new SearcherManager(writer, new PieceByPiece());
             checkIntegrity();
@@ -86,6 +86,15 @@ public final class SearchIndex implements AutoCloseable {
         }
     }
 
+    private IndexWriter writer(Directory directory) throws IOException {
+        try {
+            return new IndexWriter(directory, new IndexWriterConfig(analyzer).setRAMBufferSizeMB(BUFFER_MEGABYTES));
+        } catch (IOException | RuntimeException failure) {
+            directory.close();
+            throw failure;
+        }
+    }
+
     /** Loads what every index needs, so that one opens sooner; the journal may be opened meanwhile. */
     public static void warmUp() {
         Codec.getDefault();
@@ -94,7 +103,8 @@ public final class SearchIndex implements AutoCloseable {
 
     /**
      * Opens the index of a journal and brings it up to date. One that is damaged, or was made by another version, is
-     * deleted and made anew.
+     * deleted and made anew. Where another program holds it, as it may of a journal that both can only read, this one makes
+     * its own in memory.
      *
      * @param progress hears how far it has come
      */
@@ -103,10 +113,12 @@ public final class SearchIndex implements AutoCloseable {
         var folder = cacheFolder.resolve(VERSION);
         try {
             IndexFolders.forgetOthers(cacheFolder, folder);
-            return new SearchIndex(folder, journal, progress);
+            return new SearchIndex(IndexFolders.open(folder), journal, progress);
+        } catch (LockObtainFailedException held) {
+            return new SearchIndex(new ByteBuffersDirectory(), journal, progress);
         } catch (IOException | RuntimeException damaged) {
             IndexFolders.delete(folder);
-            return new SearchIndex(folder, journal, progress);
+            return new SearchIndex(IndexFolders.open(folder), journal, progress);
         }
     }
 
@@ -276,7 +288,7 @@ public final class SearchIndex implements AutoCloseable {
         }
         forget(changed);
         for (var entry : journal.entries(build.id(), missing.keySet())) {
-            var document = documents.document(entry, missing.get(entry.id()));
+            var document = documents.document(entry, journal.settled(missing.get(entry.id())));
             unlessFollowed(List.of(entry.id()), ids -> writer.addDocument(document));
         }
     }
@@ -354,7 +366,7 @@ public final class SearchIndex implements AutoCloseable {
         for (var each : news.present()) {
             if (each.record() instanceof EntryRecord entry) {
                 var documents = new BuildDocuments(journal.build(entry.build()));
-                update(entry.id(), documents.document(entry, each.stamp()));
+                update(entry.id(), documents.document(entry, journal.settled(each.stamp())));
             } else if (each.record() instanceof BuildRecord build) {
                 take(build);
             }
@@ -369,7 +381,7 @@ public final class SearchIndex implements AutoCloseable {
             var stamps = new HashMap<String, Long>();
             journal.lines(build.id()).forEach(line -> stamps.put(line.id(), line.stamp()));
             for (var entry : journal.entries(build.id(), stamps.keySet())) {
-                update(entry.id(), documents.document(entry, stamps.get(entry.id())));
+                update(entry.id(), documents.document(entry, journal.settled(stamps.get(entry.id()))));
             }
         }
     }

@@ -15,6 +15,11 @@ public interface Archive {
      */
     List<EntryRecord> read(String build, Collection<String> ids);
 
+    /** An entry's stamp if every later change of its file shows in it; else zero. */
+    default long settled(long stamp) {
+        return stamp;
+    }
+
     /** The outline of that hash; empty where there is none that can be read. */
     default Optional<Outline> outline(String hash) {
         return Optional.empty();

@@ -72,6 +72,10 @@ final class Memory {
                 : Optional.empty();
     }
 
+    long settled(long stamp) {
+        return archive.settled(stamp);
+    }
+
     Optional<Outline> outline(String hash) {
         return archive.outline(hash);
     }

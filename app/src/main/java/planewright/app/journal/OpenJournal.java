@@ -118,6 +118,11 @@ public final class OpenJournal implements JournalReader {
         return contents.lines(buildId);
     }
 
+    /** An entry's stamp if every later change of its file shows in it; else zero, for the file may change again without a sign. */
+    public long settled(long stamp) {
+        return contents.memory().settled(stamp);
+    }
+
     /** The entry of that id in a build's log, or empty; read where it is not in memory. */
     public Optional<EntryRecord> entry(String buildId, String id) {
         return contents.entry(buildId, id);

@@ -15,6 +15,7 @@ import javax.xml.stream.XMLStreamConstants;
 import javax.xml.stream.XMLStreamException;
 import javax.xml.stream.XMLStreamReader;
 import planewright.api.figure.Outline;
+import planewright.app.files.ByteOrderMark;
 
 /** Reads the lines and curves of an SVG file at their true size. The file is mistrusted. */
 final class SvgReader {
@@ -90,11 +91,10 @@ final class SvgReader {
 
     private static String text(byte[] content) throws OutlineRefused {
         try {
-            return StandardCharsets.UTF_8
+            return ByteOrderMark.dropped(StandardCharsets.UTF_8
                     .newDecoder()
                     .decode(ByteBuffer.wrap(content))
-                    .toString()
-                    .replaceFirst("^\\x{FEFF}", "");
+                    .toString());
         } catch (CharacterCodingException broken) {
             throw new OutlineRefused("it is not UTF-8 text; accepted: SVG in UTF-8, not compressed");
         }

@@ -17,6 +17,8 @@ final class KeptThumbnails {
     /** The largest first, as each is made from the one before. */
     private static final ThumbnailSize[] SIZES = {ThumbnailSize.LARGE, ThumbnailSize.SMALL};
 
+    private static final System.Logger LOGGER = System.getLogger(KeptThumbnails.class.getName());
+
     private static final int LOCKS = 32;
 
     private final Path folder;
@@ -46,17 +48,29 @@ final class KeptThumbnails {
     private BufferedImage make(Picture picture, Path file, ThumbnailSize wanted) throws IOException {
         var made = Thumbnails.of(
                 file, Stream.of(SIZES).mapToInt(ThumbnailSize::edge).toArray());
-        Files.createDirectories(folder);
-        for (int i = 0; i < SIZES.length; i++) {
-            var beside = Files.createTempFile(folder, "thumbnail", ".tmp");
-            Files.write(beside, Jpeg.of(made[i]));
-            Files.move(beside, place(picture, SIZES[i]), StandardCopyOption.REPLACE_EXISTING);
+        try {
+            Files.createDirectories(folder);
+            for (int i = 0; i < SIZES.length; i++) {
+                keep(Jpeg.of(made[i]), place(picture, SIZES[i]));
+            }
+        } catch (IOException refused) {
+            LOGGER.log(System.Logger.Level.WARNING, "a small view of " + file + " cannot be kept", refused);
         }
         return made[
                 IntStream.range(0, SIZES.length)
                         .filter(i -> SIZES[i] == wanted)
                         .findFirst()
                         .orElseThrow()];
+    }
+
+    private void keep(byte[] view, Path place) throws IOException {
+        var beside = Files.createTempFile(folder, "thumbnail", ".tmp");
+        try {
+            Files.write(beside, view);
+            Files.move(beside, place, StandardCopyOption.REPLACE_EXISTING);
+        } finally {
+            Files.deleteIfExists(beside);
+        }
     }
 
     private Path place(Picture picture, ThumbnailSize size) {

@@ -30,7 +30,7 @@ import planewright.app.journal.EntryLine;
  */
 record Catalogue(Map<String, Known> builds, Map<String, String> odd) {
     /** Raised when the file is written differently; the shape of a build it tells itself. */
-    private static final String NAME = "catalogue-3";
+    private static final String NAME = "catalogue-4";
 
     private static final int ID_LENGTH = 26;
 

@@ -332,6 +332,11 @@ public final class JournalFolder implements Storage, AutoCloseable {
         }
 
         @Override
+        public long settled(long stamp) {
+            return Stamp.settled(stamp, opened);
+        }
+
+        @Override
         public Optional<Outline> outline(String hash) {
             try {
                 return Optional.of(outlines.read(hash));

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -30,6 +31,9 @@ final class JournalLock implements AutoCloseable {
 
     /** Far behind the words: where locks keep others from reading, the words can still be read. */
     private static final long LOCKED_BYTE = 1 << 30;
+
+    /** More than a clock that tells another time zone is wrong by. */
+    private static final Duration CLOCKS_APART = Duration.ofDays(1);
 
     private static final int MOST_WORDS = 200;
     private static final DateTimeFormatter MINUTES = DateTimeFormatter.ofPattern("uuuu-MM-dd HH:mm", Locale.ROOT);
@@ -115,11 +119,11 @@ final class JournalLock implements AutoCloseable {
         return channel.isPresent() ? Optional.empty() : Optional.of(refusal);
     }
 
-    /** When it was taken, by the clock of the journal's file system; long ago where it was not. */
+    /** When it was taken, by the clock of the journal's file system. Where it was not, nothing tells that clock: a day ago by ours. */
     Instant since() throws IOException {
         return channel.isPresent()
                 ? Files.getLastModifiedTime(place.resolve(NAME)).toInstant()
-                : Instant.EPOCH;
+                : Instant.now().minus(CLOCKS_APART);
     }
 
     boolean isHeld() {

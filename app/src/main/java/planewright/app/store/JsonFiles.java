@@ -22,6 +22,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.text.Normalizer;
+import planewright.app.files.ByteOrderMark;
 
 /** JSON as the journal's files carry it: UTF-8 in NFC, two spaces, line feeds, one element a line, a final newline. */
 public final class JsonFiles {
@@ -74,7 +75,7 @@ public final class JsonFiles {
      */
     public static ObjectNode parse(String text) throws Unreadable {
         try {
-            if (MAPPER.readTree(text) instanceof ObjectNode object) {
+            if (MAPPER.readTree(ByteOrderMark.dropped(text)) instanceof ObjectNode object) {
                 return object;
             }
             throw new Unreadable("it holds no JSON object");

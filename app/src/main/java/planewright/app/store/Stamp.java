@@ -14,7 +14,8 @@ final class Stamp {
     /** FAT keeps times in steps of two seconds: a file may change within one and keep its stamp. */
     private static final Duration STEP = Duration.ofSeconds(2);
 
-    private static final int SIZE_BITS = 13;
+    /** As many as times until the year 2112 leave. */
+    private static final int SIZE_BITS = 11;
 
     private Stamp() {}
 

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.LongSupplier;
@@ -48,9 +49,7 @@ final class Survey {
 
     /** What is set aside, in the order of folders. */
     List<SetAside> setAside() {
-        var all = new ArrayList<SetAside>();
-        setAside.keySet().stream().sorted().forEach(folder -> all.addAll(setAside.get(folder)));
-        return all;
+        return new TreeMap<>(setAside).values().stream().flatMap(List::stream).toList();
     }
 
     /**
@@ -131,7 +130,8 @@ final class Survey {
         var before = new HashMap<>(heads);
         var ids = new HashMap<String, Path>();
         heads.clear();
-        setAside.keySet().retainAll(Set.copyOf(folders));
+        var there = Set.copyOf(folders);
+        setAside.keySet().removeIf(folder -> builds.equals(folder.getParent()) && !there.contains(folder));
         setAside.put(builds, links);
         folders.forEach(folder -> setAside.putIfAbsent(folder, List.of()));
         var read = new ConcurrentHashMap<Path, Head>();

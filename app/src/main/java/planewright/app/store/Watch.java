@@ -24,11 +24,15 @@ final class Watch implements AutoCloseable {
     /** Programs write in bursts; what comes within this time is looked at once. */
     private static final int BURST_MILLIS = 150;
 
+    /** What comes without a pause is looked at so often all the same. */
+    private static final long LONGEST_NANOS = TimeUnit.SECONDS.toNanos(2);
+
     private final Path journal;
     private final Path builds;
     private final Listener listener;
     private final WatchService service;
     private final Map<WatchKey, Path> watched = new ConcurrentHashMap<>();
+    private boolean missed;
 
     /** Looks at what was written. */
     interface Listener {
@@ -48,11 +52,7 @@ final class Watch implements AutoCloseable {
         var watch = new Watch(journal, listener);
         try {
             watch.add(journal);
-            for (var records : List.of(watch.builds, journal.resolve(RecordFiles.TEMPLATES))) {
-                if (Files.isDirectory(records)) {
-                    watch.addAll(records);
-                }
-            }
+            watch.addRecords();
         } catch (IOException failure) {
             watch.close();
             throw failure;
@@ -71,22 +71,38 @@ final class Watch implements AutoCloseable {
     private void listen() {
         try {
             while (true) {
-                var written = new HashSet<Path>();
-                for (var key = service.take(); key != null; key = service.poll(BURST_MILLIS, TimeUnit.MILLISECONDS)) {
-                    take(key, written);
-                }
-                tell(written);
+                tell(burst(service.take()));
             }
         } catch (ClosedWatchServiceException | InterruptedException closed) {
             // the journal was closed
         }
     }
 
+    private Set<Path> burst(WatchKey first) throws InterruptedException {
+        var written = new HashSet<Path>();
+        long begun = System.nanoTime();
+        for (var key = first;
+                key != null;
+                key = isLong(begun) ? null : service.poll(BURST_MILLIS, TimeUnit.MILLISECONDS)) {
+            take(key, written);
+        }
+        if (missed) {
+            missed = false;
+            addMissed();
+            written.addAll(allBuilds());
+        }
+        return written;
+    }
+
+    private static boolean isLong(long begun) {
+        return System.nanoTime() - begun > LONGEST_NANOS;
+    }
+
     private void take(WatchKey key, Set<Path> written) {
         var folder = watched.get(key);
         for (var event : key.pollEvents()) {
             if (event.kind() == StandardWatchEventKinds.OVERFLOW) {
-                written.addAll(allBuilds());
+                missed = true;
             } else if (event.kind() == StandardWatchEventKinds.ENTRY_CREATE) {
                 addNew(folder.resolve((Path) event.context()));
             }
@@ -121,6 +137,22 @@ final class Watch implements AutoCloseable {
         }
     }
 
+    private void addRecords() throws IOException {
+        for (var records : List.of(builds, journal.resolve(RecordFiles.TEMPLATES))) {
+            if (Files.isDirectory(records)) {
+                addAll(records);
+            }
+        }
+    }
+
+    private void addMissed() {
+        try {
+            addRecords();
+        } catch (IOException unwatched) {
+            warn(journal, unwatched);
+        }
+    }
+
     private void addNew(Path folder) {
         try {
             if (Files.isDirectory(folder)
@@ -128,8 +160,12 @@ final class Watch implements AutoCloseable {
                 addAll(folder);
             }
         } catch (IOException unwatched) {
-            LOGGER.log(System.Logger.Level.WARNING, "folder " + folder + " cannot be watched", unwatched);
+            warn(folder, unwatched);
         }
+    }
+
+    private static void warn(Path folder, IOException unwatched) {
+        LOGGER.log(System.Logger.Level.WARNING, "folder " + folder + " cannot be watched", unwatched);
     }
 
     private void addAll(Path root) throws IOException {
@@ -137,6 +173,12 @@ final class Watch implements AutoCloseable {
             @Override
             public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) throws IOException {
                 add(folder);
+                return FileVisitResult.CONTINUE;
+            }
+
+            @Override
+            public FileVisitResult visitFileFailed(Path unreadable, IOException failure) {
+                warn(unreadable, failure);
                 return FileVisitResult.CONTINUE;
             }
         });

@@ -60,6 +60,7 @@ final class DiskProvider extends FileSystemProvider {
     @Override
     public DirectoryStream<Path> newDirectoryStream(Path folder, DirectoryStream.Filter<? super Path> filter)
             throws IOException {
+        happening.listing(Disk.real(folder));
         var stream = Files.newDirectoryStream(Disk.real(folder), path -> filter.accept(disk.wrapped(path)));
         return new DirectoryStream<>() {
             @Override

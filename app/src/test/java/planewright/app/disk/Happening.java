@@ -14,6 +14,9 @@ public interface Happening {
     /** A file is about to be made or emptied. */
     default void making(Path file) throws IOException {}
 
+    /** The names in a folder are about to be read. */
+    default void listing(Path folder) throws IOException {}
+
     /** A folder was made. */
     default void madeFolder(Path folder) throws IOException {}
 

@@ -161,6 +161,33 @@ class IndexRebuiltTest {
         }
     }
 
+    /** A journal that both can only read is open in two programs, which share a cache. */
+    @Test
+    void anIndexThatAnotherHoldsIsLeftToIt() throws IOException {
+        var one = journal();
+        var other = journal();
+        var late = Bench.entry(heron, "Late");
+        try (var first = SearchIndex.open(temp, one, (done, all) -> {})) {
+            try (var second = SearchIndex.open(temp, other, (done, all) -> {})) {
+                one.apply(Edit.add("add", late));
+                var own = Bench.entry(heron, "Elsewhere");
+                other.apply(Edit.add("add", own));
+                assertThat(found(second, "number42 ", 5))
+                        .containsExactly(entries.get(42).id());
+                assertThat(found(second, "elsewhere ", 5)).containsExactly(own.id());
+                assertThat(found(first, "elsewhere ", 5)).isEmpty();
+                assertThat(found(first, "late ", 5)).containsExactly(late.id());
+            }
+            assertThat(found(first, "number42 ", 5))
+                    .containsExactly(entries.get(42).id());
+        }
+        var looked = new AtomicBoolean();
+        try (var again = SearchIndex.open(temp, one, (done, all) -> looked.set(true))) {
+            assertThat(found(again, "late ", 5)).containsExactly(late.id());
+            assertThat(looked).isFalse();
+        }
+    }
+
     private void assertSound() throws IOException {
         try (var index = SearchIndex.open(temp, journal(), (done, all) -> {})) {
             assertThat(index.find(Question.of("sanding ").most(1)).total()).isEqualTo(MANY);

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
+import java.time.Duration;
 import java.time.Instant;
+import java.time.LocalDateTime;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
@@ -16,8 +18,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import planewright.app.Bench;
+import planewright.app.index.Question;
+import planewright.app.index.SearchIndex;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
+import planewright.app.journal.EntryLine;
 import planewright.app.journal.EntryRecord;
 import planewright.app.synthetic.SyntheticJournal;
 
@@ -79,36 +84,86 @@ class CatalogueTest {
     /** The file system's clock may be coarse: a change of the same size in the same tick leaves time and size as they were. */
     @Test
     void aFileThatWasYoungWhenItWasSeenIsReadAgain() throws IOException {
-        var tick = FileTime.from(Instant.now());
-        Files.setLastModifiedTime(file, tick);
-        JournalFolder.open(journal, user).close();
-        Files.writeString(file, Files.readString(file).replace("First", "Fifth"));
-        Files.setLastModifiedTime(file, tick);
-        try (var open = JournalFolder.open(journal, user)) {
-            assertThat(open.journal().log(build.id()))
-                    .extracting(EntryRecord::title)
-                    .containsExactly("Fifth flight");
-        }
+        assertThat(seenAfterAHiddenChange(Duration.ZERO)).isEqualTo(asChanged());
     }
 
     /** A clock that was set back makes files of the future. */
     @Test
     void aFileFromTheFutureIsReadAgainEachTime() throws IOException {
-        var tick = FileTime.from(Instant.now().plusSeconds(86_400));
-        Files.setLastModifiedTime(file, tick);
-        JournalFolder.open(journal, user).close();
-        Files.writeString(file, Files.readString(file).replace("First", "Fifth"));
-        Files.setLastModifiedTime(file, tick);
+        assertThat(seenAfterAHiddenChange(Duration.ofDays(-1))).isEqualTo(asChanged());
+    }
+
+    /** What was old when it was seen is not read again, or no long journal would open at once. */
+    @Test
+    void aFileThatWasOldWhenItWasSeenIsTakenForWhatItWas() throws IOException {
+        assertThat(seenAfterAHiddenChange(Duration.ofHours(1))).isEqualTo(asItWas());
+    }
+
+    /** Where nothing can be written nothing tells the clock of the file system, which may be that of another time zone. */
+    @Test
+    void inAJournalThatCannotBeLockedAFileIsYoungForADay() throws IOException {
+        Files.delete(journal.resolve(".lock"));
+        Files.createDirectories(journal.resolve(".lock"));
+        assertThat(seenAfterAHiddenChange(Duration.ofHours(23))).isEqualTo(asChanged());
+        assertThat(seenAfterAHiddenChange(Duration.ofHours(25))).isEqualTo(asItWas());
+    }
+
+    /** What a journal and its index say of the one entry and its build. */
+    private record Said(List<LocalDateTime> times, List<String> builds, long first, long fifth) {}
+
+    private Said asItWas() {
+        return new Said(List.of(entry.at()), List.of("Grey heron"), 1, 0);
+    }
+
+    private Said asChanged() {
+        return new Said(List.of(entry.at().plusHours(1)), List.of("Grey hobby"), 0, 1);
+    }
+
+    /** What is said after all files were seen at an age and then changed so that neither their times nor their sizes tell it. */
+    private Said seenAfterAHiddenChange(Duration age) throws IOException {
+        var head = Bench.only(journal, "build.json");
+        Said before;
+        FileTime tick;
         try (var open = JournalFolder.open(journal, user)) {
-            assertThat(open.journal().log(build.id()))
-                    .extracting(EntryRecord::title)
-                    .containsExactly("Fifth flight");
+            tick = FileTime.from(Instant.now().minus(age));
+            rewrite(head, "Grey hobby", "Grey heron", tick);
+            rewrite(file, "Fifth", "First", tick);
+            rewrite(file, "T21:15", "T20:15", tick);
+            open.look((done, all) -> {});
+            before = said(open);
         }
+        assertThat(before).isEqualTo(asItWas());
+        rewrite(head, "Grey heron", "Grey hobby", tick);
+        rewrite(file, "First", "Fifth", tick);
+        rewrite(file, "T20:15", "T21:15", tick);
+        try (var open = JournalFolder.open(journal, user)) {
+            return said(open);
+        }
+    }
+
+    private static void rewrite(Path file, String there, String here, FileTime tick) throws IOException {
+        Files.writeString(file, Files.readString(file).replace(there, here));
+        Files.setLastModifiedTime(file, tick);
+    }
+
+    private Said said(JournalFolder open) throws IOException {
+        try (var index = SearchIndex.open(temp.resolve("index"), open.journal(), (done, all) -> {})) {
+            return new Said(
+                    open.journal().lines(build.id()).stream().map(EntryLine::at).toList(),
+                    open.journal().builds().stream().map(BuildRecord::name).toList(),
+                    found(index, "first "),
+                    found(index, "fifth "));
+        }
+    }
+
+    private static long found(SearchIndex index, String words) throws IOException {
+        var hits = index.find(Question.of(words).most(5));
+        return hits.forgiving() ? 0 : hits.total();
     }
 
     @Test
     void aCatalogueThatIsDamagedCutOrMissingIsMadeAnew() throws IOException {
-        var catalogue = Bench.only(temp.resolve("user"), "catalogue-3");
+        var catalogue = Bench.only(temp.resolve("user"), "catalogue-4");
         var sound = Files.readAllBytes(catalogue);
         for (int i = 0; i < sound.length; i += 23) {
             var damaged = sound.clone();

@@ -25,6 +25,8 @@ import planewright.app.index.SearchIndex;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.PictureRecord;
+import planewright.app.pictures.ThumbnailSize;
 
 /** A disk that fills up refuses what it has no room for; nothing that was there is lost, and there is a second try. */
 class FullDiskTest {
@@ -135,6 +137,39 @@ class FullDiskTest {
             room.enough();
             assertThat(open.pictures().file(open.pictures().add(picture, "fin")))
                     .exists();
+        }
+    }
+
+    @Test
+    void aPictureIsShownThoughItsViewHasNoRoom() throws IOException {
+        try (var open = JournalFolder.open(journal, user)) {
+            var picture = open.pictures().add(new BufferedImage(40, 30, BufferedImage.TYPE_INT_RGB), "fin");
+            var views = open.pictures().thumbnail(picture, ThumbnailSize.SMALL);
+            var kept = views(picture);
+            assertThat(kept).isNotEmpty();
+            for (var view : kept) {
+                Files.delete(view);
+            }
+            for (int bytes : new int[] {0, 50}) {
+                room.left(bytes);
+                assertThat(open.pictures().thumbnail(picture, ThumbnailSize.SMALL))
+                        .extracting(BufferedImage::getWidth, BufferedImage::getHeight)
+                        .containsExactly(views.getWidth(), views.getHeight());
+                open.pictures().prepare(picture);
+                assertThat(views(picture)).isEmpty();
+                assertThat(unfinished()).isEmpty();
+            }
+            room.enough();
+            open.pictures().prepare(picture);
+            assertThat(views(picture)).isEqualTo(kept);
+        }
+    }
+
+    private List<Path> views(PictureRecord picture) throws IOException {
+        try (Stream<Path> files = Files.walk(temp.resolve("user"))) {
+            return files.filter(file -> file.getFileName().toString().startsWith(picture.hash()))
+                    .sorted()
+                    .toList();
         }
     }
 

@@ -120,6 +120,35 @@ class OtherSystemsTest {
         }
     }
 
+    /** Some editors put the byte order mark before UTF-8 text: RFC 8259 section 8.1 lets readers ignore it and forbids writing it. */
+    @Test
+    void theMarkThatAnEditorPutsBeforeTextIsReadOverAndNotWritten() throws IOException {
+        var build = Bench.build("Grey heron");
+        var entry = Bench.entry(build, "First flight");
+        var journal = temp.resolve("journal");
+        try (var open = Bench.newJournal(journal)) {
+            open.journal().apply(Edit.add("build", build));
+            open.journal().apply(Edit.add("entry", entry));
+        }
+        var files = List.of(
+                journal.resolve("journal.json"),
+                Bench.only(journal, "build.json"),
+                Bench.only(journal, entry.id() + ".json"));
+        for (var file : files) {
+            Files.writeString(file, "\uFEFF" + Files.readString(file));
+        }
+        try (var open = Bench.open(journal)) {
+            assertThat(open.setAside()).isEmpty();
+            assertThat(open.journal().name()).isEqualTo("Loft workshop");
+            assertThat(open.journal().builds()).containsExactly(build);
+            assertThat(open.journal().log(build.id())).containsExactly(entry);
+            open.journal().apply(Edit.change("name", build, build.withName("Red crane")));
+            open.journal().apply(Edit.change("title", entry, entry.withTitle("Second flight")));
+        }
+        assertThat(files.get(1)).content(StandardCharsets.UTF_8).startsWith("{").contains("Red crane");
+        assertThat(files.get(2)).content(StandardCharsets.UTF_8).startsWith("{").contains("Second flight");
+    }
+
     /** FAT shows short names in capitals. */
     @Test
     void anEndingInCapitalsHidesNoEntry() throws IOException {
