@@ -529,6 +529,7 @@ public enum Texts {
     SAVE_AS_TAKEN_HINT,
     SAVE_COPY,
     SAVE_COPY_HINT,
+    SAVE_WAITS,
     SEARCH,
     SEARCHING,
     SEARCH_HINT,
