@@ -654,6 +654,7 @@ public enum Texts {
     UNDO,
     UNDONE,
     UNDO_HINT,
+    UNDO_OVERTAKEN,
     UNITS,
     UNITS_OF_AREAS,
     UNITS_OF_LENGTHS,

@@ -263,6 +263,16 @@ public final class Workroom {
                         say(undone.map(edit -> Texts.UNDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_UNDO::text)));
     }
 
+    /** Takes an edit back that was the last when it was offered; if another was made since, nothing is taken back. */
+    public void undo(Edit offered) {
+        edits.run(
+                () -> journal().lastDone().filter(offered::equals).isPresent()
+                        ? journal().undo()
+                        : Optional.<Edit>empty(),
+                undone -> say(undone.map(edit -> Texts.UNDONE.text(edit.what()))
+                        .orElseGet(() -> Texts.UNDO_OVERTAKEN.text(offered.what()))));
+    }
+
     /** Makes the edit again that was taken back last. */
     public void redo() {
         edits.run(() -> journal().redo(), redone -> {
