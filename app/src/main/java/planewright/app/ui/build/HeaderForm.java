@@ -12,6 +12,7 @@ import planewright.app.journal.Edit;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.Saves;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -23,13 +24,14 @@ final class HeaderForm extends Card {
     private static final int SHORT = 12;
 
     private final transient Workroom room;
-    private final transient BuildRecord begun;
     private final transient Consumer<HeaderForm> close;
+    private transient BuildRecord begun;
     private final JTextField name;
     private final JComboBox<Life> life = new JComboBox<>(Life.values());
     private final JTextField layout;
     private final JTextField datum;
     private final JTextArea problem = Words.problem();
+    private final transient Saves<List<Object>> saves;
 
     /**
      * @param close runs when the form has done its work
@@ -44,6 +46,7 @@ final class HeaderForm extends Card {
         datum = new JTextField(begun.datum(), SHORT);
         life.setRenderer(Words.choice(each -> Terms.of(((Life) each).word())));
         life.setSelectedItem(begun.life());
+        saves = new Saves<>(room, problem, this::typed, this::save);
         layOut();
         Look.kept(this);
     }
@@ -70,11 +73,20 @@ final class HeaderForm extends Card {
         Words.labelled(this, Texts.LAYOUT.text(), layout, "build-layout");
         Words.labelled(this, Texts.DATUM.text(), datum, "build-datum");
         add(problem, "span 4, growx, wmin 0, hidemode 3");
-        add(Buttons.save("save-build", this, this::save), "span 4, split 2");
-        add(Buttons.of("discard-build", Texts.DISCARD.text(), () -> close.accept(this)));
+        add(Buttons.save("save-build", this, saves::ask), "span 4, split 2");
+        add(Buttons.of("discard-build", Texts.DISCARD.text(), this::discard));
         for (var field : List.of(name, layout, datum)) {
-            field.addActionListener(event -> save());
+            field.addActionListener(event -> saves.ask());
         }
+    }
+
+    private void discard() {
+        saves.drop();
+        close.accept(this);
+    }
+
+    private List<Object> typed() {
+        return List.of(name.getText(), life.getSelectedItem(), layout.getText(), datum.getText());
     }
 
     private BuildRecord written() {
@@ -102,10 +114,10 @@ final class HeaderForm extends Card {
         if (after.equals(begun)) {
             close.accept(this);
         } else {
-            room.edit(
+            saves.edit(
                     Edit.change(Texts.BUILD_EDIT.text(after.name()), begun, after),
-                    () -> close.accept(this),
-                    failure -> refuse(failure.getLocalizedMessage()));
+                    sent -> begun = after,
+                    () -> close.accept(this));
         }
     }
 

@@ -4,6 +4,7 @@ import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -43,6 +44,15 @@ public final class RowFields extends JPanel {
         /** What stands in a column. */
         public String text(int column) {
             return fields.get(column).getText();
+        }
+
+        private Row standingFor(String record) {
+            return new Row(record, fields, remove);
+        }
+
+        private boolean isNew() {
+            return id.isEmpty()
+                    && !fields.stream().allMatch(field -> field.getText().isBlank());
         }
     }
 
@@ -109,14 +119,21 @@ public final class RowFields extends JPanel {
             made.add(field);
         }
         var remove = Buttons.plain("remove-" + name + "-" + rows.size(), Texts.REMOVE.text(), () -> {});
-        var row = new Row(id, List.copyOf(made), remove);
-        remove.addActionListener(event -> remove(row));
-        rows.add(row);
+        remove.addActionListener(event -> remove(remove));
+        rows.add(new Row(id, List.copyOf(made), remove));
         for (int i = 0; i < columns.size(); i++) {
             fields.add(made.get(i), columns.get(i).place());
         }
         fields.add(remove);
         revalidate();
+    }
+
+    /** From now on, rows that were written since stand for those of these records that no row stands for, in their order. */
+    public <T> void stand(List<T> records, Function<T, String> id) {
+        var known = rows.stream().map(Row::id).toList();
+        var made =
+                records.stream().map(id).filter(each -> !known.contains(each)).iterator();
+        rows.replaceAll(row -> row.isNew() && made.hasNext() ? row.standingFor(made.next()) : row);
     }
 
     /** The rows, from top to bottom. */
@@ -134,10 +151,12 @@ public final class RowFields extends JPanel {
         }
     }
 
-    private void remove(Row row) {
-        rows.remove(row);
-        row.fields().forEach(fields::remove);
-        fields.remove(row.remove());
+    private void remove(JButton pressed) {
+        rows.stream().filter(row -> row.remove() == pressed).findFirst().ifPresent(row -> {
+            rows.remove(row);
+            row.fields().forEach(fields::remove);
+        });
+        fields.remove(pressed);
         if (rows.isEmpty()) {
             fields.removeAll();
         }

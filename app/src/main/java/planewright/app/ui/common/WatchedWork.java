@@ -1,6 +1,7 @@
 package planewright.app.ui.common;
 
 import java.awt.EventQueue;
+import java.util.Optional;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicReference;
@@ -24,8 +25,8 @@ public final class WatchedWork extends JPanel {
     private final JTextArea problem = Words.problem();
     private final AtomicReference<String> latest = new AtomicReference<>("");
     private final AtomicBoolean telling = new AtomicBoolean();
-    private transient AtomicBoolean stopped = new AtomicBoolean();
-    private boolean busy;
+    /** Of what is under way: whether it is to stop. */
+    private transient Optional<AtomicBoolean> underWay = Optional.empty();
 
     /** Work that tells how far it has come. */
     public interface Work<T> {
@@ -56,12 +57,12 @@ public final class WatchedWork extends JPanel {
     }
 
     public boolean isBusy() {
-        return busy;
+        return underWay.isPresent();
     }
 
     /** Ends what is under way at its next step. */
     public void stop() {
-        stopped.set(true);
+        underWay.ifPresent(mine -> mine.set(true));
     }
 
     /** Shows a problem, or hides it where it is empty. */
@@ -69,26 +70,41 @@ public final class WatchedWork extends JPanel {
         Words.show(problem, words);
     }
 
-    /** Looks at files. */
-    public <T> void look(Work<T> work, Consumer<T> done) {
-        var watch = begin();
-        room.background().run(() -> work.with(watch), result -> end(() -> done.accept(result)), this::failed);
+    /**
+     * Looks at files.
+     *
+     * @return drops it while it is under way: it ends at its next step, and nothing more is heard of it
+     */
+    public <T> Runnable look(Work<T> work, Consumer<T> done) {
+        var mine = begin();
+        room.background()
+                .run(
+                        () -> work.with(watch(mine)),
+                        result -> end(mine, () -> done.accept(result)),
+                        failure -> failed(mine, failure));
+        return () -> end(mine, () -> mine.set(true));
     }
 
     /** Writes, in its turn among the edits. */
     public <T> void write(Work<T> work, Consumer<T> done) {
-        var watch = begin();
-        room.inOrder(() -> work.with(watch), result -> end(() -> done.accept(result)), this::failed);
+        var mine = begin();
+        room.inOrder(
+                () -> work.with(watch(mine)),
+                result -> end(mine, () -> done.accept(result)),
+                failure -> failed(mine, failure));
     }
 
-    private Watch begin() {
+    private AtomicBoolean begin() {
         var mine = new AtomicBoolean();
-        stopped = mine;
-        busy = true;
+        underWay = Optional.of(mine);
         reached.setText(" ");
         say("");
         progress.setVisible(true);
         changed.run();
+        return mine;
+    }
+
+    private Watch watch(AtomicBoolean mine) {
         return what -> {
             if (mine.get()) {
                 throw new CancellationException(Texts.STOPPED_AS_BEFORE.text());
@@ -106,14 +122,22 @@ public final class WatchedWork extends JPanel {
         reached.setText(what.substring(1 + Math.max(what.lastIndexOf('/'), what.lastIndexOf('\\'))));
     }
 
-    private void end(Runnable then) {
-        busy = false;
+    private void end(AtomicBoolean mine, Runnable then) {
+        if (underWay.filter(each -> each == mine).isEmpty()) {
+            return;
+        }
+        underWay = Optional.empty();
         progress.setVisible(false);
-        then.run();
-        changed.run();
+        try {
+            then.run();
+        } finally {
+            changed.run();
+        }
     }
 
-    private void failed(Throwable failure) {
-        end(() -> say(failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage()));
+    private void failed(AtomicBoolean mine, Throwable failure) {
+        end(
+                mine,
+                () -> say(failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage()));
     }
 }

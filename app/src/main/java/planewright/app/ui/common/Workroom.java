@@ -38,6 +38,7 @@ public final class Workroom {
     /** Edits in the order in which they were made: each is made on what the one before has left. */
     private final Background edits = new Background(1, this::failed);
 
+    private final Background drafts = new Background(1, this::failed);
     private final ThumbnailsAhead thumbnails;
     private final Consumer<String> status;
     private final List<Runnable> changed = new CopyOnWriteArrayList<>();
@@ -79,6 +80,11 @@ public final class Workroom {
 
     public Background background() {
         return background;
+    }
+
+    /** What is half-written is kept in an order of its own, so that it need not wait for long work among the edits. */
+    public Background drafts() {
+        return drafts;
     }
 
     /** The units of the builder's choice. */
@@ -216,15 +222,16 @@ public final class Workroom {
 
     /** As {@link #edit(Edit, Runnable)}, with a place of its own for failures. */
     public void edit(Edit edit, Runnable done, Consumer<Throwable> otherwise) {
-        inTurn(() -> edit, done, otherwise);
+        edit(() -> edit, done, otherwise);
     }
 
     /** Works an edit out from what the journal holds once all edits before it are made, and makes it. */
     public void edit(Supplier<Edit> edit, Runnable done) {
-        inTurn(edit, done, this::failed);
+        edit(edit, done, this::failed);
     }
 
-    private void inTurn(Supplier<Edit> edit, Runnable done, Consumer<Throwable> otherwise) {
+    /** As {@link #edit(Supplier, Runnable)}, with a place of its own for failures. */
+    public void edit(Supplier<Edit> edit, Runnable done, Consumer<Throwable> otherwise) {
         edits.run(
                 () -> {
                     var made = edit.get();
@@ -256,6 +263,16 @@ public final class Workroom {
                         say(undone.map(edit -> Texts.UNDONE.text(edit.what())).orElseGet(Texts.NOTHING_TO_UNDO::text)));
     }
 
+    /** Takes an edit back that was the last when it was offered; if another was made since, nothing is taken back. */
+    public void undo(Edit offered) {
+        edits.run(
+                () -> journal().lastDone().filter(offered::equals).isPresent()
+                        ? journal().undo()
+                        : Optional.<Edit>empty(),
+                undone -> say(undone.map(edit -> Texts.UNDONE.text(edit.what()))
+                        .orElseGet(() -> Texts.UNDO_OVERTAKEN.text(offered.what()))));
+    }
+
     /** Makes the edit again that was taken back last. */
     public void redo() {
         edits.run(() -> journal().redo(), redone -> {
@@ -277,6 +294,7 @@ public final class Workroom {
     public void close() {
         thumbnails.stop();
         edits.stop();
+        drafts.stop();
         background.stop();
     }
 

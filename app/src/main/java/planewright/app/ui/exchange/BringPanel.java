@@ -23,6 +23,8 @@ import planewright.app.exchange.PictureFolder;
 import planewright.app.exchange.Unpacked;
 import planewright.app.exchange.Watch;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.Edit;
+import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
@@ -52,7 +54,13 @@ final class BringPanel extends JPanel {
     private final JButton bring = Buttons.of("bring", Texts.BRING.text(), this::bring);
     private final JButton undo;
     private final WatchedWork work;
+    private final transient Background.Latest undoable;
     private transient Optional<Intake> intake = Optional.empty();
+    private transient Runnable dropLook = () -> {};
+    /** What was brought in last, as long as it is shown. */
+    private transient Optional<Edit> broughtIn = Optional.empty();
+
+    private record Written(Brought told, Optional<Edit> edit) {}
 
     /** A table as far as it can be understood. */
     private record SeenTable(List<String> headers, Optional<Intake> intake, String problem) {}
@@ -61,6 +69,7 @@ final class BringPanel extends JPanel {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
         this.room = room;
         work = new WatchedWork(room, "bring", this::allow);
+        undoable = room.background().latest();
         undo = Buttons.plain("bring-undo", Texts.UNDO.text(), this::undo);
         from = new PlaceField("bring-from", Texts.BRING_FROM.text(), this::choose, this::forget);
         folder =
@@ -81,6 +90,7 @@ final class BringPanel extends JPanel {
         seen.setOpaque(false);
         add(laidOut().scrolled());
         changeKind();
+        room.onChange(this::offerUndo);
     }
 
     void stop() {
@@ -144,9 +154,10 @@ final class BringPanel extends JPanel {
 
     /** What was looked at is no longer what is asked for. */
     private void forget() {
+        dropLook.run();
         intake = Optional.empty();
         seen.removeAll();
-        undo.setVisible(false);
+        withdrawUndo();
         work.say("");
         allow();
     }
@@ -173,19 +184,21 @@ final class BringPanel extends JPanel {
         seen.removeAll();
         try {
             switch (kind()) {
-                case PICTURES -> lookAtPictures(place, into);
-                case MEASUREMENTS -> lookAtTable(place, into);
-                default -> work.look(watch -> DatedNotes.look(room.journal(), into, place, watch), this::show);
+                case PICTURES -> dropLook = lookAtPictures(place, into);
+                case MEASUREMENTS -> dropLook = lookAtTable(place, into);
+                default ->
+                    dropLook = work.look(watch -> DatedNotes.look(room.journal(), into, place, watch), this::show);
             }
         } catch (IllegalArgumentException wrong) {
             work.say(wrong.getLocalizedMessage());
         }
     }
 
-    private void lookAtPictures(Path place, BuildRecord into) {
+    private Runnable lookAtPictures(Path place, BuildRecord into) {
         var otherwise = day();
         var now = room.now();
-        work.look(watch -> PictureFolder.look(room.program().folder(), into, place, otherwise, now, watch), this::show);
+        return work.look(
+                watch -> PictureFolder.look(room.program().folder(), into, place, otherwise, now, watch), this::show);
     }
 
     private Optional<LocalDate> day() {
@@ -197,9 +210,9 @@ final class BringPanel extends JPanel {
         }
     }
 
-    private void lookAtTable(Path place, BuildRecord into) {
+    private Runnable lookAtTable(Path place, BuildRecord into) {
         var form = csv.form();
-        work.look(watch -> table(place, into, form, watch), table -> {
+        return work.look(watch -> table(place, into, form, watch), table -> {
             csv.show(table.headers());
             table.intake().ifPresent(this::show);
             work.say(table.problem());
@@ -228,28 +241,43 @@ final class BringPanel extends JPanel {
             var archive = from.place().orElseThrow();
             var target = folder.place().orElseThrow();
             work.look(
-                    watch -> ArchiveIntake.bring(archive, target, room.program().user(), watch), this::unpacked);
+                    watch -> ArchiveIntake.bring(archive, target, room.program().user(), watch),
+                    done -> unpacked(done, target));
         } else {
-            work.write(intake.orElseThrow()::write, this::brought);
+            var looked = intake.orElseThrow();
+            work.write(watch -> new Written(looked.write(watch), room.journal().lastDone()), this::brought);
         }
     }
 
-    private void brought(Brought done) {
+    private void brought(Written written) {
         forget();
-        seen.add(Words.of(Texts.BROUGHT.text(done.things(), done.entries())));
-        undo.setVisible(true);
-        room.say(Texts.BROUGHT.text(done.things(), done.entries()));
+        var words = Texts.BROUGHT.text(written.told().things(), written.told().entries());
+        seen.add(Words.of(words));
+        broughtIn = written.edit();
+        offerUndo();
+        room.say(words);
+    }
+
+    /** What was brought in is taken back here as long as it is the journal's last edit. */
+    private void offerUndo() {
+        broughtIn.ifPresent(edit -> undoable.ask(
+                () -> room.journal().lastDone().filter(edit::equals).isPresent(), undo::setVisible));
+    }
+
+    private void withdrawUndo() {
+        broughtIn = Optional.empty();
+        undoable.drop();
+        undo.setVisible(false);
     }
 
     private void undo() {
-        undo.setVisible(false);
+        broughtIn.ifPresent(room::undo);
+        withdrawUndo();
         seen.removeAll();
-        room.undo();
         allow();
     }
 
-    private void unpacked(Unpacked done) {
-        var target = folder.place().orElseThrow();
+    private void unpacked(Unpacked done, Path target) {
         seen.removeAll();
         seen.add(Words.of(Texts.UNPACKED.text(done.name(), done.builds(), done.entries(), target)));
         done.wrong().forEach(each -> seen.add(Words.quiet(each.what() + ": " + each.reason())));

@@ -21,7 +21,7 @@ final class BuildChoice extends JComboBox<Optional<BuildRecord>> {
 
     /**
      * @param all whether all builds can be chosen, which they are at first
-     * @param chosen runs when another is chosen
+     * @param chosen runs when another is chosen, by whatever means
      */
     BuildChoice(Workroom room, boolean all, Runnable chosen) {
         this.room = room;
@@ -29,7 +29,7 @@ final class BuildChoice extends JComboBox<Optional<BuildRecord>> {
         this.chosen = chosen;
         setRenderer(Words.choice(each -> name((Optional<?>) each)));
         addActionListener(event -> tell());
-        room.onChange(this::fill);
+        room.onChange(this::follow);
         fill();
     }
 
@@ -48,6 +48,14 @@ final class BuildChoice extends JComboBox<Optional<BuildRecord>> {
     private void tell() {
         if (!filling) {
             chosen.run();
+        }
+    }
+
+    private void follow() {
+        var before = chosen().map(BuildRecord::id);
+        fill();
+        if (!chosen().map(BuildRecord::id).equals(before)) {
+            tell();
         }
     }
 

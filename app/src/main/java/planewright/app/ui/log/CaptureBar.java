@@ -2,6 +2,7 @@ package planewright.app.ui.log;
 
 import java.awt.Font;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -30,6 +31,9 @@ public final class CaptureBar extends JPanel {
     private final JTextField line = new JTextField();
     private final transient CaptureNames names;
     private final transient Background.Latest completing;
+    /** The build into whose log the line as it stands is being written. */
+    private transient Optional<String> writing = Optional.empty();
+
     private final JLabel preview = Look.sized(Look.quiet(""), 0.92, Font.PLAIN);
 
     public CaptureBar(Workroom room, LogPage log) {
@@ -45,7 +49,10 @@ public final class CaptureBar extends JPanel {
         add(line);
         add(preview, "wmin 0, hmin 16");
         line.addActionListener(event -> write());
-        Buttons.onEdit(line, this::preview);
+        Buttons.onEdit(line, () -> {
+            writing = Optional.empty();
+            preview();
+        });
         Completion.on(line, this::complete);
         PictureIntake.on(line, log::takeFiles, log::takePasted);
         room.onChange(this::preview);
@@ -99,6 +106,7 @@ public final class CaptureBar extends JPanel {
 
     private void write() {
         room.build()
+                .filter(build -> writing.filter(build.id()::equals).isEmpty())
                 .ifPresent(build ->
                         CaptureLine.of(line.getText()).ifPresent(meant -> write(build, meant, line.getText())));
     }
@@ -106,6 +114,7 @@ public final class CaptureBar extends JPanel {
     /** The line is cleared once it is saved, unless it was changed meanwhile. */
     private void write(BuildRecord build, CaptureLine meant, String typed) {
         var now = room.now();
+        writing = Optional.of(build.id());
         room.edit(
                 () -> DayEntry.writing(
                         room.journal(), build.id(), now, told(meant), entry -> meant.addedTo(entry, now)),
@@ -114,6 +123,12 @@ public final class CaptureBar extends JPanel {
                         line.setText("");
                         Typing.forget(line);
                     }
+                },
+                failure -> {
+                    if (line.getText().equals(typed)) {
+                        writing = Optional.empty();
+                    }
+                    room.failed(failure);
                 });
     }
 }

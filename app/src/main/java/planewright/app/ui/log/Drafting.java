@@ -11,6 +11,7 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.Timer;
 import planewright.app.journal.EntryDraft;
+import planewright.app.journal.EntryRecord;
 import planewright.app.store.Drafts;
 import planewright.app.store.KeptDraft;
 import planewright.app.ui.common.Workroom;
@@ -28,9 +29,11 @@ final class Drafting {
     private final Runnable changed;
     private final Timer timer = new Timer(PAUSE_MILLIS, event -> keep());
     /** What lies on disk of the entries that are being written, by their ids. */
-    private final Map<String, EntryDraft> kept = new HashMap<>();
+    private final Map<String, Lying> kept = new HashMap<>();
 
     private final List<KeptDraft> offered = new ArrayList<>();
+
+    private record Lying(EntryRecord begun, EntryDraft written) {}
 
     /**
      * @param editors what is being written now
@@ -41,7 +44,7 @@ final class Drafting {
         this.drafts = room.program().drafts();
         this.editors = editors;
         this.changed = changed;
-        room.inOrder(this::unsaved, found -> {
+        room.drafts().run(this::unsaved, found -> {
             offered.addAll(found);
             changed.run();
         });
@@ -53,16 +56,18 @@ final class Drafting {
         for (var editor : editors.get()) {
             var written = editor.draft();
             var id = editor.begun().id();
+            var lying = new Lying(editor.begun(), written);
             if (!editor.isChanged()) {
                 drop(id);
-            } else if (!written.equals(kept.put(id, written))) {
+            } else if (!lying.equals(kept.put(id, lying))) {
                 var draft = new KeptDraft(room.now(), editor.begun(), editor.isSaved(), written);
-                room.inOrder(
-                        () -> {
-                            drafts.keep(draft);
-                            return draft;
-                        },
-                        done -> {});
+                room.drafts()
+                        .run(
+                                () -> {
+                                    drafts.keep(draft);
+                                    return draft;
+                                },
+                                done -> {});
             }
         }
     }
@@ -124,11 +129,12 @@ final class Drafting {
     }
 
     private void forget(String entryId) {
-        room.inOrder(
-                () -> {
-                    drafts.drop(entryId);
-                    return entryId;
-                },
-                gone -> {});
+        room.drafts()
+                .run(
+                        () -> {
+                            drafts.drop(entryId);
+                            return entryId;
+                        },
+                        gone -> {});
     }
 }

@@ -1,11 +1,10 @@
 package planewright.app.ui.log;
 
 import com.formdev.flatlaf.util.UIScale;
-import java.awt.image.BufferedImage;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -16,13 +15,18 @@ import planewright.api.journal.Entry;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryDraft;
 import planewright.app.journal.EntryRecord;
+import planewright.app.journal.FlightRecord;
+import planewright.app.journal.JointRecord;
+import planewright.app.journal.MeasurementRecord;
+import planewright.app.journal.RepairRecord;
+import planewright.app.journal.TaskRecord;
 import planewright.app.ui.common.Buttons;
-import planewright.app.ui.common.Files;
 import planewright.app.ui.common.FootedCard;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.RowFields;
+import planewright.app.ui.common.Saves;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -37,10 +41,10 @@ public final class EntryEditor extends FootedCard {
     private static final int LINE_LETTERS = 120;
 
     private final transient Workroom room;
-    private final transient EntryRecord begun;
-    private final transient Optional<EntryRecord> saved;
     private final transient Ending ending;
-    private final transient EntryDraft first;
+    private transient EntryRecord begun;
+    private transient Optional<EntryRecord> saved;
+    private transient EntryDraft first;
 
     private final JTextField when = new JTextField();
     private final JComboBox<Entry.Kind> kind = new JComboBox<>(Entry.Kind.values());
@@ -55,6 +59,9 @@ public final class EntryEditor extends FootedCard {
     private final RowFields tasks;
     private final PictureRows pictures;
     private final JTextArea problem = Words.problem();
+    private final JButton delete =
+            Buttons.with(Icons.REMOVE, Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete));
+    private final transient Saves<EntryDraft> saves;
     private boolean judged;
     private boolean discarded;
 
@@ -122,13 +129,14 @@ public final class EntryEditor extends FootedCard {
                         new RowFields.Column("name", Texts.TASK_NAME.text()),
                         new RowFields.Column("handsOn", Texts.TASK_HANDS_ON.text())),
                 this::judge);
-        pictures = new PictureRows(room);
+        saves = new Saves<>(room, problem, this::draft, this::saveNow);
+        pictures = new PictureRows(room, saves, this::say);
         fill(written);
         layOut();
         var untouched = EntryDraft.of(begun);
         first = written.equals(untouched) ? draft() : untouched;
         for (var place : List.of(this, text, title, when, tags)) {
-            PictureIntake.on(place, this::takeFiles, this::takePasted);
+            PictureIntake.on(place, pictures::takeFiles, pictures::takePasted);
         }
     }
 
@@ -164,9 +172,9 @@ public final class EntryEditor extends FootedCard {
         return title.getText().isBlank() ? when.getText() : title.getText().strip();
     }
 
-    /** Whether anything differs from what it began with. */
+    /** Whether anything differs from what it began with, or is still to come. */
     public boolean isChanged() {
-        return !draft().saysTheSameAs(first);
+        return saves.isHeld() || !draft().saysTheSameAs(first);
     }
 
     /** Whether it was closed with changes that nobody has saved. */
@@ -176,6 +184,7 @@ public final class EntryEditor extends FootedCard {
 
     private void discard() {
         discarded = true;
+        saves.drop();
         ending.closed(this);
     }
 
@@ -185,8 +194,12 @@ public final class EntryEditor extends FootedCard {
 
     /** Saves, or shows what cannot be understood. */
     public void save() {
-        judged = true;
         discarded = false;
+        saves.ask();
+    }
+
+    private void saveNow() {
+        judged = true;
         var checked = draft().check(begun);
         show(checked);
         checked.entry().ifPresent(this::save);
@@ -199,27 +212,31 @@ public final class EntryEditor extends FootedCard {
         } else if (saved.filter(entry::equals).isPresent()) {
             ending.closed(this);
         } else {
+            stand(entry);
             var edit = saved.map(before -> Edit.change(Texts.ENTRY_EDIT.text(), before, entry))
                     .orElseGet(() -> Edit.add(Texts.NEW_ENTRY_EDIT.text(), entry));
-            room.edit(edit, () -> ending.closed(this), failure -> Words.show(problem, failure.getLocalizedMessage()));
+            saves.edit(edit, sent -> goOn(entry, sent), () -> ending.closed(this));
         }
     }
 
-    private void takeFiles(List<Path> files) {
-        for (var file : files) {
-            room.background()
-                    .run(
-                            () -> room.program().pictures().add(file, ""),
-                            pictures::take,
-                            refused -> Words.show(problem, refused.getLocalizedMessage()));
-        }
+    private void stand(EntryRecord entry) {
+        measurements.stand(entry.measurements(), MeasurementRecord::id);
+        joints.stand(entry.joints(), JointRecord::id);
+        flights.stand(entry.flights(), FlightRecord::id);
+        repairs.stand(entry.repairs(), RepairRecord::id);
+        tasks.stand(entry.tasks(), TaskRecord::id);
     }
 
-    private void takePasted(BufferedImage image) {
-        room.background().run(() -> room.program().pictures().add(image, ""), pictures::take);
+    private void goOn(EntryRecord entry, EntryDraft sent) {
+        begun = entry;
+        saved = Optional.of(entry);
+        first = sent;
+        delete.setVisible(true);
+        judge();
     }
 
     private void delete() {
+        saves.drop();
         saved.ifPresentOrElse(
                 before -> room.edit(Edit.remove(Texts.DELETE_ENTRY_EDIT.text(), before), () -> ending.closed(this)),
                 () -> ending.closed(this));
@@ -298,12 +315,10 @@ public final class EntryEditor extends FootedCard {
         actions.setOpaque(false);
         actions.add(Buttons.save("save-entry", this, this::save));
         actions.add(Buttons.of("discard-entry", Texts.DISCARD.text(), this::discard));
-        actions.add(Buttons.with(
-                Icons.PICTURES,
-                Buttons.of("add-picture", Texts.ADD_PICTURE.text(), () -> takeFiles(Files.choosePictures(this)))));
-        if (saved.isPresent()) {
-            actions.add(Buttons.with(Icons.REMOVE, Buttons.plain("delete-entry", Texts.DELETE.text(), this::delete)));
-        }
+        actions.add(
+                Buttons.with(Icons.PICTURES, Buttons.of("add-picture", Texts.ADD_PICTURE.text(), pictures::choose)));
+        delete.setVisible(saved.isPresent());
+        actions.add(delete, "hidemode 3");
         return actions;
     }
 

@@ -1,8 +1,12 @@
 package planewright.app.ui.log;
 
 import java.awt.EventQueue;
+import java.awt.image.BufferedImage;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.JViewport;
@@ -10,7 +14,9 @@ import javax.swing.SwingUtilities;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.PictureRecord;
 import planewright.app.ui.common.Buttons;
+import planewright.app.ui.common.Files;
 import planewright.app.ui.common.PictureTile;
+import planewright.app.ui.common.Saves;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -22,6 +28,8 @@ final class PictureRows extends JPanel {
     private static final int HEIGHT = 110;
 
     private final transient Workroom room;
+    private final transient Saves<?> saves;
+    private final transient Consumer<String> refused;
     private final transient List<Row> rows = new ArrayList<>();
 
     private record Row(PictureRecord picture, JTextField caption) {
@@ -31,9 +39,15 @@ final class PictureRows extends JPanel {
         }
     }
 
-    PictureRows(Workroom room) {
+    /**
+     * @param saves wait for the pictures that are on their way
+     * @param refused hears why a picture does not come
+     */
+    PictureRows(Workroom room, Saves<?> saves, Consumer<String> refused) {
         super(new Wrapping(10));
         this.room = room;
+        this.saves = saves;
+        this.refused = refused;
         setOpaque(false);
         setName("entry-pictures");
     }
@@ -63,8 +77,42 @@ final class PictureRows extends JPanel {
         revalidate();
     }
 
-    /** Adds a picture that was just taken in, and brings it into sight once it has its place. */
-    void take(PictureRecord picture) {
+    /** Takes pictures that the builder chooses. */
+    void choose() {
+        saves.hold();
+        try {
+            takeFiles(Files.choosePictures(this));
+        } finally {
+            saves.release(true);
+        }
+    }
+
+    void takeFiles(List<Path> files) {
+        files.forEach(file -> take(() -> room.program().pictures().add(file, "")));
+    }
+
+    /** Takes a picture that comes from no file. */
+    void takePasted(BufferedImage image) {
+        take(() -> room.program().pictures().add(image, ""));
+    }
+
+    private void take(Callable<PictureRecord> taking) {
+        saves.hold();
+        room.background()
+                .run(
+                        taking,
+                        picture -> {
+                            taken(picture);
+                            saves.release(true);
+                        },
+                        failure -> {
+                            refused.accept(failure.getLocalizedMessage());
+                            saves.release(false);
+                        });
+    }
+
+    /** Adds a picture, and brings it into sight once it has its place. */
+    private void taken(PictureRecord picture) {
         add(picture);
         EventQueue.invokeLater(() -> {
             var view = SwingUtilities.getAncestorOfClass(JViewport.class, this);

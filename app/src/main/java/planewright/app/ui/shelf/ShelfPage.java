@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.DefaultListModel;
 import javax.swing.JList;
 import javax.swing.JPanel;
@@ -55,6 +56,9 @@ public final class ShelfPage extends JPanel {
     private final JTextField filter = new JTextField();
     private final JTextField newName = new JTextField();
     private final JTextArea problem = Words.problem();
+    /** Names of builds whose beginning waits its turn. */
+    private final transient List<String> coming = new ArrayList<>();
+
     private boolean filling;
 
     /**
@@ -225,19 +229,32 @@ public final class ShelfPage extends JPanel {
 
     private void begin() {
         var name = newName.getText().strip();
-        var taken =
-                room.journal().builds().stream().anyMatch(each -> each.name().equalsIgnoreCase(name));
+        if (coming.contains(name)) {
+            return;
+        }
+        var taken = Stream.concat(room.journal().builds().stream().map(BuildRecord::name), coming.stream())
+                .anyMatch(name::equalsIgnoreCase);
         if (name.isEmpty() || taken) {
             Words.show(problem, name.isEmpty() ? Texts.NAME_NEEDED.text() : Texts.NAME_TAKEN.text(name));
             return;
         }
         var build = BuildRecord.begin(name, room.now().toLocalDate());
-        room.edit(Edit.add(Texts.NEW_BUILD_EDIT.text(name), build), () -> {
+        coming.add(name);
+        room.edit(Edit.add(Texts.NEW_BUILD_EDIT.text(name), build), () -> begun(build, name), failure -> {
+            coming.remove(name);
+            room.failed(failure);
+        });
+    }
+
+    /** Whoever writes another name by now goes on with that. */
+    private void begun(BuildRecord build, String name) {
+        coming.remove(name);
+        if (newName.getText().strip().equals(name)) {
             newName.setText("");
             filter.setText("");
             Typing.forget(newName);
             Typing.forget(filter);
             room.showBegun(build.id());
-        });
+        }
     }
 }

@@ -10,11 +10,14 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.Edit;
 import planewright.app.journal.EntryDraft;
+import planewright.app.journal.StepRecord;
+import planewright.app.journal.TemplateContent;
 import planewright.app.journal.TemplateDraft;
 import planewright.app.journal.TemplateRecord;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.FootedCard;
 import planewright.app.ui.common.RowFields;
+import planewright.app.ui.common.Saves;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -25,14 +28,15 @@ final class TemplateForm extends FootedCard {
     private static final int SHORT = 20;
 
     private final transient Workroom room;
-    private final transient Optional<TemplateRecord> before;
-    private final transient TemplateRecord stays;
     private final transient Runnable close;
+    private transient Optional<TemplateRecord> before;
+    private transient TemplateRecord stays;
     private final JTextField name;
     private final JTextField tags;
     private final JTextArea notes;
     private final JTextArea problem = Words.problem();
     private final transient Function<TemplateForm, TemplateDraft.Content> reading;
+    private final transient Saves<TemplateDraft> saves;
     private RowFields rows;
 
     /**
@@ -50,6 +54,7 @@ final class TemplateForm extends FootedCard {
         name = new JTextField(draft.name(), SHORT);
         tags = new JTextField(draft.tags(), SHORT);
         notes = Words.field(draft.notes(), 2, SHORT);
+        saves = new Saves<>(room, problem, this::draft, this::save);
         setMarked(true);
         setName("template-form");
         body().add(head());
@@ -57,8 +62,8 @@ final class TemplateForm extends FootedCard {
         foot().add(problem);
         var done = new JPanel(new MigLayout("insets 0"));
         done.setOpaque(false);
-        done.add(Buttons.save("save-template", this, this::save));
-        done.add(Buttons.of("discard-template", Texts.DISCARD.text(), close));
+        done.add(Buttons.save("save-template", this, saves::ask));
+        done.add(Buttons.of("discard-template", Texts.DISCARD.text(), this::discard));
         foot().add(done);
     }
 
@@ -131,9 +136,17 @@ final class TemplateForm extends FootedCard {
                 .toList());
     }
 
+    private TemplateDraft draft() {
+        return new TemplateDraft(name.getText(), notes.getText(), tags.getText(), reading.apply(this));
+    }
+
+    private void discard() {
+        saves.drop();
+        close.run();
+    }
+
     private void save() {
-        var draft = new TemplateDraft(name.getText(), notes.getText(), tags.getText(), reading.apply(this));
-        var checked = draft.check(stays, room.journal().templates());
+        var checked = draft().check(stays, room.journal().templates());
         var problems = checked.problems();
         Words.mark(name, problems.getOrDefault(TemplateDraft.NAME, ""));
         if (rows != null) {
@@ -147,10 +160,15 @@ final class TemplateForm extends FootedCard {
         if (before.filter(after::equals).isPresent()) {
             close.run();
         } else {
-            room.edit(
-                    Edit.put(Texts.TEMPLATE_EDIT.text(after.name()), before, after),
-                    close,
-                    failure -> Words.show(problem, failure.getLocalizedMessage()));
+            if (after.content() instanceof TemplateContent.Procedure procedure) {
+                rows.stand(procedure.steps(), StepRecord::id);
+            }
+            saves.edit(Edit.put(Texts.TEMPLATE_EDIT.text(after.name()), before, after), sent -> goOn(after), close);
         }
+    }
+
+    private void goOn(TemplateRecord after) {
+        before = Optional.of(after);
+        stays = after;
     }
 }

@@ -2,6 +2,7 @@ package planewright.app.ui.templates;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -141,18 +143,17 @@ public final class TemplatesPage extends JPanel {
     }
 
     private void fill(List<TemplateRecord> all) {
-        column.removeAll();
+        var cards = new ArrayList<JComponent>();
         var shown = all.stream().filter(this::passes).sorted(provenFirst()).toList();
         forms.entrySet().stream()
                 .filter(each -> all.stream().noneMatch(known -> known.id().equals(each.getKey())))
-                .forEach(each -> column.add(each.getValue()));
+                .forEach(each -> cards.add(each.getValue()));
         if (shown.isEmpty()) {
-            column.add(Words.quiet((all.isEmpty() ? Texts.NO_TEMPLATES : Texts.NO_TEMPLATE_BEARS).text()));
+            cards.add(Words.quiet((all.isEmpty() ? Texts.NO_TEMPLATES : Texts.NO_TEMPLATE_BEARS).text()));
         }
         shown.forEach(
-                template -> column.add(forms.containsKey(template.id()) ? forms.get(template.id()) : card(template)));
-        column.revalidate();
-        column.repaint();
+                template -> cards.add(forms.containsKey(template.id()) ? forms.get(template.id()) : card(template)));
+        column.fill(cards);
     }
 
     /** What has flown, and flown most, stands first. */
