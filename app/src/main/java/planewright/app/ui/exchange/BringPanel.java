@@ -6,6 +6,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
@@ -280,6 +281,8 @@ final class BringPanel extends JPanel {
     private void unpacked(Unpacked done, Path target) {
         seen.removeAll();
         seen.add(Words.of(Texts.UNPACKED.text(done.name(), done.builds(), done.entries(), target)));
-        done.wrong().forEach(each -> seen.add(Words.quiet(each.what() + ": " + each.reason())));
+        Stream.of(done.wrong(), done.leftOut())
+                .flatMap(List::stream)
+                .forEach(each -> seen.add(Words.quiet(each.what() + ": " + each.reason())));
     }
 }
