@@ -96,33 +96,20 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
      * @param value for people, scaled already
      * @param origin the name of the build or template that it comes from
      * @param wanted whether it is carried over
-     * @param typed whether the builder has written the value
      */
     public record Item(
-            What what,
-            String key,
-            String name,
-            String value,
-            Scaling scaling,
-            String origin,
-            boolean wanted,
-            boolean typed) {
+            What what, String key, String name, String value, Scaling scaling, String origin, boolean wanted) {
         /** Whether {@link #value} may be changed. */
         public boolean isEditable() {
             return what != What.PLANFORM && what != What.TEMPLATE;
         }
 
         public Item wanted(boolean changed) {
-            return new Item(what, key, name, value, scaling, origin, changed, typed);
+            return new Item(what, key, name, value, scaling, origin, changed);
         }
 
         public Item withValue(String changed) {
-            return new Item(what, key, name, changed.strip(), scaling, origin, wanted, true);
-        }
-
-        private Item as(Item before) {
-            var same = before.typed() && before.origin().equals(origin) ? withValue(before.value()) : this;
-            return same.wanted(before.wanted());
+            return new Item(what, key, name, changed.strip(), scaling, origin, wanted);
         }
 
         /** What is wrong with the value; empty where nothing is. */
@@ -195,8 +182,7 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                         template.kind().word(),
                         Scaling.STAYS,
                         template.cameFrom().map(BuildDayRecord::name).orElse(""),
-                        true,
-                        false)));
+                        true)));
         return new CarryOver(weighed, templates, size, items);
     }
 
@@ -227,12 +213,11 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                         part.mass().map(QuantityText::show).orElse(""),
                         PartGrowth.of(part),
                         build.name(),
-                        true,
-                        false)));
+                        true)));
     }
 
     private static Item item(What what, String name, String value, Scaling scaling, BuildRecord build) {
-        return new Item(what, "", name, value, scaling, build.name(), true, false);
+        return new Item(what, "", name, value, scaling, build.name(), true);
     }
 
     private static String span(double metres) {
@@ -262,8 +247,7 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
                 scaled.setting(value).quantity().text(),
                 isLength(value) ? Scaling.LENGTH : Scaling.STAYS,
                 origin,
-                true,
-                false);
+                true);
     }
 
     private static String key(SetUpRecord value) {
@@ -281,17 +265,16 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
         return new CarryOver(from, templates, size, all);
     }
 
-    /**
-     * What was left out or changed in another list of the same things is left out or changed here as well. What the builder typed
-     * is meant for the new build, so another size leaves it.
-     */
+    /** What was left out or changed in another list of the same things is left out or changed here as well. */
     public CarryOver as(CarryOver before) {
         return new CarryOver(
                 from,
                 templates,
                 size,
                 items.stream()
-                        .map(item -> before.same(item).map(item::as).orElse(item))
+                        .map(item -> before.same(item)
+                                .map(known -> item.wanted(known.wanted()))
+                                .orElse(item))
                         .toList());
     }
 
