@@ -112,6 +112,13 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
             return new Item(what, key, name, changed.strip(), scaling, origin, wanted);
         }
 
+        /** As it was before: left out, or with another value than the one that was offered. */
+        Item as(Item before, Optional<Item> offered) {
+            boolean changed = origin.equals(before.origin)
+                    && offered.filter(each -> each.value.equals(before.value)).isEmpty();
+            return (changed ? withValue(before.value) : this).wanted(before.wanted);
+        }
+
         /** What is wrong with the value; empty where nothing is. */
         public String problem() {
             try {
@@ -265,17 +272,18 @@ public record CarryOver(Optional<BuildRecord> from, List<TemplateRecord> templat
         return new CarryOver(from, templates, size, all);
     }
 
-    /** What was left out or changed in another list of the same things is left out or changed here as well. */
-    public CarryOver as(CarryOver before) {
-        return new CarryOver(
-                from,
-                templates,
-                size,
-                items.stream()
-                        .map(item -> before.same(item)
-                                .map(known -> item.wanted(known.wanted()))
-                                .orElse(item))
-                        .toList());
+    /**
+     * What was left out or changed in another list of the same things is left out or changed here as well.
+     *
+     * @param offered that list before anything was changed in it
+     */
+    public CarryOver as(CarryOver before, CarryOver offered) {
+        var same = items.stream()
+                .map(item -> before.same(item)
+                        .map(known -> item.as(known, offered.same(item)))
+                        .orElse(item))
+                .toList();
+        return new CarryOver(from, templates, size, same);
     }
 
     private Optional<Item> same(Item as) {

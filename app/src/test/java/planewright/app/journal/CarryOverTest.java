@@ -162,15 +162,29 @@ class CarryOverTest {
                 .with(3, all.items().get(3).withValue("4 oz"))
                 .with(4, all.items().get(4).wanted(false))
                 .with(5, all.items().get(5).withValue("210 mm"));
-        var again = CarryOver.of(journal, Optional.of(proven), List.of(), 2).as(fewer);
+        var again = CarryOver.of(journal, Optional.of(proven), List.of(), 2).as(fewer, all);
         assertThat(again.items())
                 .extracting(Item::wanted)
                 .containsExactly(true, true, false, true, false, true, true, true);
+        assertThat(values(again, What.PART)).containsExactly("4 oz", "40 g");
+        assertThat(values(again, What.SETTING)).containsExactly("210 mm", "12°", "6 min");
         var begun = begin(fewer, "Other");
         assertThat(begun.planform()).isEmpty();
         assertThat(begun.parts()).extracting(PartRecord::name).containsExactly("left wing panel");
         // 1 oz is 28.349523125 g: NIST SP 811, B.8
         assertThat(begun.parts().get(0).mass().orElseThrow().in(Units.GRAM)).isCloseTo(4 * 28.349523125, within(1e-9));
+    }
+
+    @Test
+    void aValueThatIsChangedForOneBuildIsNotThatOfAnother() {
+        var other = Bench.build("White heron");
+        var set = EntryRecord.blank(other.id(), Entry.Kind.SET_UP, Bench.EVENING)
+                .withSetUp(List.of(setting("balance point", "90 mm")));
+        var both = Bench.inMemory(List.of(proven, other), List.of(first, later, set));
+        var all = CarryOver.of(both, Optional.of(proven), List.of(), 1);
+        var changed = all.with(5, all.items().get(5).withValue("210 mm"));
+        var again = CarryOver.of(both, Optional.of(other), List.of(), 1).as(changed, all);
+        assertThat(values(again, What.SETTING)).containsExactly("90 mm");
     }
 
     @Test

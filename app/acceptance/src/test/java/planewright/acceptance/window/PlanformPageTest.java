@@ -9,6 +9,7 @@ import java.awt.event.MouseEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
@@ -153,6 +154,74 @@ class PlanformPageTest {
                     "nothing is wrong any more",
                     () -> Hands.all(Component.class).stream().noneMatch(each -> "planform-why".equals(each.getName())));
         }
+    }
+
+    @Test
+    void whatIsTypedIsTakenBeforeARowIsAddedOrAnotherSurfaceIsChosen() throws Exception {
+        var wing = new Planform.Surface("wing", 0, 0, 0, true, List.of(new Planform.Panel(0.2, 0.15, 0.6, 0.1, 0, 0)));
+        var tail = new Planform.Surface("tail", 0.7, 0, 0, true, List.of(new Planform.Panel(0.1, 0.08, 0.2, 0, 0, 0)));
+        try (var opened = JournalFolder.open(journal, user)) {
+            opened.journal()
+                    .apply(Edit.add(
+                            "begin",
+                            BuildRecord.begin("Teal", LocalDate.of(2026, 11, 1))
+                                    .withPlanform(new Planform(List.of(wing, tail), List.of()))));
+        }
+        try (var window = OpenWindow.on(journal, user)) {
+            window.build("Teal");
+            window.page("Planform");
+            JTable sections = Hands.find(JTable.class, "planform-sections");
+            JTable surfaces = Hands.find(JTable.class, "planform-surfaces");
+            Hands.waitUntil("the wing", () -> sections.getRowCount() == 2);
+            typing(sections, 1, "110 mm");
+            Hands.click("add-section");
+            Hands.waitUntil(
+                    "a section more, and what was typed",
+                    () -> sections.getRowCount() == 3
+                            && sections.getValueAt(2, CHORD).equals("110 mm"));
+            typing(sections, 2, "-20 mm");
+            var more = Hands.find(AbstractButton.class, "add-section");
+            assertThat(Hands.onEventThread(() -> {
+                        more.doClick(0);
+                        return sections.getRowCount() + " " + typed(sections);
+                    }))
+                    .as("what is not understood stays, and nothing is added")
+                    .isEqualTo("3 -20 mm");
+            assertThat(Hands.onEventThread(() -> {
+                        surfaces.setRowSelectionInterval(1, 1);
+                        return surfaces.getSelectedRow() + " " + typed(sections);
+                    }))
+                    .as("it stays, and its surface with it")
+                    .isEqualTo("0 -20 mm");
+            Hands.onEventThread(() -> {
+                ((JTextComponent) sections.getEditorComponent()).setText("100 mm");
+                surfaces.setRowSelectionInterval(1, 1);
+                return surfaces;
+            });
+            Hands.waitUntil(
+                    "the tail",
+                    () -> !sections.isEditing()
+                            && sections.getRowCount() == 2
+                            && sections.getValueAt(1, CHORD).equals("80 mm"));
+        }
+        try (var opened = JournalFolder.open(journal, user)) {
+            var shape = opened.journal().builds().get(0).planform().orElseThrow();
+            assertThat(shape.surfaces().get(0).panels()).hasSize(2);
+            assertThat(shape.surfaces().get(0).panels().get(1).tipChord()).isEqualTo(0.1);
+            assertThat(shape.surfaces().get(1).panels()).isEqualTo(tail.panels());
+        }
+    }
+
+    private static void typing(JTable table, int row, String text) {
+        Hands.onEventThread(() -> {
+            table.editCellAt(row, CHORD);
+            ((JTextComponent) table.getEditorComponent()).setText(text);
+            return table;
+        });
+    }
+
+    private static String typed(JTable table) {
+        return ((JTextComponent) table.getEditorComponent()).getText();
     }
 
     private static String description(String field) {

@@ -1,6 +1,7 @@
 package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Component;
 import java.nio.file.Files;
@@ -16,12 +17,18 @@ import javax.swing.JList;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.ListCellRenderer;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.api.io.TempDir;
+import planewright.api.quantity.Units;
 import planewright.app.journal.BuildRecord;
+import planewright.app.journal.OpenJournal;
+import planewright.app.journal.PartRecord;
+import planewright.app.store.JournalFolder;
 import planewright.app.store.UserFolders;
+import planewright.shared.planform.Outlines;
 
 /** Templates in the window, and a build that is begun from a proven one and from a template. */
 class StartFromTest {
@@ -45,14 +52,8 @@ class StartFromTest {
     @Test
     void aLargerBuildIsBegunFromAProvenOneAndUndone() throws Exception {
         try (var window = OpenWindow.on(journal, user)) {
-            Hands.click("start-from");
+            JTable carried = fromSlateRay();
             JComboBox<?> from = Hands.find(JComboBox.class, "start-from");
-            choose(from, "Slate Ray");
-            JTable carried = Hands.find(JTable.class, "carried");
-            Hands.waitUntil(
-                    "the parts of the Slate Ray",
-                    () -> row(carried, "left wing panel") >= 0
-                            && value(carried, "left wing panel").startsWith("212"));
             Hands.waitUntil(
                     "how far it is proven", () -> text("start-proof").startsWith("Slate Ray is proven: flown on "));
             assertThat(Hands.onEventThread(() -> offered(from)))
@@ -103,6 +104,91 @@ class StartFromTest {
             Hands.waitUntil("the build is gone again", () -> !names(builds).contains("Slate Ray Large"));
             assertThat(files("slate-ray-large")).isEqualTo(0);
         }
+    }
+
+    @Test
+    void whatIsBegunHasTheSizeThatIsShownAndWhatIsTypedInAnOpenCell() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            JTable carried = fromSlateRay();
+            var size = Hands.find(JTextComponent.class, "start-size");
+            var name = Hands.find(JTextComponent.class, "start-name");
+            var begin = Hands.find(JButton.class, "begin-from");
+            Hands.onEventThread(() -> {
+                typing(carried, "fin", "3 oz");
+                name.setText("Slate Ray Large");
+                size.setText("2");
+                begin.doClick(0);
+                return begin;
+            });
+            JList<?> builds = Hands.find(JList.class, "builds");
+            Hands.waitUntil("the new build", () -> names(builds).contains("Slate Ray Large"));
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+        try (var opened = JournalFolder.open(journal, user)) {
+            var before = build(opened.journal(), "Slate Ray");
+            var large = build(opened.journal(), "Slate Ray Large");
+            assertThat(Outlines.span(large.planform().orElseThrow()))
+                    .isCloseTo(2 * Outlines.span(before.planform().orElseThrow()), within(1e-9));
+            // 212 g and eight times the mass: Euclid, Elements XI.33; an ounce: NIST SP 811, B.8
+            assertThat(grams(large, "left wing panel")).isCloseTo(8 * 212, within(1e-6));
+            assertThat(grams(large, "fin")).isCloseTo(3 * 28.349523125, within(1e-6));
+        }
+    }
+
+    @Test
+    void theListOfAnotherBuildComesWhenTheOpenCellIsLeft() throws Exception {
+        try (var window = OpenWindow.on(journal, user)) {
+            JTable carried = fromSlateRay();
+            Hands.onEventThread(() -> {
+                typing(carried, "fin", "3 oz");
+                return carried;
+            });
+            choose(Hands.find(JComboBox.class, "start-from"), "Slate Ray Two");
+            Hands.waitUntil(
+                    "how far the other is proven", () -> text("start-proof").startsWith("Slate Ray Two "));
+            assertThat(Hands.onEventThread(() -> carried.isEditing() && row(carried, "fin") >= 0))
+                    .as("nothing is taken from under the hand")
+                    .isTrue();
+            assertThat(Hands.onEventThread(() -> {
+                        carried.getCellEditor().stopCellEditing();
+                        return row(carried, "fin") < 0 && row(carried, "left fin") >= 0;
+                    }))
+                    .as("the other one's parts")
+                    .isTrue();
+            assertThat(window.frame().isShowing()).isTrue();
+        }
+    }
+
+    /** The list of what is carried over from there. */
+    private static JTable fromSlateRay() {
+        Hands.click("start-from");
+        choose(Hands.find(JComboBox.class, "start-from"), "Slate Ray");
+        JTable carried = Hands.find(JTable.class, "carried");
+        Hands.waitUntil(
+                "the parts of the Slate Ray",
+                () -> value(carried, "left wing panel").startsWith("212") && row(carried, "fin") >= 0);
+        return carried;
+    }
+
+    private static void typing(JTable carried, String name, String text) {
+        carried.editCellAt(row(carried, name), VALUE);
+        ((JTextComponent) carried.getEditorComponent()).setText(text);
+    }
+
+    private static BuildRecord build(OpenJournal in, String name) {
+        return in.builds().stream()
+                .filter(each -> each.name().equals(name))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static double grams(BuildRecord build, String part) {
+        return build.parts().stream()
+                .filter(each -> each.name().equals(part))
+                .findFirst()
+                .flatMap(PartRecord::mass)
+                .orElseThrow()
+                .in(Units.GRAM);
     }
 
     @Test

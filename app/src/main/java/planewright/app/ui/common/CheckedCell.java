@@ -44,9 +44,32 @@ public final class CheckedCell extends DefaultCellEditor {
         return field;
     }
 
+    /**
+     * Ends typing: where what was typed cannot be taken, what stood there before comes back, and that is said.
+     *
+     * @param against why nothing can be taken any more; empty where it can
+     */
+    void end(String against) {
+        var problem = against.isEmpty() ? problem() : against;
+        if (problem.isEmpty()) {
+            super.stopCellEditing();
+        } else {
+            say.accept(Texts.CELL_DROPPED.text(typed(), problem));
+            cancelCellEditing();
+        }
+    }
+
+    private String typed() {
+        return ((JTextField) getComponent()).getText();
+    }
+
+    private String problem() {
+        return check.problem(typed(), row, column);
+    }
+
     @Override
     public boolean stopCellEditing() {
-        var problem = check.problem(((JTextField) getComponent()).getText(), row, column);
+        var problem = problem();
         Words.mark((JTextField) getComponent(), problem);
         if (!problem.isEmpty()) {
             say.accept(problem);

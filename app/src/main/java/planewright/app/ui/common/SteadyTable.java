@@ -12,8 +12,24 @@ import javax.swing.table.TableModel;
 public final class SteadyTable extends JTable {
     private static final long serialVersionUID = 1L;
 
+    private transient Runnable closed = () -> {};
+
     public SteadyTable(TableModel model) {
         super(model);
+    }
+
+    /** Hears when a cell that was open is not any more, and what was typed has been taken or dropped. */
+    public void onClosed(Runnable listener) {
+        closed = listener;
+    }
+
+    @Override
+    public void removeEditor() {
+        boolean open = isEditing();
+        super.removeEditor();
+        if (open) {
+            closed.run();
+        }
     }
 
     @Override

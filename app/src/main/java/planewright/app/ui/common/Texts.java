@@ -116,6 +116,8 @@ public enum Texts {
     CARRY_VALUE,
     CARRY_WHAT,
     CAUTIONS,
+    CELL_BUILD_GONE,
+    CELL_DROPPED,
     CHOOSE,
     CHOOSE_SVG,
     CHOOSE_THIS,

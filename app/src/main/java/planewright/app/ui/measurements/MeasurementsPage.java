@@ -21,6 +21,7 @@ import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.MeasuredHistory;
+import planewright.app.ui.common.OpenCells;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
@@ -36,6 +37,7 @@ public final class MeasurementsPage extends JPanel {
     private final transient Workroom room;
     private final MeasurementsModel model;
     private final JTable table;
+    private final transient OpenCells cells;
     private final JTextField filter = new JTextField();
     private final UnitBox unit;
     private final JButton copy =
@@ -52,6 +54,7 @@ public final class MeasurementsPage extends JPanel {
         this.room = room;
         this.model = new MeasurementsModel(room);
         this.table = new SteadyTable(model);
+        this.cells = new OpenCells(room);
         this.unit = new UnitBox(room, "shown-unit");
         setName("measurements-page");
         add(bar(), "wrap, wmin 0");
@@ -76,6 +79,7 @@ public final class MeasurementsPage extends JPanel {
     }
 
     private void prepareTable() {
+        cells.add(table);
         table.setName("measurements");
         table.getAccessibleContext().setAccessibleName(Texts.MEASUREMENTS.text());
         table.putClientProperty("terminateEditOnFocusLost", false);
@@ -93,7 +97,7 @@ public final class MeasurementsPage extends JPanel {
     }
 
     private void refresh() {
-        if (table.isEditing()) {
+        if (!cells.giveWay()) {
             return;
         }
         filling = true;

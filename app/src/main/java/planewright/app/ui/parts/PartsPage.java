@@ -17,6 +17,7 @@ import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.ContextMenu;
 import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.OpenCells;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
@@ -36,6 +37,7 @@ public final class PartsPage extends JPanel {
     private final transient Workroom room;
     private final PartsModel model;
     private final JTable table;
+    private final transient OpenCells cells;
     private final PartsDrawing drawing;
     private final JLabel sum = Look.sized(new JLabel(), 1, Font.BOLD);
     private transient Optional<String> shown = Optional.empty();
@@ -45,6 +47,7 @@ public final class PartsPage extends JPanel {
         this.room = room;
         this.model = new PartsModel(room);
         this.table = new SteadyTable(model);
+        this.cells = new OpenCells(room);
         this.drawing = new PartsDrawing(model, new Chosen());
         setName("parts-page");
         var page = new Tall(new MigLayout("insets 10, gap 8, fill", "[grow,fill]", "[][grow,fill][]"));
@@ -79,6 +82,7 @@ public final class PartsPage extends JPanel {
     }
 
     private void prepareTable() {
+        cells.add(table);
         table.setName("parts");
         table.getAccessibleContext().setAccessibleName(Texts.PARTS.text());
         table.putClientProperty("terminateEditOnFocusLost", false);
@@ -91,7 +95,7 @@ public final class PartsPage extends JPanel {
     }
 
     private void refresh() {
-        if (!table.isEditing()) {
+        if (cells.giveWay()) {
             model.refresh();
             Tables.fit(table);
         }
@@ -157,7 +161,7 @@ public final class PartsPage extends JPanel {
 
         @Override
         public boolean stopTyping() {
-            return !table.isEditing() || table.getCellEditor().stopCellEditing();
+            return cells.stop();
         }
 
         @Override

@@ -6,6 +6,7 @@ import java.util.Optional;
 import planewright.api.journal.Planform;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.Edit;
+import planewright.app.ui.common.OpenCells;
 import planewright.app.ui.common.Workroom;
 
 /**
@@ -15,6 +16,8 @@ import planewright.app.ui.common.Workroom;
 final class PlanformDraft {
     private final Workroom room;
     private final List<Runnable> listeners = new ArrayList<>();
+    private final OpenCells cells;
+    private final OpenCells cellsOfChosen;
     private Optional<BuildRecord> build = Optional.empty();
     private Optional<Planform> tried = Optional.empty();
     private int saving;
@@ -22,6 +25,8 @@ final class PlanformDraft {
 
     PlanformDraft(Workroom room) {
         this.room = room;
+        cells = new OpenCells(room);
+        cellsOfChosen = new OpenCells(room);
     }
 
     /** Hears of every change of what is shown. */
@@ -29,18 +34,33 @@ final class PlanformDraft {
         listeners.add(listener);
     }
 
+    /** The cells in which the shape is typed. */
+    OpenCells cells() {
+        return cells;
+    }
+
+    /** Of these, the cells in which the surface is typed that is chosen. */
+    OpenCells cellsOfChosen() {
+        return cellsOfChosen;
+    }
+
     /** Takes in what the journal has, unless something is tried out or on its way into it. */
     void refresh() {
-        var now = room.build();
-        boolean other = !now.map(BuildRecord::id).equals(build.map(BuildRecord::id));
+        boolean other = isLeft();
         if (other) {
+            cells.end(build.map(BuildRecord::id));
             tried = Optional.empty();
             chosen = 0;
         }
         if (other || tried.isEmpty() && saving == 0) {
-            build = now;
+            build = room.build();
             tell();
         }
+    }
+
+    /** Whether another build is to be shown. */
+    private boolean isLeft() {
+        return !room.build().map(BuildRecord::id).equals(build.map(BuildRecord::id));
     }
 
     Optional<BuildRecord> build() {
@@ -64,9 +84,12 @@ final class PlanformDraft {
                 .orElse(0);
     }
 
+    /** The surface stays where a cell of it holds what cannot be understood. */
     void choose(int surface) {
         if (surface != chosen) {
-            chosen = surface;
+            if (cellsOfChosen.stop()) {
+                chosen = surface;
+            }
             tell();
         }
     }
@@ -119,7 +142,10 @@ final class PlanformDraft {
                 });
     }
 
+    /** What is still written of a build that is shown no longer is nowhere seen. */
     private void tell() {
-        listeners.forEach(Runnable::run);
+        if (!isLeft()) {
+            listeners.forEach(Runnable::run);
+        }
     }
 }

@@ -101,6 +101,8 @@ public final class PlanformPage extends JPanel {
                 Texts.PLANFORM_EDIT.text(),
                 tables::controls,
                 tables.ofControls());
+        List.of(surfaces, sections, controls).forEach(each -> draft.cells().add(each.table()));
+        List.of(sections, controls).forEach(each -> draft.cellsOfChosen().add(each.table()));
         setLayout(cards);
         setName("planform-page");
         add(page(), SHAPE);
@@ -219,12 +221,14 @@ public final class PlanformPage extends JPanel {
         bar.setOpaque(false);
         bar.add(Look.heading(title.text(), 1), "wmin 0");
         var more = Buttons.plain("add-" + name, Texts.PLANFORM_ADD.text(), () -> {
-            table.stop();
-            add.run();
+            if (draft.cells().stop()) {
+                add.run();
+            }
         });
         var fewer = Buttons.plain("remove-" + name, Texts.REMOVE.text(), () -> {
-            table.stop();
-            remove.run();
+            if (draft.cells().stop()) {
+                remove.run();
+            }
         });
         bar.add(more);
         bar.add(fewer);
@@ -240,7 +244,6 @@ public final class PlanformPage extends JPanel {
             band = Optional.empty();
             asked = Optional.empty();
             Words.show(why, "");
-            List.of(surfaces, sections, controls).forEach(ShapeTable::stop);
             view.fit();
         }
         cards.show(this, shape.isPresent() ? SHAPE : BEGIN);

@@ -99,13 +99,6 @@ final class ShapeTable {
         Tables.fit(table);
     }
 
-    /** Ends typing without a change. */
-    void stop() {
-        if (table.isEditing()) {
-            table.getCellEditor().cancelCellEditing();
-        }
-    }
-
     private String problem(String typed, int row, int column) {
         try {
             if (!typed.equals(model.getValueAt(row, column))) {

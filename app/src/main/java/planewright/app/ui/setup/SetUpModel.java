@@ -89,15 +89,12 @@ final class SetUpModel extends RowsModel<Value> {
     protected Runnable typed(Value value, int column, String text) throws QuantityProblem {
         var before = value.now().what().quantity();
         var written = QuantityText.parseLike(text, room.units().written(before).unit());
-        return () -> set(value.name(), written);
+        return () -> set(value.now().entry().build(), value.name(), written);
     }
 
-    /** Sets a value in the entry of today. */
-    void set(String name, Written quantity) {
+    /** Sets a value of a build in its entry of today. */
+    void set(String build, String name, Written quantity) {
         var what = Texts.SET_UP_EDIT.text(name);
-        room.build()
-                .ifPresent(build -> room.edit(
-                        () -> SetUpNow.setting(room.journal(), build.id(), room.now(), what, name, quantity),
-                        () -> {}));
+        room.edit(() -> SetUpNow.setting(room.journal(), build, room.now(), what, name, quantity), () -> {});
     }
 }

@@ -26,6 +26,7 @@ import planewright.app.ui.common.FigureView;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
+import planewright.app.ui.common.OpenCells;
 import planewright.app.ui.common.ShownUnits;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
@@ -45,6 +46,7 @@ public final class SetUpPage extends JPanel {
     private final transient Workroom room;
     private final SetUpModel model;
     private final JTable table;
+    private final transient OpenCells cells;
     private final JTextField filter = Words.named(new JTextField(), Texts.SET_UP_FILTER.text(), "set-up-filter");
     private final JTextField name = Words.named(new JTextField(16), Texts.SET_UP_NAME.text(), "set-up-name");
     private final JTextField quantity =
@@ -66,6 +68,7 @@ public final class SetUpPage extends JPanel {
         this.room = room;
         this.model = new SetUpModel(room);
         this.table = new SteadyTable(model);
+        this.cells = new OpenCells(room);
         this.unit = new UnitBox(room, "set-up-unit");
         setName("set-up-page");
         nothing.setName("no-set-up");
@@ -103,6 +106,7 @@ public final class SetUpPage extends JPanel {
     }
 
     private void prepareTable() {
+        cells.add(table);
         table.setName("set-up");
         table.getAccessibleContext().setAccessibleName(Texts.SET_UP_PAGE.text());
         table.putClientProperty("terminateEditOnFocusLost", false);
@@ -119,7 +123,7 @@ public final class SetUpPage extends JPanel {
     }
 
     private void refresh() {
-        if (table.isEditing()) {
+        if (!cells.giveWay()) {
             return;
         }
         filling = true;
@@ -221,7 +225,7 @@ public final class SetUpPage extends JPanel {
             Words.mark(quantity, "");
             Words.show(problem, "");
             chosen = Optional.of(name.getText().strip());
-            model.set(name.getText().strip(), written);
+            room.build().ifPresent(build -> model.set(build.id(), name.getText().strip(), written));
             name.setText("");
             quantity.setText("");
             name.requestFocusInWindow();

@@ -23,6 +23,7 @@ final class CarriedModel extends AbstractTableModel {
             List.of(Texts.CARRY, Texts.CARRY_WHAT, Texts.NAME, Texts.CARRY_VALUE, Texts.CARRY_HOW, Texts.CARRY_FROM);
 
     private final transient UnitChoice units;
+    private transient Optional<CarryOver> offered = Optional.empty();
     private transient Optional<CarryOver> shown = Optional.empty();
 
     /**
@@ -35,7 +36,15 @@ final class CarriedModel extends AbstractTableModel {
     /** What was left out or changed stays so where the same things are shown again. */
     void show(CarryOver carried) {
         var before = shown;
-        shown = Optional.of(before.map(carried::as).orElse(carried));
+        shown = Optional.of(
+                before.map(each -> carried.as(each, offered.orElseThrow())).orElse(carried));
+        offered = Optional.of(carried);
+        fireTableDataChanged();
+    }
+
+    /** Nothing is left out or changed any more. */
+    void forget() {
+        shown = offered;
         fireTableDataChanged();
     }
 

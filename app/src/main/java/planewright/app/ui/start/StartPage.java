@@ -12,7 +12,6 @@ import javax.swing.JCheckBox;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.Timer;
@@ -27,6 +26,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.CheckedCell;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Look;
+import planewright.app.ui.common.OpenCells;
 import planewright.app.ui.common.Proof;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
@@ -59,19 +59,29 @@ public final class StartPage extends JPanel {
     private final JTextArea hint = Words.quiet(Texts.CARRY_NOTHING.text());
     private final JTextArea problem = Words.problem();
     private final CarriedModel model;
-    private final JTable table;
+    private final SteadyTable table;
+    private final transient OpenCells cells;
     private final Timer rest = new Timer(REST_MILLIS, event -> takeStock());
     private final transient Map<String, JCheckBox> boxes = new LinkedHashMap<>();
     private boolean filling;
     /** Whether a build was to be begun, so that a name is missed. */
     private boolean asked;
+    /** Whether a build is to be begun as soon as what was chosen is listed. */
+    private boolean beginning;
+
+    private transient Optional<Stock> listed = Optional.empty();
+    /** What is listed once no cell is open. */
+    private transient Optional<Stock> waiting = Optional.empty();
+
+    /** All that a list depends on. */
+    private record Choice(Optional<BuildRecord> build, List<TemplateRecord> templates, double times) {}
 
     /**
      * What the builder chooses from.
      *
      * @param proof how far the build that is begun from is proven; empty where none is
      */
-    private record Stock(CarryOver carried, String proof) {}
+    private record Stock(Choice choice, CarryOver carried, String proof) {}
 
     /**
      * @param leave leads back to where the builder came from
@@ -81,6 +91,7 @@ public final class StartPage extends JPanel {
         this.room = room;
         model = new CarriedModel(room.units());
         table = new SteadyTable(model);
+        cells = new OpenCells(room);
         this.leave = leave;
         this.questions = room.background().latest();
         setName("start");
@@ -135,13 +146,15 @@ public final class StartPage extends JPanel {
     }
 
     private void prepareTable() {
+        cells.add(table);
+        table.onClosed(this::relist);
         table.setName("carried");
         table.getAccessibleContext().setAccessibleName(Texts.CARRIED.text());
         table.putClientProperty("terminateEditOnFocusLost", false);
         table.setDefaultEditor(
                 String.class, new CheckedCell(Texts.CARRIED.text(), "carried-cell", model::problem, room::say));
         table.getTableHeader().setReorderingAllowed(false);
-        table.setAutoResizeMode(JTable.AUTO_RESIZE_LAST_COLUMN);
+        table.setAutoResizeMode(SteadyTable.AUTO_RESIZE_LAST_COLUMN);
     }
 
     /**
@@ -151,9 +164,11 @@ public final class StartPage extends JPanel {
      * @param templates ids
      */
     public void offer(Optional<String> build, Set<String> templates) {
+        cells.end();
         fill();
         filling = true;
         asked = false;
+        beginning = false;
         size.setText("1");
         from.setSelectedItem(build.flatMap(room.journal()::build));
         boxes.forEach((id, box) -> box.setSelected(templates.contains(id)));
@@ -163,10 +178,8 @@ public final class StartPage extends JPanel {
     }
 
     private void refresh() {
-        if (!table.isEditing()) {
-            fill();
-            takeStock();
-        }
+        fill();
+        takeStock();
     }
 
     /** Builds and templates as they are now; what was chosen stays chosen. */
@@ -231,20 +244,27 @@ public final class StartPage extends JPanel {
     }
 
     private void takeStock() {
+        rest.stop();
         judge();
         if (sizeProblem().isEmpty()) {
-            double times = times();
-            var build = chosen();
-            var ticked = ticked();
-            var templates = room.journal().templates().stream()
-                    .filter(each -> ticked.contains(each.id()))
-                    .toList();
+            var choice = choice();
             questions.ask(
                     () -> new Stock(
-                            CarryOver.of(room.journal(), build, templates, times),
-                            build.map(this::proof).orElse("")),
+                            choice,
+                            CarryOver.of(room.journal(), choice.build(), choice.templates(), choice.times()),
+                            choice.build().map(this::proof).orElse("")),
                     this::show);
+        } else {
+            beginning = false;
         }
+    }
+
+    private Choice choice() {
+        var ticked = ticked();
+        var templates = room.journal().templates().stream()
+                .filter(each -> ticked.contains(each.id()))
+                .toList();
+        return new Choice(chosen(), templates, times());
     }
 
     /** Tells all that is wrong; a name is missed once a build was to be begun without one. */
@@ -281,8 +301,18 @@ public final class StartPage extends JPanel {
 
     private void show(Stock stock) {
         Words.show(proof, stock.proof());
-        var carried = stock.carried();
-        if (!table.isEditing()) {
+        waiting = Optional.of(stock);
+        relist();
+        if (beginning) {
+            begin();
+        }
+    }
+
+    private void relist() {
+        if (waiting.isPresent() && !table.isEditing()) {
+            listed = waiting;
+            waiting = Optional.empty();
+            var carried = listed.orElseThrow().carried();
             model.show(carried);
             Tables.fit(table);
             Words.show(hint, (carried.items().isEmpty() ? Texts.CARRY_NOTHING : Texts.CARRY_HINT).text());
@@ -324,16 +354,20 @@ public final class StartPage extends JPanel {
         return times;
     }
 
+    /** What is begun is what is listed; where that is not yet what was chosen, it is listed first. */
     private void begin() {
-        if (table.isEditing() && !table.getCellEditor().stopCellEditing()) {
+        beginning = false;
+        if (!cells.stop()) {
             return;
         }
         asked = true;
-        var wrong = judge();
-        if (wrong.isEmpty()) {
-            model.carried().ifPresent(carried -> begin(name.getText().strip(), carried));
-        } else {
+        if (!judge().isEmpty()) {
             (nameProblem().isEmpty() ? size : name).requestFocusInWindow();
+        } else if (listed.map(Stock::choice).equals(Optional.of(choice()))) {
+            begin(name.getText().strip(), model.carried().orElseThrow());
+        } else {
+            beginning = true;
+            takeStock();
         }
     }
 
@@ -352,6 +386,7 @@ public final class StartPage extends JPanel {
         room.edit(carried.begin(build, room.now(), told), () -> {
             asked = false;
             name.setText("");
+            model.forget();
             leave.run();
             room.showBegun(build.id());
         });
