@@ -1,7 +1,9 @@
 package planewright.app.ui.templates;
 
+import java.awt.Component;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -36,6 +38,7 @@ import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
+import planewright.app.ui.common.KeyboardKept;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.WhenShown;
@@ -141,18 +144,17 @@ public final class TemplatesPage extends JPanel {
     }
 
     private void fill(List<TemplateRecord> all) {
-        column.removeAll();
         var shown = all.stream().filter(this::passes).sorted(provenFirst()).toList();
+        var cards = new ArrayList<Component>();
         forms.entrySet().stream()
                 .filter(each -> all.stream().noneMatch(known -> known.id().equals(each.getKey())))
-                .forEach(each -> column.add(each.getValue()));
+                .forEach(each -> cards.add(each.getValue()));
         if (shown.isEmpty()) {
-            column.add(Words.quiet((all.isEmpty() ? Texts.NO_TEMPLATES : Texts.NO_TEMPLATE_BEARS).text()));
+            cards.add(Words.quiet((all.isEmpty() ? Texts.NO_TEMPLATES : Texts.NO_TEMPLATE_BEARS).text()));
         }
         shown.forEach(
-                template -> column.add(forms.containsKey(template.id()) ? forms.get(template.id()) : card(template)));
-        column.revalidate();
-        column.repaint();
+                template -> cards.add(forms.containsKey(template.id()) ? forms.get(template.id()) : card(template)));
+        KeyboardKept.in(column, column, () -> column.fill(cards));
     }
 
     /** What has flown, and flown most, stands first. */
