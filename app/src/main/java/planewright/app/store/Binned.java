@@ -2,6 +2,7 @@ package planewright.app.store;
 
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.Optional;
 import planewright.app.journal.BuildRecord;
 import planewright.app.journal.EntryRecord;
 import planewright.app.journal.Kept;
@@ -20,14 +21,24 @@ public record Binned(Path file, Kept record, Instant deleted) {
         return FileKind.of(record).word();
     }
 
-    /** What it is called: its name, an entry's title or else its kind. */
+    /** What it is called: its name or title, or else the word for it. */
     public String title() {
+        return name().orElseGet(this::word);
+    }
+
+    /** The name of a build or template, or an entry's title; empty for what has none. */
+    public Optional<String> name() {
         if (record instanceof EntryRecord entry) {
-            return entry.title().isBlank() ? entry.kind().word() : entry.title();
+            return Optional.of(entry.title()).filter(title -> !title.isBlank());
         }
         if (record instanceof BuildRecord build) {
-            return build.name();
+            return Optional.of(build.name());
         }
-        return record instanceof TemplateRecord template ? template.name() : kind();
+        return record instanceof TemplateRecord template ? Optional.of(template.name()) : Optional.empty();
+    }
+
+    /** The word for what has no name: of an entry what kind of entry it is. */
+    public String word() {
+        return record instanceof EntryRecord entry ? entry.kind().word() : kind();
     }
 }

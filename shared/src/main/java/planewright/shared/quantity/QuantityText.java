@@ -29,17 +29,21 @@ public final class QuantityText {
     /** As many places before or after the point are still read easily. */
     private static final int MOST_ZEROS = 15;
 
-    /** Places after the point to which values are set and read at the bench: common practice, no source. */
-    private static final Map<Unit<?>, Integer> BENCH = Map.of(
-            Units.MILLIMETRE, 1,
-            Units.CENTIMETRE, 2,
-            Units.METRE, 4,
-            Units.INCH, 2,
-            Units.GRAM, 1,
-            Units.KILOGRAM, 4,
-            Units.OUNCE, 2,
-            Units.DEGREE, 1,
-            Units.PERCENT, 1);
+    /** Places after the point, before it where below 0, to which values are set and read at the bench: common practice, no source. */
+    private static final Map<Unit<?>, Integer> BENCH = Map.ofEntries(
+            Map.entry(Units.MILLIMETRE, 1),
+            Map.entry(Units.CENTIMETRE, 2),
+            Map.entry(Units.METRE, 4),
+            Map.entry(Units.INCH, 2),
+            Map.entry(Units.FOOT, 3),
+            Map.entry(Units.MILLIGRAM, -2),
+            Map.entry(Units.GRAM, 1),
+            Map.entry(Units.KILOGRAM, 4),
+            Map.entry(Units.OUNCE, 2),
+            Map.entry(Units.POUND, 4),
+            Map.entry(Units.RADIAN, 3),
+            Map.entry(Units.DEGREE, 1),
+            Map.entry(Units.PERCENT, 1));
 
     private QuantityText() {}
 

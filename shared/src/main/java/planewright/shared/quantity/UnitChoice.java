@@ -25,12 +25,12 @@ public interface UnitChoice {
                     .<Unit<?>>map(inches -> Units.FOOT)
                     .orElse(kind);
         }
-        return kind.equals(Units.NUMBER) ? kind : preferred(kind).orElse(kind);
+        return chosen(kind).orElse(kind);
     }
 
     /** As it was written, or in the unit that was chosen: in the figures then that a builder can use. */
     default Written written(Written quantity) {
-        return preferred(quantity.unit())
+        return chosen(quantity.unit())
                 .filter(unit -> !unit.equals(quantity.unit()))
                 .map(unit -> QuantityText.useful(QuantityText.in(quantity.measured(), unit)))
                 .orElse(quantity);
@@ -38,7 +38,7 @@ public interface UnitChoice {
 
     /** A known value to be read: {@link #written(Written)} of it. */
     default Written written(Measured<?> value) {
-        return preferred(value.value().getUnit())
+        return chosen(value.value().getUnit())
                 .filter(unit -> !unit.equals(value.value().getUnit()))
                 .map(unit -> QuantityText.useful(QuantityText.in(value, unit)))
                 .orElseGet(() -> Written.of(value));
@@ -46,8 +46,13 @@ public interface UnitChoice {
 
     /** A computed value as it is, or in the unit that was chosen. */
     default Measured<?> measured(Measured<?> value) {
-        return preferred(value.value().getUnit())
+        return chosen(value.value().getUnit())
                 .<Measured<?>>map(unit -> QuantityText.in(value, unit))
                 .orElse(value);
+    }
+
+    /** A bare number and percent are alike, but nobody who reads percent wants every ratio in it. */
+    private Optional<Unit<?>> chosen(Unit<?> kind) {
+        return kind.equals(Units.NUMBER) ? Optional.empty() : preferred(kind);
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Locale;
+import java.util.Optional;
 import javax.measure.quantity.Mass;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -129,6 +130,21 @@ class QuantityTextTest {
                 .isEqualTo("113,1 mm");
         assertThat(QuantityText.result(Measured.of(0, Units.GRAM), Units.GRAM, Locale.ENGLISH))
                 .isEqualTo("0 g");
+    }
+
+    /** As many as in metric units tell a tenth of a gram, or some of a millimetre. */
+    @ParameterizedTest
+    @CsvSource({
+        "2345.6, g, lb, 5.1712 lb",
+        "212345.6, mg, mg, 212300 mg",
+        "1416.83, mm, ft, 4.648 ft",
+        "1416.83, mm, in, 55.78 in",
+        "70.53, °, rad, 1.231 rad"
+    })
+    void showsOfAResultInOtherUnitsAsMuch(double number, String from, String to, String shown) throws QuantityProblem {
+        var value = new Written(Double.toString(number), QuantityText.unit(from), Optional.empty()).measured();
+        assertThat(QuantityText.result(value, QuantityText.unit(to), Locale.ENGLISH))
+                .isEqualTo(shown);
     }
 
     @Test

@@ -52,6 +52,7 @@ class AcrossPageTest extends InNewJournal {
             Hands.type("across-at", "long");
             JComponent asked = Hands.find(JComponent.class, "across-at");
             Hands.waitUntil("it is marked", () -> "error".equals(asked.getClientProperty("JComponent.outline")));
+            see("'long' is not a quantity");
 
             Hands.click("copy-across");
             Hands.waitUntil("it said", () -> statusSays("4 rows copied"));

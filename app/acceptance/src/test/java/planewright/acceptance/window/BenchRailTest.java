@@ -54,8 +54,10 @@ class BenchRailTest extends InNewJournal {
                             .anyMatch(button ->
                                     button.getText() != null && button.getText().equals("Bench (2)")));
 
+            Hands.focus("bench-show-fin joint");
             clock.advance(Duration.ofHours(11));
             see("(1 h to go)");
+            Hands.hasKeyboard("bench-show-fin joint");
             clock.advance(Duration.ofHours(1));
             see("ready since");
             see("Ready: fin joint (Teal)");

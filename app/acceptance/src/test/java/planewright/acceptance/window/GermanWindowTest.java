@@ -8,18 +8,30 @@ import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import planewright.api.journal.Entry;
+import planewright.app.journal.Edit;
+import planewright.app.journal.EntryRecord;
+import planewright.app.journal.Ids;
+import planewright.app.journal.Kept;
+import planewright.app.journal.StepRecord;
+import planewright.app.journal.TemplateContent;
+import planewright.app.journal.TemplateRecord;
+import planewright.app.store.JournalFolder;
+import planewright.app.store.UserFolders;
 
 /** Where Java speaks German, nothing of the window's own is to be read in English: neither pages nor calculators. */
 class GermanWindowTest {
@@ -32,6 +44,7 @@ class GermanWindowTest {
     @Test
     void noPageShowsAnEnglishTextThatHasAGermanOne() throws Exception {
         var journal = Copies.copy(OpenWindow.root().resolve("journal-samples/workshop"), folder.resolve("journal"));
+        deleteNameless(journal);
         Files.writeString(journal.resolve("templates/torn.json"), "{");
         Files.writeString(journal.resolve("templates/odd.json"), "{\"schema\": 1, \"id\": 3}");
         var shown = Speech.GERMAN.run(
@@ -46,6 +59,8 @@ class GermanWindowTest {
         assertThat(shown).hasSizeGreaterThan(800);
         assertThat(shown).anyMatch(line -> line.contains("ist kein JSON: Zeile 1"));
         assertThat(shown).anyMatch(line -> line.contains("das Feld 'id' ist 3; möglich: ein Text"));
+        assertThat(shown).contains("show-bin\tNotiz", "columns\tEinheit", "columns\tWert");
+        assertThat(shown).anyMatch(line -> line.startsWith("show-bin\tVorlage, gelöscht "));
         var left = new ArrayList<String>();
         for (var line : shown) {
             var text = line.substring(line.indexOf('\t') + 1);
@@ -56,6 +71,21 @@ class GermanWindowTest {
             }
         }
         assertThat(left).isEmpty();
+    }
+
+    /** In the bin lie an entry without a title, and a template. */
+    private void deleteNameless(Path journal) throws Exception {
+        try (var opened = JournalFolder.open(journal, UserFolders.under(folder.resolve("user")))) {
+            var build = opened.journal().builds().get(0).id();
+            var day = LocalDate.of(2026, 11, 1);
+            var step = new StepRecord(Ids.small(), "Nase", Optional.empty(), Optional.empty(), List.of(), List.of());
+            for (var deleted : List.<Kept>of(
+                    EntryRecord.blank(build, Entry.Kind.NOTE, day.atTime(9, 30)),
+                    TemplateRecord.of("Nase", day, new TemplateContent.Procedure(List.of(step))))) {
+                opened.journal().apply(Edit.add("add", deleted));
+                opened.journal().apply(Edit.remove("remove", deleted));
+            }
+        }
     }
 
     /** What the window and its calculators say in English and in German differently; values stand for anything. */

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -62,34 +63,34 @@ final class Hands {
     /** Clicks the button that is there at that moment: a page may be made anew between the look and the click. */
     static void click(String button) {
         var found = find(AbstractButton.class, button);
-        EventQueue.invokeLater(() -> all(AbstractButton.class).stream()
-                .filter(each -> button.equals(each.getName()))
-                .findFirst()
-                .orElse(found)
-                .doClick(0));
+        EventQueue.invokeLater(
+                () -> named(AbstractButton.class, button).orElse(found).doClick(0));
     }
 
     /** Replaces what a field holds, key by key. */
     static void type(String field, String text) {
-        var found = find(JTextComponent.class, field);
-        onEventThread(() -> {
+        with(JTextComponent.class, field, found -> {
             found.requestFocusInWindow();
             found.setText("");
             for (char letter : text.toCharArray()) {
                 found.dispatchEvent(new KeyEvent(
                         found, KeyEvent.KEY_TYPED, System.currentTimeMillis(), 0, KeyEvent.VK_UNDEFINED, letter));
             }
-            return text;
         });
-        waitUntil("'" + text + "' in " + field, () -> found.getText().equals(text));
+        waitUntil(
+                "'" + text + "' in " + field,
+                () -> named(JTextComponent.class, field)
+                        .filter(there -> there.getText().equals(text))
+                        .isPresent());
     }
 
-    /** Presses Enter in a field. */
+    /** Presses Enter in the field that is there at that moment, as {@link #click} does with a button. */
     static void enter(String field) {
         var found = find(JTextComponent.class, field);
         EventQueue.invokeLater(() -> {
+            var there = named(JTextComponent.class, field).orElse(found);
             for (int kind : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
-                found.dispatchEvent(new KeyEvent(found, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
+                there.dispatchEvent(new KeyEvent(there, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
             }
         });
     }
@@ -110,6 +111,15 @@ final class Hands {
             }
             return key;
         });
+    }
+
+    /** Takes the keyboard to a component, and waits until it is there. */
+    static void focus(String name) {
+        waitUntil(
+                "the keyboard at " + name,
+                () -> named(Component.class, name).stream()
+                        .peek(Component::requestFocusInWindow)
+                        .anyMatch(Component::isFocusOwner));
     }
 
     /** Waits until a component of that name has the keyboard. */
@@ -193,10 +203,31 @@ final class Hands {
 
     /** What a label or text shows. */
     static String text(String name) {
-        var found = find(Component.class, name);
-        return onEventThread(() -> found instanceof JTextComponent text
+        return waitFor(
+                "Component called '" + name + "'",
+                () -> named(Component.class, name).map(Hands::shown));
+    }
+
+    private static String shown(Component component) {
+        return component instanceof JTextComponent text
                 ? text.getText()
-                : found instanceof AbstractButton button ? button.getText() : ((javax.swing.JLabel) found).getText());
+                : component instanceof AbstractButton button
+                        ? button.getText()
+                        : ((javax.swing.JLabel) component).getText();
+    }
+
+    /** Acts on a component once it is there, in the turn of the event thread in which it is found: pages are made anew in between. */
+    private static <T extends Component> void with(Class<T> type, String name, Consumer<T> act) {
+        waitFor(type.getSimpleName() + " called '" + name + "'", () -> {
+            var there = named(type, name);
+            there.ifPresent(act);
+            return there;
+        });
+    }
+
+    /** The first visible component of that name. On the event thread. */
+    private static <T extends Component> Optional<T> named(Class<T> type, String name) {
+        return all(type).stream().filter(each -> name.equals(each.getName())).findFirst();
     }
 
     /** Visible components of a kind, those of the newest window first. On the event thread. */

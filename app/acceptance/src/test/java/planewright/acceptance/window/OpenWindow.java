@@ -68,6 +68,17 @@ final class OpenWindow implements AutoCloseable {
         Hands.find(JLabel.class, "with the name", label -> name.equals(label.getText()));
     }
 
+    /** Looks for what other programs have written, as whenever it comes to the front. */
+    void comeToFront() {
+        Hands.onEventThread(() -> {
+            var event = new WindowEvent(frame, WindowEvent.WINDOW_GAINED_FOCUS);
+            for (var listener : frame.getWindowFocusListeners()) {
+                listener.windowGainedFocus(event);
+            }
+            return frame;
+        });
+    }
+
     /** Closes as the builder does, and waits for the end. */
     @Override
     public void close() {

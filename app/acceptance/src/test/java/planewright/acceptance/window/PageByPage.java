@@ -49,6 +49,12 @@ final class PageByPage {
                     "all builds looked at",
                     () -> Hands.all(JTextArea.class).stream()
                             .noneMatch(each -> each.getText().equals(Texts.ACROSS_READING.text())));
+            Hands.waitUntil(
+                    "the bin looked into",
+                    () -> !"show-bin".equals(button)
+                            || Hands.all(JTextArea.class).stream()
+                                    .map(JTextArea::getText)
+                                    .anyMatch(List.of(Texts.BIN_EMPTY.text(), Texts.BIN_HINT.text())::contains));
             visit.accept(button);
             Hands.click(button);
         }

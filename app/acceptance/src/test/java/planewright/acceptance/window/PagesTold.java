@@ -2,8 +2,10 @@ package planewright.acceptance.window;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.LinkedHashSet;
 import java.util.Set;
@@ -50,8 +52,22 @@ final class PagesTold {
             });
         }
         PageByPage.go(PagesTold::tell);
+        if (!cutOff) {
+            columns(Path.of(arguments[0]));
+        }
         window.close();
         System.exit(0);
+    }
+
+    /** What the columns of a table are asked for by. */
+    private static void columns(Path journal) throws IOException {
+        var table = Files.writeString(journal.resolveSibling("readings.csv"), "Messtag,Teil\n");
+        Hands.click("show-exchange");
+        Hands.choose("bring-kind", "MEASUREMENTS");
+        Hands.type("bring-from", table.toString());
+        Hands.click("bring-look");
+        Hands.find(Component.class, "column-name");
+        tell("columns");
     }
 
     private static void tell(String page) {

@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JLabel;
@@ -60,14 +61,30 @@ class PluginsPageTest extends InNewJournal {
 
     private static void press(String card, String button) {
         Hands.onEventThread(() -> {
-            var wanted = Hands.all(AbstractButton.class).stream()
-                    .filter(each -> button.equals(each.getName())
-                            && card.equals(each.getParent().getName()))
-                    .findFirst()
-                    .orElseThrow();
+            var wanted = buttons(card, button).findFirst().orElseThrow();
             wanted.doClick();
             return wanted;
         });
+    }
+
+    private static void focus(String card, String button) {
+        Hands.waitUntil(
+                "the keyboard brought to " + button + " of " + card,
+                () -> buttons(card, button)
+                        .peek(AbstractButton::requestFocusInWindow)
+                        .anyMatch(AbstractButton::isFocusOwner));
+    }
+
+    private static void hasKeyboard(String card, String button) {
+        Hands.waitUntil(
+                "the keyboard at " + button + " of " + card,
+                () -> buttons(card, button).anyMatch(AbstractButton::isFocusOwner));
+    }
+
+    private static Stream<AbstractButton> buttons(String card, String button) {
+        return Hands.all(AbstractButton.class).stream()
+                .filter(each -> button.equals(each.getName())
+                        && card.equals(each.getParent().getName()));
     }
 
     @Test
@@ -80,7 +97,9 @@ class PluginsPageTest extends InNewJournal {
                     JTextArea.class,
                     "that names the plugin",
                     area -> area.getText().startsWith("ducts "));
+            focus("plugin-ducts", "switch-off");
             press("plugin-ducts", "switch-off");
+            hasKeyboard("plugin-ducts", "switch-on");
             onceBack("ducts.inlet", false);
             Hands.click("show-plugins");
             Hands.find(

@@ -74,6 +74,21 @@ class SetUpPageTest extends InNewJournal {
         }
     }
 
+    @Test
+    void theKeyTakesTheValueBackAndNotWhatWasTypedForIt() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            window.page("Set-up");
+            set("elevator throw up", "12 mm");
+            JTable table = Hands.find(JTable.class, "set-up");
+            Hands.waitUntil("it set", () -> table.getRowCount() == 1);
+            Hands.hasKeyboard("set-up-name");
+            Hands.key("ctrl Z");
+            Hands.waitUntil("it taken back", () -> table.getRowCount() == 0);
+            assertThat(Hands.text("set-up-name")).isEmpty();
+        }
+    }
+
     /** Sets values one upon the other, before any of them can have been saved. */
     private static void setAtOnce(String... namesAndQuantities) {
         var name = Hands.find(JTextComponent.class, "set-up-name");

@@ -23,7 +23,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
-import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.across.Across;
 import planewright.app.across.BuildValue;
@@ -48,8 +47,6 @@ import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 import planewright.shared.fit.Law;
-import planewright.shared.quantity.QuantityProblem;
-import planewright.shared.quantity.QuantityText;
 
 /** What all builds have of one thing in a table, and against another as dots with the line that tells what the next build has. */
 public final class AcrossPage extends JPanel {
@@ -65,7 +62,7 @@ public final class AcrossPage extends JPanel {
     private final UnitBox againstUnit;
     private final JCheckBox every = new JCheckBox(Texts.ACROSS_EVERY.text());
     private final JComboBox<Law> law = new JComboBox<>(Law.values());
-    private final JTextField at = new JTextField();
+    private final AskedValue at = new AskedValue(this::draw);
     private final JPanel line = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3", "[][][][80:140:,fill]"));
     private final JPanel choices = new JPanel(new MigLayout("insets 0, gap 6, hidemode 3", "[][120:300:,grow,fill][]"));
     private final JTextArea said = Words.of("");
@@ -90,7 +87,7 @@ public final class AcrossPage extends JPanel {
     private boolean filling;
 
     public AcrossPage(Workroom room) {
-        super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][][grow,fill]"));
+        super(new MigLayout("insets 10, gap 8, fill, hidemode 3", "[grow,fill]", "[][][][][grow,fill]"));
         this.room = room;
         questions = room.background().latest();
         unit = new UnitBox(room, "across-unit");
@@ -100,9 +97,10 @@ public final class AcrossPage extends JPanel {
         setName("across");
         add(heading(), "cell 0 0, wmin 0");
         add(choices, "cell 0 1, wmin 0");
-        add(said, "cell 0 2, wmin 0");
-        add(split, "cell 0 3, hmin 120, wmin 0");
-        add(nothing, "cell 0 2, wmin 0");
+        add(at.problem(), "cell 0 2, wmin 0");
+        add(said, "cell 0 3, wmin 0");
+        add(split, "cell 0 4, hmin 120, wmin 0");
+        add(nothing, "cell 0 3, wmin 0");
         prepareChoices();
         said.setName("across-said");
         nothing.setName("across-nothing");
@@ -142,9 +140,7 @@ public final class AcrossPage extends JPanel {
         law.setRenderer(Words.choice(each -> (each == Law.POWER ? Texts.ACROSS_POWER : Texts.ACROSS_STRAIGHT).text()));
         law.setToolTipText(Texts.ACROSS_LAW_HINT.text());
         law.addActionListener(event -> draw());
-        Words.labelled(line, Texts.ACROSS_AT.text(), at, "across-at");
-        at.setToolTipText(Texts.ACROSS_AT_HINT.text());
-        Buttons.onEdit(at, this::draw);
+        Words.labelled(line, Texts.ACROSS_AT.text(), at.field(), "across-at");
         choices.add(line, "span 3, wmin 0, growx");
     }
 
@@ -293,6 +289,7 @@ public final class AcrossPage extends JPanel {
         Words.show(said, two ? String.join(" ", AcrossSheet.said(view.orElseThrow())) : "");
         split.setVisible(some);
         line.setVisible(two);
+        at.problem().setVisible(two && !at.problem().getText().isEmpty());
         againstUnit.setVisible(two);
         if (chart.isVisible() != two) {
             chart.setVisible(two);
@@ -300,9 +297,7 @@ public final class AcrossPage extends JPanel {
         }
         if (two) {
             chart.show(fitted(view.orElseThrow()), said.getText());
-            at.putClientProperty(
-                    "JTextField.placeholderText",
-                    view.orElseThrow().middleAcross().map(Amounts::of).orElse(""));
+            at.suggest(view.orElseThrow().middleAcross().map(Amounts::of).orElse(""));
         }
         List.of(entry, copy, print).forEach(button -> button.setEnabled(some));
         mark();
@@ -326,28 +321,11 @@ public final class AcrossPage extends JPanel {
                 leftOut.get(key(shown)),
                 shownUnit(shown.unit()),
                 across,
-                asked(across));
+                at.in(across));
     }
 
     private Unit<?> shownUnit(Unit<?> common) {
         return room.units().preferred(common).orElse(common);
-    }
-
-    /** What was typed to ask about; a number alone is taken in the unit of the axis. */
-    private Optional<Double> asked(Unit<?> across) {
-        if (at.getText().isBlank()) {
-            Words.mark(at, "");
-            return Optional.empty();
-        }
-        try {
-            var typed =
-                    QuantityText.in(QuantityText.parseLike(at.getText(), across).measured(), across);
-            Words.mark(at, "");
-            return Optional.of(typed.value().getValue().doubleValue());
-        } catch (QuantityProblem wrong) {
-            Words.mark(at, wrong.getLocalizedMessage());
-            return Optional.empty();
-        }
     }
 
     private static planewright.app.figure.Fitted fitted(View shown) {

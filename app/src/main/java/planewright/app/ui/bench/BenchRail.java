@@ -13,6 +13,7 @@ import net.miginfocom.swing.MigLayout;
 import planewright.app.journal.BuildRecord;
 import planewright.app.ui.common.Background;
 import planewright.app.ui.common.Column;
+import planewright.app.ui.common.KeyboardKept;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
@@ -113,6 +114,12 @@ public final class BenchRail extends JPanel {
 
     private void show(LocalDateTime now) {
         style = Look.style();
+        KeyboardKept.in(column, column, () -> fill(now));
+        column.revalidate();
+        column.repaint();
+    }
+
+    private void fill(LocalDateTime now) {
         column.removeAll();
         var shown = bench.joints().stream()
                 .filter(joint -> joint.state(now) != BenchJoint.State.PAST)
@@ -133,8 +140,6 @@ public final class BenchRail extends JPanel {
         earlier.show(bench.earlier(), now);
         column.add(earlier);
         count.accept(atWork.size());
-        column.revalidate();
-        column.repaint();
     }
 
     private void session(List<BenchJoint> shown, LocalDateTime now) {

@@ -17,8 +17,10 @@ import planewright.app.ui.common.Beside;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Column;
+import planewright.app.ui.common.KeyboardKept;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
@@ -48,7 +50,13 @@ public final class BinPage extends JPanel {
 
     /** Looks into the bin anew. */
     public void refresh() {
-        questions.ask(() -> room.program().folder().binned(), this::fill);
+        questions.ask(() -> room.program().folder().binned(), this::show);
+    }
+
+    private void show(List<Binned> deleted) {
+        KeyboardKept.in(column, column, () -> fill(deleted));
+        column.revalidate();
+        column.repaint();
     }
 
     private void fill(List<Binned> deleted) {
@@ -56,14 +64,12 @@ public final class BinPage extends JPanel {
         column.add(Look.heading(Texts.BIN.text(), 1.3));
         column.add(Words.quiet(deleted.isEmpty() ? Texts.BIN_EMPTY.text() : Texts.BIN_HINT.text()));
         deleted.forEach(each -> column.add(card(each)));
-        column.revalidate();
-        column.repaint();
     }
 
     private Card card(Binned deleted) {
         var words = new JPanel(new Stack(3));
         words.setOpaque(false);
-        words.add(Look.sized(Words.of(deleted.title()), 1.1, Font.BOLD));
+        words.add(Look.sized(Words.of(title(deleted)), 1.1, Font.BOLD));
         words.add(Words.quiet(origin(deleted)));
         var card = new Card(new Beside(6, 0));
         card.setName("binned-" + deleted.record().id());
@@ -71,6 +77,10 @@ public final class BinPage extends JPanel {
         card.add(Buttons.of("restore", Texts.RESTORE.text(), () -> restore(deleted)));
         card.add(Buttons.plain("throw-away", Texts.THROW_AWAY.text(), () -> throwAway(deleted)));
         return card;
+    }
+
+    private static String title(Binned deleted) {
+        return deleted.name().orElseGet(() -> Terms.of(deleted.word()));
     }
 
     private String origin(Binned deleted) {
@@ -81,11 +91,11 @@ public final class BinPage extends JPanel {
                     room.journal().build(entry.build()).map(BuildRecord::name).orElse("");
             return Texts.BINNED_ENTRY.text(build, WHEN.format(entry.at()), when);
         }
-        return Texts.BINNED_RECORD.text(deleted.kind(), when);
+        return Texts.BINNED_RECORD.text(Terms.of(deleted.kind()), when);
     }
 
     private void restore(Binned deleted) {
-        room.edit(Edit.add(Texts.RESTORE_EDIT.text(deleted.title()), deleted.record()), this::refresh);
+        room.edit(Edit.add(Texts.RESTORE_EDIT.text(title(deleted)), deleted.record()), this::refresh);
     }
 
     /** The one thing that cannot be undone, so the one that asks. */
@@ -93,7 +103,7 @@ public final class BinPage extends JPanel {
         Object[] choices = {Texts.BACK.text(), Texts.THROW_AWAY.text()};
         int chosen = JOptionPane.showOptionDialog(
                 this,
-                Texts.THROW_AWAY_ASK.text(deleted.title()),
+                Texts.THROW_AWAY_ASK.text(title(deleted)),
                 Texts.PRODUCT.text(),
                 JOptionPane.DEFAULT_OPTION,
                 JOptionPane.WARNING_MESSAGE,
@@ -108,7 +118,7 @@ public final class BinPage extends JPanel {
                                 return deleted;
                             },
                             gone -> {
-                                room.say(Texts.THROWN_AWAY.text(gone.title()));
+                                room.say(Texts.THROWN_AWAY.text(title(gone)));
                                 refresh();
                             });
         }

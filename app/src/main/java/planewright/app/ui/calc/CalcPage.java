@@ -206,9 +206,11 @@ public final class CalcPage extends JPanel {
     private void take(InputForm made) {
         var described = (Described) choice.getSelectedItem();
         form = Optional.of(made);
-        left.removeAll();
-        left.add(Words.of(described.question()));
-        left.add(made);
+        KeyboardKept.in(left, choice, () -> {
+            left.removeAll();
+            left.add(Words.of(described.question()));
+            left.add(made);
+        });
         makeRoom();
         left.revalidate();
         left.repaint();

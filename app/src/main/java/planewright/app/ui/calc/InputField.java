@@ -29,6 +29,11 @@ interface InputField {
         return 0;
     }
 
+    /** Whether something is begun in it that it has not told yet. */
+    default boolean isBegun() {
+        return false;
+    }
+
     /** Shows what is wrong; nothing where the list is empty. */
     void mark(List<InputProblem> problems);
 

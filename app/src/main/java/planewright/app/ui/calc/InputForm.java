@@ -85,8 +85,9 @@ final class InputForm extends JPanel {
         return made;
     }
 
+    /** Whether nobody has typed or begun anything. */
     boolean isUntouched() {
-        return untouched;
+        return untouched && fields.values().stream().noneMatch(InputField::isBegun);
     }
 
     /** Marks inputs that cannot be computed with, and all others as right. */

@@ -57,6 +57,7 @@ final class RowsField implements InputField {
     private final Model model;
     private final JTable table;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 4, fill", "[grow,fill]", "[grow,fill][]"));
+    private boolean grown;
 
     RowsField(Field field, UnitChoice units, JsonNode value, Map<String, Origin> origins, Consumer<JsonNode> edited) {
         this.field = field;
@@ -104,6 +105,12 @@ final class RowsField implements InputField {
         return table.getPreferredSize().width;
     }
 
+    /** A row that was added tells nothing until there is something in it. */
+    @Override
+    public boolean isBegun() {
+        return grown || table.isEditing();
+    }
+
     @Override
     public void mark(List<InputProblem> found) {
         problems.clear();
@@ -132,6 +139,7 @@ final class RowsField implements InputField {
 
     private void addRow() {
         rows.addObject();
+        grown = true;
         model.fireTableDataChanged();
         size();
         table.changeSelection(rows.size() - 1, 0, false, false);

@@ -14,6 +14,7 @@ import planewright.app.exchange.Column;
 import planewright.app.exchange.CsvForm;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Stack;
+import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Words;
 
@@ -98,7 +99,7 @@ final class CsvOptions extends JPanel {
             choice.setRenderer(Words.choice(each -> "".equals(each) ? Texts.BRING_NO_COLUMN.text() : each.toString()));
             choice.addActionListener(event -> edited.run());
             choices.put(column, choice);
-            Words.labelled(mapping, column.word(), choice, "column-" + column.word());
+            Words.labelled(mapping, Terms.of(column.word()), choice, "column-" + column.word());
         }
         mapping.revalidate();
     }

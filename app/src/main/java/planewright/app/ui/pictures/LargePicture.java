@@ -22,6 +22,7 @@ import planewright.app.ui.common.Icons;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.SignBar;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
@@ -124,7 +125,7 @@ final class LargePicture extends JPanel {
         around("PAGE_DOWN", () -> step(1));
         around("ESCAPE", () -> {
             if (caption.isFocusOwner()) {
-                shown.ifPresent(picture -> caption.setText(picture.caption()));
+                shown.ifPresent(this::fillCaption);
                 view.requestFocusInWindow();
             } else {
                 saveCaption();
@@ -174,10 +175,16 @@ final class LargePicture extends JPanel {
         boolean same =
                 shown.map(LoggedPicture::key).filter(wanted.key()::equals).isPresent();
         if (!same || !caption.isFocusOwner()) {
-            caption.setText(wanted.caption());
+            fillCaption(wanted);
         }
         shown = Optional.of(wanted);
         refresh();
+    }
+
+    /** One field serves all pictures: what was typed for another is not to be taken back here. */
+    private void fillCaption(LoggedPicture picture) {
+        caption.setText(picture.caption());
+        Typing.forget(caption);
     }
 
     /** What is shown, in whatever state it is in now; empty where it has left the log. */

@@ -11,6 +11,7 @@ import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import planewright.api.quantity.Units;
 import planewright.app.journal.MeasurementRecord;
+import planewright.app.ui.common.Amounts;
 import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Look;
@@ -84,6 +85,13 @@ final class MeasurePanel extends Card {
             tool = new MeasureTool(this::refresh);
             tool.measure((MeasureTool.Kind) kind.getSelectedItem());
         }
+        showResult();
+    }
+
+    private void showResult() {
+        result.setText(tool.result()
+                .map(value -> Amounts.of(room.units().written(value)))
+                .orElse(" "));
     }
 
     private void startAnew() {
@@ -95,7 +103,7 @@ final class MeasurePanel extends Card {
     private void refresh() {
         next.setText(nextStep());
         next.getAccessibleContext().setAccessibleName(next.getText());
-        result.setText(tool.result().map(QuantityText::show).orElse(" "));
+        showResult();
         keep.setEnabled(tool.result().isPresent());
         Words.show(problem, "");
         revalidate();
@@ -141,7 +149,8 @@ final class MeasurePanel extends Card {
                             .edit(
                                     Texts.PICTURE_MEASURED_EDIT.text(measurement.name()),
                                     picture.get().measured(measurement)),
-                    () -> room.say(Texts.MEASURE_KEPT.text(measurement.name(), value.text())),
+                    () -> room.say(Texts.MEASURE_KEPT.text(
+                            measurement.name(), Amounts.of(room.units().written(value)))),
                     failure -> Words.show(problem, failure.getLocalizedMessage()));
         }
     }
@@ -149,7 +158,7 @@ final class MeasurePanel extends Card {
     private String method() {
         return tool.kind() == MeasureTool.Kind.ANGLE
                 ? Texts.MEASURE_METHOD_ANGLE.text()
-                : Texts.MEASURE_METHOD.text(QuantityText.show(tool.known().orElseThrow()));
+                : Texts.MEASURE_METHOD.text(Amounts.of(tool.known().orElseThrow()));
     }
 
     private void refuse(JTextField field, String words) {

@@ -72,9 +72,12 @@ final class PicturesOut extends TransferHandler {
         }
     }
 
-    /** Puts what is chosen on the clipboard, as files, and one alone as an image too. */
+    /** Puts what is chosen on the clipboard, as files, and one alone as an image too; where nothing is, the clipboard stays. */
     void copy() {
         var wanted = chosen.get();
+        if (wanted.isEmpty()) {
+            return;
+        }
         room.background().run(() -> copies(wanted, wanted.size() == 1), made -> {
             Toolkit.getDefaultToolkit().getSystemClipboard().setContents(made, null);
             room.say(Texts.PICTURES_COPIED.text(made.files().size()));

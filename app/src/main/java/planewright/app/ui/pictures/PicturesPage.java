@@ -55,6 +55,9 @@ public final class PicturesPage extends JPanel {
         open();
         SwingUtilities.invokeLater(this::editCaption);
     });
+    /** What can be done with pictures that are chosen, besides opening and comparing them. */
+    private final transient List<JButton> ofChosen;
+
     private transient Optional<String> build = Optional.empty();
     private String shown = GRID;
     /** Leads back from a picture that stands in no log yet; empty where none is shown. */
@@ -71,6 +74,8 @@ public final class PicturesPage extends JPanel {
         setName("pictures-page");
         grid = new PictureGrid(room);
         actions = new PictureActions(this, room, grid::chosenPictures);
+        ofChosen = Stream.concat(Stream.of(captionButton), actions.buttons("picture").stream())
+                .toList();
         large = new LargePicture(room, this::back);
         compare = new ComparePictures(room, this::back);
         add(gridPage(), GRID);
@@ -143,7 +148,7 @@ public final class PicturesPage extends JPanel {
         page.add(grid.scrolled(), "cell 0 2, wmin 0, hmin 80");
         ContextMenu.on(
                 grid,
-                Stream.concat(Stream.of(openButton, compareButton, captionButton), actions.buttons("picture").stream())
+                Stream.concat(Stream.of(openButton, compareButton), ofChosen.stream())
                         .toArray(JButton[]::new));
         return page;
     }
@@ -204,7 +209,7 @@ public final class PicturesPage extends JPanel {
     private void chosenChanged() {
         int chosen = grid.chosen().count();
         openButton.setEnabled(chosen > 0);
-        captionButton.setEnabled(chosen > 0);
+        ofChosen.forEach(button -> button.setEnabled(chosen > 0));
         compareButton.setEnabled(chosen == 2);
     }
 

@@ -18,6 +18,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
+import planewright.app.ui.common.KeyboardKept;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.PictureIntake;
 import planewright.app.ui.common.Stack;
@@ -61,15 +62,19 @@ public final class PluginsPage extends JPanel {
     }
 
     private void refresh() {
-        questions.ask(() -> room.program().plugins().join().plugins(), this::fill);
+        questions.ask(() -> room.program().plugins().join().plugins(), this::show);
+    }
+
+    private void show(List<ListedPlugin> plugins) {
+        KeyboardKept.in(column, column, () -> fill(plugins));
+        column.revalidate();
+        column.repaint();
     }
 
     private void fill(List<ListedPlugin> plugins) {
         column.removeAll();
         column.add(Words.quiet(Texts.PLUGINS_HINT.text()));
         plugins.forEach(each -> column.add(card(each)));
-        column.revalidate();
-        column.repaint();
     }
 
     private Card card(ListedPlugin plugin) {

@@ -34,6 +34,7 @@ import planewright.app.ui.common.Buttons;
 import planewright.app.ui.common.Card;
 import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Gradually;
+import planewright.app.ui.common.KeyboardKept;
 import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Markup;
 import planewright.app.ui.common.PictureTile;
@@ -143,6 +144,10 @@ public final class SearchPage extends JPanel {
         if (!hits.tally().counts().isEmpty()) {
             filters.show(hits);
         }
+        KeyboardKept.in(column, column, () -> fill(hits));
+    }
+
+    private void fill(Hits hits) {
         column.removeAll();
         gradually.fill(Stream.concat(
                 hits.hits().stream().<Supplier<JComponent>>map(hit -> () -> card(hit, hit.entry())),

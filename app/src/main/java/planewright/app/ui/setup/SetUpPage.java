@@ -31,6 +31,7 @@ import planewright.app.ui.common.ShownUnits;
 import planewright.app.ui.common.SteadyTable;
 import planewright.app.ui.common.Tables;
 import planewright.app.ui.common.Texts;
+import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.UnitBox;
 import planewright.app.ui.common.WhenShown;
 import planewright.app.ui.common.Words;
@@ -228,6 +229,8 @@ public final class SetUpPage extends JPanel {
             room.build().ifPresent(build -> model.set(build.id(), name.getText().strip(), written));
             name.setText("");
             quantity.setText("");
+            Typing.forget(name);
+            Typing.forget(quantity);
             name.requestFocusInWindow();
         } catch (QuantityProblem wrong) {
             refuse(quantity, wrong.getLocalizedMessage());

@@ -1,5 +1,6 @@
 package planewright.app.ui.templates;
 
+import java.awt.Component;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -15,7 +16,6 @@ import java.util.stream.Stream;
 import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JComboBox;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
@@ -38,6 +38,7 @@ import planewright.app.ui.common.Column;
 import planewright.app.ui.common.Files;
 import planewright.app.ui.common.FirstWide;
 import planewright.app.ui.common.Icons;
+import planewright.app.ui.common.KeyboardKept;
 import planewright.app.ui.common.Terms;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.WhenShown;
@@ -143,8 +144,8 @@ public final class TemplatesPage extends JPanel {
     }
 
     private void fill(List<TemplateRecord> all) {
-        var cards = new ArrayList<JComponent>();
         var shown = all.stream().filter(this::passes).sorted(provenFirst()).toList();
+        var cards = new ArrayList<Component>();
         forms.entrySet().stream()
                 .filter(each -> all.stream().noneMatch(known -> known.id().equals(each.getKey())))
                 .forEach(each -> cards.add(each.getValue()));
@@ -153,7 +154,7 @@ public final class TemplatesPage extends JPanel {
         }
         shown.forEach(
                 template -> cards.add(forms.containsKey(template.id()) ? forms.get(template.id()) : card(template)));
-        column.fill(cards);
+        KeyboardKept.in(column, column, () -> column.fill(cards));
     }
 
     /** What has flown, and flown most, stands first. */
