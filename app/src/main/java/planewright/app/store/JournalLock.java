@@ -119,11 +119,18 @@ final class JournalLock implements AutoCloseable {
         return channel.isPresent() ? Optional.empty() : Optional.of(refusal);
     }
 
-    /** When it was taken, by the clock of the journal's file system. Where it was not, nothing tells that clock: a day ago by ours. */
+    /**
+     * When it was taken, by the clock of the journal's file system. Where it was not, nothing tells that clock: a day before this
+     * program began, by ours.
+     */
     Instant since() throws IOException {
         return channel.isPresent()
                 ? Files.getLastModifiedTime(place.resolve(NAME)).toInstant()
-                : Instant.now().minus(CLOCKS_APART);
+                : ProcessHandle.current()
+                        .info()
+                        .startInstant()
+                        .map(began -> began.minus(CLOCKS_APART))
+                        .orElse(Instant.EPOCH);
     }
 
     boolean isHeld() {
