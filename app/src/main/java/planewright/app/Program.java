@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -21,6 +23,8 @@ import planewright.app.store.UserFolders;
 
 /** An open journal and what works on it. Index and plugins are opened when somebody first asks for them. */
 public final class Program implements AutoCloseable {
+    private static final Duration INDEX_AGAIN = Duration.ofMinutes(1);
+
     private final JournalFolder folder;
     private final UserFolders user;
     private final List<Path> pluginPlaces;
@@ -33,6 +37,7 @@ public final class Program implements AutoCloseable {
     private final List<SearchIndex.Progress> indexing = new CopyOnWriteArrayList<>();
     private final List<Runnable> onPlugins = new CopyOnWriteArrayList<>();
     private CompletableFuture<SearchIndex> index;
+    private Instant indexAsked = Instant.EPOCH;
     private CompletableFuture<PluginHost> plugins;
 
     private Program(JournalFolder folder, UserFolders user, List<Path> pluginPlaces, Clock clock) {
@@ -111,12 +116,18 @@ public final class Program implements AutoCloseable {
         return clock;
     }
 
-    /** The search index, opened or made in the background; tried again where it could not be. */
+    /** The search index, opened or made in the background; where it could not be, tried again once a minute has passed. */
     public synchronized CompletableFuture<SearchIndex> index() {
-        if (index == null || index.isCompletedExceptionally()) {
+        if (index == null || index.isCompletedExceptionally() && isPast(INDEX_AGAIN)) {
+            indexAsked = clock.instant();
             index = CompletableFuture.supplyAsync(this::openIndex, background);
         }
         return index;
+    }
+
+    /** A clock that jumped counts as well. */
+    private boolean isPast(Duration pause) {
+        return Duration.between(indexAsked, clock.instant()).abs().compareTo(pause) >= 0;
     }
 
     /** The plugins, found and started in the background. */

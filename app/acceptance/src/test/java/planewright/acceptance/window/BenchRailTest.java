@@ -3,17 +3,12 @@ package planewright.acceptance.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
-import java.time.Clock;
 import java.time.DayOfWeek;
 import java.time.Duration;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
-import java.time.ZoneId;
-import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.atomic.AtomicReference;
 import javax.measure.quantity.Time;
 import org.junit.jupiter.api.Test;
 import planewright.api.journal.BenchSession;
@@ -21,6 +16,7 @@ import planewright.api.journal.Life;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 import planewright.app.Program;
+import planewright.app.SetClock;
 import planewright.app.journal.BuildDayRecord;
 import planewright.app.journal.CalendarRecord;
 import planewright.app.journal.Edit;
@@ -162,33 +158,5 @@ class BenchRailTest extends InNewJournal {
     private static StepRecord step(String text, Optional<Measured<Time>> waiting, String material) {
         return new StepRecord(
                 Ids.small(), text, Optional.of(Measured.of(5, Units.MINUTE)), waiting, List.of(material), List.of());
-    }
-
-    /** A clock that stands until it is moved on. */
-    private static final class SetClock extends Clock {
-        private final AtomicReference<Instant> now;
-
-        SetClock(Instant now) {
-            this.now = new AtomicReference<>(now);
-        }
-
-        void advance(Duration by) {
-            now.updateAndGet(at -> at.plus(by));
-        }
-
-        @Override
-        public ZoneId getZone() {
-            return ZoneOffset.UTC;
-        }
-
-        @Override
-        public Clock withZone(ZoneId zone) {
-            return this;
-        }
-
-        @Override
-        public Instant instant() {
-            return now.get();
-        }
     }
 }

@@ -46,7 +46,7 @@ public final class Background {
             try {
                 T result = work.call();
                 ending = () -> done.accept(result);
-            } catch (Exception | LinkageError failure) {
+            } catch (Throwable failure) {
                 ending = () -> otherwise.accept(failure);
             }
             var last = ending;

@@ -83,8 +83,8 @@ public final class Saves<T> {
                     end(sent, close);
                 },
                 failure -> {
-                    Words.show(problem, failure.getLocalizedMessage());
                     release(false);
+                    Words.show(problem, Words.reason(failure));
                 });
     }
 

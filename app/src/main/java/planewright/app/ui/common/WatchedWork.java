@@ -136,8 +136,6 @@ public final class WatchedWork extends JPanel {
     }
 
     private void failed(AtomicBoolean mine, Throwable failure) {
-        end(
-                mine,
-                () -> say(failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage()));
+        end(mine, () -> say(Words.reason(failure)));
     }
 }

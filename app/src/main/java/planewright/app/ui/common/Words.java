@@ -55,6 +55,11 @@ public final class Words {
         return area;
     }
 
+    /** Why something failed, as the builder is told. */
+    public static String reason(Throwable failure) {
+        return failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage();
+    }
+
     /** Text that wraps and matters less. */
     public static JTextArea quiet(String text) {
         return coloured(text, "quiet");

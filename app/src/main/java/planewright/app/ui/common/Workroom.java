@@ -305,7 +305,7 @@ public final class Workroom {
 
     /** Says that something went wrong, and notes it. */
     public void failed(Throwable failure) {
-        var words = failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage();
+        var words = Words.reason(failure);
         failures.add(words);
         say(words);
         tellChanged();

@@ -106,8 +106,8 @@ final class PictureRows extends JPanel {
                             saves.release(true);
                         },
                         failure -> {
-                            refused.accept(failure.getLocalizedMessage());
                             saves.release(false);
+                            refused.accept(Words.reason(failure));
                         });
     }
 

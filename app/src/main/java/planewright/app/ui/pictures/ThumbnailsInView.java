@@ -13,6 +13,7 @@ import java.util.function.Consumer;
 import planewright.app.journal.PictureRecord;
 import planewright.app.pictures.ThumbnailSize;
 import planewright.app.ui.common.Fitted;
+import planewright.app.ui.common.Words;
 import planewright.app.ui.common.Workroom;
 
 /**
@@ -92,11 +93,7 @@ final class ThumbnailsInView {
                         () -> Fitted.within(
                                 room.program().pictures().thumbnail(picture, size), turns, toWidth, toHeight),
                         image -> take(picture, key, new View(Optional.of(image), "")),
-                        failure -> take(picture, key, new View(Optional.empty(), reason(failure))));
-    }
-
-    private static String reason(Throwable failure) {
-        return failure.getLocalizedMessage() == null ? failure.toString() : failure.getLocalizedMessage();
+                        failure -> take(picture, key, new View(Optional.empty(), Words.reason(failure))));
     }
 
     private void take(PictureRecord picture, String key, View view) {

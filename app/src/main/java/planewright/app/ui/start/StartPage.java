@@ -114,6 +114,7 @@ public final class StartPage extends JPanel {
         add(done, "cell 0 8");
         prepareTable();
         WhenShown.refresh(this, room, this::refresh);
+        WhenShown.onHide(this, () -> beginning = false);
     }
 
     /** In a low window templates scroll, so that the list of what is carried over keeps its room. */
