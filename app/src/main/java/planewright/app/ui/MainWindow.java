@@ -16,6 +16,7 @@ import javax.swing.JLabel;
 import javax.swing.JOptionPane;
 import javax.swing.JPanel;
 import javax.swing.SwingWorker;
+import javax.swing.Timer;
 import javax.swing.WindowConstants;
 import net.miginfocom.swing.MigLayout;
 import planewright.app.Program;
@@ -32,18 +33,21 @@ import planewright.app.ui.common.Look;
 import planewright.app.ui.common.Texts;
 import planewright.app.ui.common.Typing;
 import planewright.app.ui.common.WindowMemory;
+import planewright.app.ui.common.Words;
 import planewright.app.ui.journals.JournalsPage;
 import planewright.app.ui.journals.RecentJournals;
 
 /**
- * The window. It shows itself from the look alone; the journal is opened in the background after the first paint, and the
- * plugins and the search index after that.
+ * The window. It shows itself from the look alone; the journal is opened in the background after the first paint, or where
+ * there is none, and the plugins and the search index after that.
  */
 public final class MainWindow {
     private static final int WIDTH = 1560;
     private static final int HEIGHT = 860;
     private static final int LEAST_WIDTH = 760;
     private static final int LEAST_HEIGHT = 520;
+    /** A window that is not painted by now is hidden by others, or on another desk; its journal does not wait for that, ms. */
+    private static final int UNSEEN_MILLIS = 1000;
     /** After so long the window has been filled and painted, s. */
     private static final int QUIET_SECONDS = 2;
 
@@ -54,6 +58,7 @@ public final class MainWindow {
     private final boolean announce = Boolean.getBoolean("planewright.announceFirstPaint");
     private final FirstPaint opening = new FirstPaint();
     private final RecentJournals recent;
+    private boolean begun;
     private Optional<Program> program = Optional.empty();
     private Optional<WindowContent> content = Optional.empty();
 
@@ -86,8 +91,11 @@ public final class MainWindow {
     private void open(Optional<Path> journal) {
         opening.onPaint(() -> {
             announce("painted");
-            journal.ifPresentOrElse(this::openJournal, () -> choose(""));
+            begin(journal);
         });
+        var unseen = new Timer(UNSEEN_MILLIS, event -> begin(journal));
+        unseen.setRepeats(false);
+        unseen.start();
         frame.setName("planewright");
         CompletableFuture.supplyAsync(AppIcon::images)
                 .thenAcceptAsync(images -> AppIcon.putOn(frame, images), EventQueue::invokeLater);
@@ -110,6 +118,14 @@ public final class MainWindow {
         });
         frame.setContentPane(opening);
         frame.setVisible(true);
+    }
+
+    /** Opens the journal, or offers some; once. */
+    private void begin(Optional<Path> journal) {
+        if (!begun) {
+            begun = true;
+            journal.ifPresentOrElse(this::openJournal, () -> choose(""));
+        }
     }
 
     /** Where no journal is open: offers those that were, and a new one. */
@@ -148,7 +164,7 @@ public final class MainWindow {
                     recent.opened(journal, opened.journal().name());
                     remember();
                 } catch (java.util.concurrent.ExecutionException failure) {
-                    var words = failure.getCause().getLocalizedMessage();
+                    var words = Words.reason(failure.getCause());
                     content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
                 } catch (InterruptedException stopped) {
                     Thread.currentThread().interrupt();
@@ -209,7 +225,7 @@ public final class MainWindow {
                         get();
                         Opening.this.open(folder);
                     } catch (java.util.concurrent.ExecutionException failure) {
-                        var words = failure.getCause().getLocalizedMessage();
+                        var words = Words.reason(failure.getCause());
                         content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
                     } catch (InterruptedException stopped) {
                         Thread.currentThread().interrupt();

@@ -2,6 +2,7 @@ package planewright.acceptance.window;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Consumer;
 
 /**
@@ -34,21 +35,14 @@ final class BlockingWatch {
             "java.util.concurrent.ScheduledThreadPoolExecutor.schedule",
             "java.security.SecureRandom");
 
+    /** A wait that is longer than this is seen; looking all the time would slow down what it looks at. */
+    private static final long GLANCE_NANOS = 500_000;
+
     private final Thread watcher;
     private volatile boolean stopped;
 
     private BlockingWatch(Consumer<String> found) {
-        watcher = new Thread(
-                () -> {
-                    while (!stopped) {
-                        eventThread()
-                                .flatMap(thread -> blocking(thread.getStackTrace()))
-                                .ifPresent(found);
-                        Thread.onSpinWait();
-                        Thread.yield();
-                    }
-                },
-                "blocking-watch");
+        watcher = new Thread(() -> watch(found), "blocking-watch");
         watcher.setDaemon(true);
         watcher.setPriority(Thread.MIN_PRIORITY);
     }
@@ -61,6 +55,15 @@ final class BlockingWatch {
 
     void stop() {
         stopped = true;
+    }
+
+    private void watch(Consumer<String> found) {
+        var thread = Optional.<Thread>empty();
+        while (!stopped) {
+            thread = thread.filter(Thread::isAlive).or(BlockingWatch::eventThread);
+            thread.flatMap(alive -> blocking(alive.getStackTrace())).ifPresent(found);
+            LockSupport.parkNanos(GLANCE_NANOS);
+        }
     }
 
     /** The wait that a stack is in, with the stack; empty where it is in none of ours. */

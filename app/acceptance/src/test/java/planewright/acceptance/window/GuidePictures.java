@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.Callable;
 import javax.imageio.ImageIO;
 import javax.swing.JLabel;
 import javax.swing.JTable;
@@ -41,12 +42,11 @@ final class GuidePictures {
         var pictures = new GuidePictures();
         try (var window = OpenWindow.on(Path.of(arguments[0]), user)) {
             size(window, README);
-            pictures.theLog(window);
-            pictures.take("window", window.frame().getContentPane());
+            pictures.take("window", window.frame().getContentPane(), theLog(window));
             size(window, SIZE);
             pictures.take("shelf", "shelf");
-            pictures.theLog(window);
-            pictures.take("log", "log");
+            var whole = theLog(window);
+            pictures.take("log", Hands.find(Component.class, "log"), whole);
             pictures.thePagesOfTheBuild(window);
             pictures.thePagesOfTheJournal();
             pictures.theLineAndTheBench(window);
@@ -79,8 +79,8 @@ final class GuidePictures {
         });
     }
 
-    /** An entry with a table, a chart and pictures. */
-    private void theLog(OpenWindow window) {
+    /** Brings an entry with a table, a chart and pictures, and tells when all of it is to be seen. */
+    private static Callable<Boolean> theLog(OpenWindow window) {
         Hands.type("search", "first weighing three scales");
         var hit = Hands.find(
                 Card.class,
@@ -92,13 +92,13 @@ final class GuidePictures {
         });
         var entry = hit.getName().replaceFirst("hit-", "entry-");
         int height = window.frame().getContentPane().getHeight();
-        Hands.waitUntil("the entry with all pictures", () -> {
+        return () -> {
             var tiles = Hands.all(PictureTile.class);
             return Hands.all(Card.class).stream()
                             .anyMatch(card -> entry.equals(card.getName()) && card.getVisibleRect().height > height / 4)
                     && !tiles.isEmpty()
                     && tiles.stream().allMatch(PictureTile::isShown);
-        });
+        };
     }
 
     private void thePagesOfTheBuild(OpenWindow window) {
@@ -106,8 +106,7 @@ final class GuidePictures {
         window.page(Texts.PICTURES.text());
         var grid = Hands.find(Component.class, "picture-grid");
         size(window, SMALL);
-        Hands.waitUntil("photos", () -> colours(painted(grid)) > MANY_COLOURS);
-        take("pictures", "pictures-page");
+        take("pictures", Hands.find(Component.class, "pictures-page"), () -> colours(painted(grid)) > MANY_COLOURS);
         size(window, SIZE);
         window.page(Texts.MEASUREMENTS.text());
         choose("measurements", "all-up mass");
@@ -152,7 +151,7 @@ final class GuidePictures {
         take("start", "start");
         Hands.click("leave-start");
         Hands.type("search", "fin joint");
-        Hands.waitUntil("all hits with their pictures", () -> {
+        take("search", Hands.find(Component.class, "search-page"), () -> {
             long hits = Hands.all(Card.class).stream()
                     .map(Component::getName)
                     .filter(name -> name != null && name.startsWith("hit-"))
@@ -163,7 +162,6 @@ final class GuidePictures {
                                     && found.getText().startsWith(hits + " "))
                     && Hands.all(PictureTile.class).stream().allMatch(PictureTile::isShown);
         });
-        take("search", "search-page");
         Hands.type("search", "");
         Hands.click("show-exchange");
         Hands.find(Component.class, "exchange");
@@ -206,11 +204,18 @@ final class GuidePictures {
     }
 
     private void take(String name, String component) {
-        take(name, Hands.find(Component.class, component));
+        take(name, Hands.find(Component.class, component), () -> true);
     }
 
-    private void take(String name, Component component) {
-        taken.put(name, Hands.onEventThread(() -> painted(component)));
+    /** In the very turn of the event thread in which it is ready: in the next it may be filled anew. */
+    private void take(String name, Component component, Callable<Boolean> ready) {
+        Hands.waitUntil(name + " to be ready", () -> {
+            boolean isReady = ready.call();
+            if (isReady) {
+                taken.put(name, painted(component));
+            }
+            return isReady;
+        });
     }
 
     /** On the event thread. */

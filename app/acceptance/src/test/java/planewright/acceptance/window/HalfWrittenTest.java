@@ -231,7 +231,7 @@ class HalfWrittenTest {
             if (System.nanoTime() > end) {
                 throw new AssertionError("no draft of '" + title + "' in " + drafts());
             }
-            Thread.onSpinWait();
+            Hands.pause();
         }
     }
 

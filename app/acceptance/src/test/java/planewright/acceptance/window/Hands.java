@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.ExecutionException;
+import java.util.concurrent.locks.LockSupport;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
 import javax.swing.AbstractButton;
@@ -34,6 +35,7 @@ import javax.swing.text.JTextComponent;
  */
 final class Hands {
     private static final long PATIENCE_NANOS = 30_000_000_000L;
+    private static final long GLANCE_NANOS = 1_000_000;
 
     private Hands() {}
 
@@ -69,8 +71,7 @@ final class Hands {
 
     /** Replaces what a field holds, key by key. */
     static void type(String field, String text) {
-        with(JTextComponent.class, field, found -> {
-            found.requestFocusInWindow();
+        atKeyboard(field, found -> {
             found.setText("");
             for (char letter : text.toCharArray()) {
                 found.dispatchEvent(new KeyEvent(
@@ -84,13 +85,11 @@ final class Hands {
                         .isPresent());
     }
 
-    /** Presses Enter in the field that is there at that moment, as {@link #click} does with a button. */
+    /** Presses Enter in a field. */
     static void enter(String field) {
-        var found = find(JTextComponent.class, field);
-        EventQueue.invokeLater(() -> {
-            var there = named(JTextComponent.class, field).orElse(found);
+        atKeyboard(field, found -> {
             for (int kind : List.of(KeyEvent.KEY_PRESSED, KeyEvent.KEY_RELEASED)) {
-                there.dispatchEvent(new KeyEvent(there, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
+                found.dispatchEvent(new KeyEvent(found, kind, System.currentTimeMillis(), 0, KeyEvent.VK_ENTER, '\n'));
             }
         });
     }
@@ -115,11 +114,7 @@ final class Hands {
 
     /** Takes the keyboard to a component, and waits until it is there. */
     static void focus(String name) {
-        waitUntil(
-                "the keyboard at " + name,
-                () -> named(Component.class, name).stream()
-                        .peek(Component::requestFocusInWindow)
-                        .anyMatch(Component::isFocusOwner));
+        atKeyboard(Component.class, name, found -> {});
     }
 
     /** Waits until a component of that name has the keyboard. */
@@ -216,12 +211,21 @@ final class Hands {
                         : ((javax.swing.JLabel) component).getText();
     }
 
-    /** Acts on a component once it is there, in the turn of the event thread in which it is found: pages are made anew in between. */
-    private static <T extends Component> void with(Class<T> type, String name, Consumer<T> act) {
-        waitFor(type.getSimpleName() + " called '" + name + "'", () -> {
+    private static void atKeyboard(String field, Consumer<JTextComponent> act) {
+        atKeyboard(JTextComponent.class, field, act);
+    }
+
+    /**
+     * Takes the keyboard to a component and acts on it in the turn of the event thread in which it has it: pages are made
+     * anew in between, and keys that come before the keyboard does go astray.
+     */
+    private static <T extends Component> void atKeyboard(Class<T> type, String name, Consumer<T> act) {
+        waitFor("the keyboard at " + name, () -> {
             var there = named(type, name);
-            there.ifPresent(act);
-            return there;
+            there.filter(found -> !found.isFocusOwner()).ifPresent(Component::requestFocus);
+            var ready = there.filter(Component::isFocusOwner);
+            ready.ifPresent(act);
+            return ready;
         });
     }
 
@@ -265,6 +269,11 @@ final class Hands {
         }
     }
 
+    /** Between two looks, so that what is looked at gets on. */
+    static void pause() {
+        LockSupport.parkNanos(GLANCE_NANOS);
+    }
+
     private static <T> T waitFor(String words, Callable<Optional<T>> look) {
         long end = System.nanoTime() + PATIENCE_NANOS;
         Optional<T> seen = onEventThread(look);
@@ -272,8 +281,7 @@ final class Hands {
             if (System.nanoTime() > end) {
                 throw new AssertionError("waited for " + words + " in vain; to be seen are:\n" + tree());
             }
-            Thread.onSpinWait();
-            Thread.yield();
+            pause();
             seen = onEventThread(look);
         }
         return seen.get();

@@ -12,6 +12,7 @@ import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JTextArea;
+import javax.swing.RepaintManager;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -79,6 +80,21 @@ class JournalsTest {
             assertThat(opened.journal().builds()).extracting(BuildRecord::name).contains("Second Helping");
         }
         assertThat(new RecentJournals(WindowMemory.read(user)).all()).containsExactly(real(loft), real(shed));
+    }
+
+    /** As it is behind other windows. */
+    @Test
+    void aJournalIsOpenedWhereTheWindowIsNotPainted() throws Exception {
+        var painting = RepaintManager.currentManager(null);
+        RepaintManager.setCurrentManager(new RepaintManager() {
+            @Override
+            public void paintDirtyRegions() {}
+        });
+        try (var window = OpenWindow.on(loft, user)) {
+            assertThat(window.frame().getTitle()).startsWith("The loft");
+        } finally {
+            RepaintManager.setCurrentManager(painting);
+        }
     }
 
     @Test
