@@ -303,7 +303,10 @@ final class Hands {
 
     private static String tree() {
         return onEventThread(() -> {
-            var lines = new StringBuilder();
+            var lines = new StringBuilder("with the keyboard: ")
+                    .append(KeyboardFocusManager.getCurrentKeyboardFocusManager()
+                            .getFocusOwner())
+                    .append('\n');
             for (var component : all(Component.class)) {
                 if (component.getName() != null) {
                     lines.append(component.getClass().getSimpleName())

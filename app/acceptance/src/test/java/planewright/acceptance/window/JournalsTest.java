@@ -2,7 +2,10 @@ package planewright.acceptance.window;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.AWTEvent;
 import java.awt.Component;
+import java.awt.Toolkit;
+import java.awt.event.AWTEventListener;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,7 +15,6 @@ import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JList;
 import javax.swing.JTextArea;
-import javax.swing.RepaintManager;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.RegisterExtension;
@@ -82,18 +84,22 @@ class JournalsTest {
         assertThat(new RecentJournals(WindowMemory.read(user)).all()).containsExactly(real(loft), real(shed));
     }
 
-    /** As it is behind other windows. */
+    /** Nothing in it is, as behind other windows. */
     @Test
     void aJournalIsOpenedWhereTheWindowIsNotPainted() throws Exception {
-        var painting = RepaintManager.currentManager(null);
-        RepaintManager.setCurrentManager(new RepaintManager() {
-            @Override
-            public void paintDirtyRegions() {}
-        });
-        try (var window = OpenWindow.on(loft, user)) {
-            assertThat(window.frame().getTitle()).startsWith("The loft");
+        AWTEventListener unseen = event -> {
+            if (event.getSource() instanceof JFrame frame && frame.isShowing()) {
+                frame.getRootPane().setVisible(false);
+            }
+        };
+        Toolkit.getDefaultToolkit().addAWTEventListener(unseen, AWTEvent.HIERARCHY_EVENT_MASK);
+        try {
+            MainWindow.start(new Settings(user, List.of(), Optional.of(loft)), Optional.of(loft), OpenWindow.CLOCK);
+            var frame = Hands.find(JFrame.class, "planewright");
+            Hands.waitUntil("the journal open", () -> frame.getTitle().startsWith("The loft"));
+            OpenWindow.close(frame);
         } finally {
-            RepaintManager.setCurrentManager(painting);
+            Toolkit.getDefaultToolkit().removeAWTEventListener(unseen);
         }
     }
 

@@ -12,6 +12,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JTable;
 import javax.swing.SwingUtilities;
@@ -23,6 +24,7 @@ import planewright.app.journal.StepRecord;
 import planewright.app.journal.TemplateContent;
 import planewright.app.journal.TemplateRecord;
 import planewright.app.store.JournalFolder;
+import planewright.app.ui.common.Card;
 
 /** What is begun stays, and the keyboard with it, when the window comes back to the front and other programs have written meanwhile. */
 class NewsMeanwhileTest extends InNewJournal {
@@ -93,16 +95,51 @@ class NewsMeanwhileTest extends InNewJournal {
         }
     }
 
-    /** Another program gives the build another name. */
+    @Test
+    void aHitKeepsTheKeyboardAndSoDoesAButtonInTheBin() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            write("left wing panel 212 g");
+            Hands.type("search", "panel");
+            var hit = Hands.find(Card.class, "that is a hit", NewsMeanwhileTest::isHit)
+                    .getName();
+            Hands.focus(hit);
+            rename("Teal", "Wigeon");
+            window.comeToFront();
+            see("Wigeon  ·");
+            Hands.hasKeyboard(hit);
+            Hands.type("search", "");
+            Hands.click("edit-entry");
+            Hands.click("delete-entry");
+            Hands.click("show-bin");
+            Hands.focus("restore");
+            var before = Hands.find(JButton.class, "restore");
+            rename("Wigeon", "Garganey");
+            window.comeToFront();
+            see("Garganey");
+            assertThat(Hands.find(JButton.class, "restore")).isNotSameAs(before);
+            Hands.hasKeyboard("restore");
+        }
+    }
+
+    private static boolean isHit(Card card) {
+        return card.getName() != null && card.getName().startsWith("hit-");
+    }
+
+    /** Another program gives the build another name, and that is seen. */
     private void rename(OpenWindow window, String before, String after) throws IOException {
+        rename(before, after);
+        window.comeToFront();
+        Hands.find(JLabel.class, "with the name", label -> after.equals(label.getText()));
+    }
+
+    private void rename(String before, String after) throws IOException {
         try (var files = Files.walk(journal.resolve("builds"))) {
             var file = files.filter(each -> each.endsWith("build.json"))
                     .findFirst()
                     .orElseThrow();
             Files.writeString(file, Files.readString(file).replace('"' + before + '"', '"' + after + '"'));
         }
-        window.comeToFront();
-        Hands.find(JLabel.class, "with the name", label -> after.equals(label.getText()));
     }
 
     /** The file of a procedure in another journal. */

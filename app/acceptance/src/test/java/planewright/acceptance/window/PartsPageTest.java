@@ -8,6 +8,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.awt.event.MouseEvent;
 import javax.swing.JTable;
+import javax.swing.text.JTextComponent;
 import org.junit.jupiter.api.Test;
 import planewright.app.store.JournalFolder;
 
@@ -74,6 +75,29 @@ class PartsPageTest extends InNewJournal {
             assertThat(parts).hasSize(3);
             assertThat(parts.get(1).x()).isPresent();
             assertThat(parts.get(1).y()).isEmpty();
+        }
+    }
+
+    @Test
+    void aPartThatIsRemovedComesBackWithWhatWasTypedInItsOpenCell() throws Exception {
+        try (var window = open()) {
+            begin("Teal");
+            window.page("Parts");
+            var table = Hands.find(JTable.class, "parts");
+            part(table, 0, "pod", "100 g", "100 mm");
+            Hands.onEventThread(() -> {
+                table.setRowSelectionInterval(0, 0);
+                table.editCellAt(0, MASS);
+                ((JTextComponent) table.getEditorComponent()).setText("96 g");
+                return table;
+            });
+            Hands.click("remove-part");
+            Hands.waitUntil("no part", () -> table.getRowCount() == 0);
+            Hands.click("undo");
+            Hands.waitUntil(
+                    "it with its new mass", () -> table.getRowCount() == 1 && "96 g".equals(table.getValueAt(0, MASS)));
+            Hands.click("undo");
+            Hands.waitUntil("it as it was", () -> "100 g".equals(table.getValueAt(0, MASS)));
         }
     }
 

@@ -129,10 +129,9 @@ public final class PartsPage extends JPanel {
         }
     }
 
+    /** What is typed is taken first, so that it is there again once the part is brought back. */
     private void removePart() {
-        if (table.isEditing()) {
-            table.getCellEditor().cancelCellEditing();
-        }
+        cells.end();
         int row = table.getSelectedRow();
         if (row >= 0) {
             model.remove(row);
