@@ -1,6 +1,9 @@
 package planewright.acceptance.window;
 
+import java.awt.AWTException;
 import java.awt.EventQueue;
+import java.awt.Robot;
+import java.awt.Toolkit;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -21,13 +24,20 @@ final class EventThread implements BeforeEachCallback, AfterEachCallback {
     private BlockingWatch watch;
 
     @Override
-    public void beforeEach(ExtensionContext test) {
+    public void beforeEach(ExtensionContext test) throws AWTException {
+        putPointerAside();
         managerBefore = RepaintManager.currentManager(null);
         RepaintManager.setCurrentManager(new Watching());
         handlerBefore = Thread.getDefaultUncaughtExceptionHandler();
         Thread.setDefaultUncaughtExceptionHandler((thread, failure) ->
                 faults.add("lost on " + thread.getName() + ": " + failure + " at " + List.of(failure.getStackTrace())));
         watch = BlockingWatch.start(faults::add);
+    }
+
+    /** Where it lies on a component, a hint comes up, which takes the next Escape for itself. */
+    private static void putPointerAside() throws AWTException {
+        var screen = Toolkit.getDefaultToolkit().getScreenSize();
+        new Robot().mouseMove(screen.width - 1, screen.height - 1);
     }
 
     @Override

@@ -205,6 +205,7 @@ class HalfWrittenTest {
     private void killWhileWriting(String button, String title) throws Exception {
         var child = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1",
                         "-Dplanewright.root=" + System.getProperty("planewright.root"),
                         "-Djava.util.logging.config.class=planewright.app.QuietLibraries",
                         "-cp",

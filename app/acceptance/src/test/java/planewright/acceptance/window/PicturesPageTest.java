@@ -67,6 +67,12 @@ class PicturesPageTest extends WithPictures {
             Hands.press(grid(), "HOME");
             copies();
             window.page("Log");
+            Hands.waitUntil(
+                    "both pictures in the log",
+                    () -> Hands.all(PictureTile.class).stream()
+                                    .filter(PictureTile::isShown)
+                                    .count()
+                            == 2);
             Hands.press(Hands.find(PictureTile.class, "of the log", PictureTile::isShown), 5, 5);
             seeColour(Hands.find(JPanel.class, "large-picture"), FIRST);
         }

@@ -35,6 +35,7 @@ enum Speech {
         var err = folder.resolve("err.txt");
         var words = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-XX:TieredStopAtLevel=1",
                 "-XX:+UseSerialGC",
                 "-Dfile.encoding=UTF-8",
                 "-Duser.language=" + language,

@@ -4,6 +4,7 @@ import java.awt.EventQueue;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
@@ -37,26 +38,29 @@ public final class Background {
 
     /** As {@link #run(Callable, Consumer)}, with a place of its own for failures. */
     public <T> void run(Callable<T> work, Consumer<T> done, Consumer<Throwable> otherwise) {
-        if (workers.isShutdown()) {
-            return;
-        }
         underWay.incrementAndGet();
-        workers.execute(() -> {
-            Runnable ending;
+        try {
+            workers.execute(() -> carryOut(work, done, otherwise));
+        } catch (RejectedExecutionException stopped) {
+            underWay.decrementAndGet();
+        }
+    }
+
+    private <T> void carryOut(Callable<T> work, Consumer<T> done, Consumer<Throwable> otherwise) {
+        Runnable ending;
+        try {
+            T result = work.call();
+            ending = () -> done.accept(result);
+        } catch (Throwable failure) {
+            ending = () -> otherwise.accept(failure);
+        }
+        var last = ending;
+        EventQueue.invokeLater(() -> {
             try {
-                T result = work.call();
-                ending = () -> done.accept(result);
-            } catch (Throwable failure) {
-                ending = () -> otherwise.accept(failure);
+                last.run();
+            } finally {
+                underWay.decrementAndGet();
             }
-            var last = ending;
-            EventQueue.invokeLater(() -> {
-                try {
-                    last.run();
-                } finally {
-                    underWay.decrementAndGet();
-                }
-            });
         });
     }
 

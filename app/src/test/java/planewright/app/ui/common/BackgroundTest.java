@@ -34,6 +34,13 @@ class BackgroundTest {
     }
 
     @Test
+    void whatIsAskedOnceItIsStoppedIsDropped() {
+        background.stop();
+        background.run(() -> "late", never -> {});
+        assertThat(background.isIdle()).isTrue();
+    }
+
+    @Test
     void onlyTheAnswerToTheNewestQuestionIsShown() throws Exception {
         var shown = new ArrayList<String>();
         var held = new CompletableFuture<String>();
