@@ -5,11 +5,13 @@ import java.awt.EventQueue;
 import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.GraphicsEnvironment;
+import java.io.Closeable;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.TimeUnit;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -57,6 +59,7 @@ public final class MainWindow {
     private final JFrame frame = new JFrame(Texts.PRODUCT.text());
     private final boolean announce = Boolean.getBoolean("planewright.announceFirstPaint");
     private final FirstPaint opening = new FirstPaint();
+    private final Endings endings = new Endings();
     private final RecentJournals recent;
     private boolean begun;
     private Optional<Program> program = Optional.empty();
@@ -137,10 +140,13 @@ public final class MainWindow {
         frame.validate();
     }
 
+    /** Once those that were left are closed: it may be one of them. */
     private void openJournal(Path journal) {
+        var left = endings.soFar();
         new SwingWorker<Program, String>() {
             @Override
             protected Program doInBackground() throws IOException {
+                left.run();
                 Said.prepare(PictureScale.class, Filter.class);
                 return Program.openAsKnown(
                         journal,
@@ -163,7 +169,7 @@ public final class MainWindow {
                     changeTo(opened);
                     recent.opened(journal, opened.journal().name());
                     remember();
-                } catch (java.util.concurrent.ExecutionException failure) {
+                } catch (ExecutionException failure) {
                     var words = Words.reason(failure.getCause());
                     content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
                 } catch (InterruptedException stopped) {
@@ -176,19 +182,18 @@ public final class MainWindow {
     /** What was open before is closed once the new journal is open, so that nothing is lost where it cannot be. */
     private void changeTo(Program opened) {
         content.ifPresent(WindowContent::prepareToClose);
-        var before = content;
-        var closing = program;
+        var left = journal(content, program);
         fill(opened);
-        new SwingWorker<Void, Void>() {
-            @Override
-            protected Void doInBackground() throws IOException {
-                before.ifPresent(WindowContent::close);
-                if (closing.isPresent()) {
-                    closing.get().close();
-                }
-                return null;
+        endings.add(left, () -> {});
+    }
+
+    private static Closeable journal(Optional<WindowContent> shown, Optional<Program> opened) {
+        return () -> {
+            shown.ifPresent(WindowContent::close);
+            if (opened.isPresent()) {
+                opened.get().close();
             }
-        }.execute();
+        };
     }
 
     private void remember() {
@@ -224,7 +229,7 @@ public final class MainWindow {
                     try {
                         get();
                         Opening.this.open(folder);
-                    } catch (java.util.concurrent.ExecutionException failure) {
+                    } catch (ExecutionException failure) {
                         var words = Words.reason(failure.getCause());
                         content.ifPresentOrElse(shown -> shown.refuseJournal(words), () -> choose(words));
                     } catch (InterruptedException stopped) {
@@ -287,21 +292,7 @@ public final class MainWindow {
         }
         content.ifPresent(WindowContent::prepareToClose);
         frame.setVisible(false);
-        new SwingWorker<Void, Void>() {
-            @Override
-            protected Void doInBackground() throws IOException {
-                content.ifPresent(WindowContent::close);
-                if (program.isPresent()) {
-                    program.get().close();
-                }
-                return null;
-            }
-
-            @Override
-            protected void done() {
-                frame.dispose();
-            }
-        }.execute();
+        endings.add(journal(content, program), frame::dispose);
     }
 
     /** What is to be seen until the journal is open. */

@@ -77,11 +77,15 @@ class JournalsTest {
             Hands.find(JTextArea.class, "with the journal's name", area -> "The loft".equals(area.getText()));
             Hands.click("open-recent");
             waitForBuild("Tin Whistle");
+            Hands.click("show-journals");
+            Hands.find(Component.class, "journal-shed");
+            Hands.click("open-recent");
+            waitForBuild("Second Helping");
         }
         try (var opened = JournalFolder.open(shed, user)) {
             assertThat(opened.journal().builds()).extracting(BuildRecord::name).contains("Second Helping");
         }
-        assertThat(new RecentJournals(WindowMemory.read(user)).all()).containsExactly(real(loft), real(shed));
+        assertThat(new RecentJournals(WindowMemory.read(user)).all()).containsExactly(real(shed), real(loft));
     }
 
     /** Nothing in it is, as behind other windows. */
