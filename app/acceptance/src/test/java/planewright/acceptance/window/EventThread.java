@@ -9,6 +9,7 @@ import java.util.Collections;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.RepaintManager;
+import javax.swing.ToolTipManager;
 import org.junit.jupiter.api.extension.AfterEachCallback;
 import org.junit.jupiter.api.extension.BeforeEachCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -26,6 +27,7 @@ final class EventThread implements BeforeEachCallback, AfterEachCallback {
     @Override
     public void beforeEach(ExtensionContext test) throws AWTException {
         putPointerAside();
+        hideHint();
         managerBefore = RepaintManager.currentManager(null);
         RepaintManager.setCurrentManager(new Watching());
         handlerBefore = Thread.getDefaultUncaughtExceptionHandler();
@@ -38,6 +40,16 @@ final class EventThread implements BeforeEachCallback, AfterEachCallback {
     private static void putPointerAside() throws AWTException {
         var screen = Toolkit.getDefaultToolkit().getScreenSize();
         new Robot().mouseMove(screen.width - 1, screen.height - 1);
+    }
+
+    /** One that a test has left counts as up for seconds after its window has gone, and takes that Escape as well. */
+    private static void hideHint() {
+        Hands.onEventThread(() -> {
+            var hints = ToolTipManager.sharedInstance();
+            hints.setEnabled(false);
+            hints.setEnabled(true);
+            return hints;
+        });
     }
 
     @Override
