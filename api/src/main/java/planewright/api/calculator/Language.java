@@ -9,21 +9,26 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import javax.measure.IncommensurableException;
+import javax.measure.Unit;
 import org.apiguardian.api.API;
+import planewright.api.quantity.Units;
 
 /**
- * The language of whoever reads an answer. A calculator is written in English and says its sentences through this: {@code
- * language.say("It balances {0} behind the target.", distance)}. A table beside the class has them in another language, {@code
+ * The language of whoever reads an answer, and the units in which they read. A calculator is written in English and says its
+ * sentences through this: {@code language.say("It balances {0} behind the target.", language.quantity(12.3, Units.MILLIMETRE, 1))}. A table beside the class has them in another language, {@code
  * words_de.tsv} in German: UTF-8, a line for each sentence and each text of the annotations, the English, a tabulator, the
  * translation with the same values in it. What the table lacks is said in English.
  */
 @API(status = API.Status.MAINTAINED, since = "0.3.0")
 public final class Language {
     /** As calculators are written. */
-    public static final Language ENGLISH = new Language(Locale.ENGLISH, english -> Optional.empty(), english -> {});
+    public static final Language ENGLISH =
+            new Language(Locale.ENGLISH, english -> Optional.empty(), english -> {}, UnaryOperator.identity());
 
     /** By language; they go with the class that they lie beside. */
     private static final ClassValue<Map<String, Map<String, String>>> TABLES = new ClassValue<>() {
@@ -38,11 +43,17 @@ public final class Language {
     private final Locale locale;
     private final Function<String, Optional<String>> table;
     private final Consumer<String> missing;
+    private final UnaryOperator<Unit<?>> units;
 
-    private Language(Locale locale, Function<String, Optional<String>> table, Consumer<String> missing) {
+    private Language(
+            Locale locale,
+            Function<String, Optional<String>> table,
+            Consumer<String> missing,
+            UnaryOperator<Unit<?>> units) {
         this.locale = locale;
         this.table = table;
         this.missing = missing;
+        this.units = units;
     }
 
     /**
@@ -65,7 +76,7 @@ public final class Language {
      * @return the language
      */
     public static Language of(Locale locale, Class<?> beside, Consumer<String> missing) {
-        return new Language(locale, lookUp(words(locale, beside)), missing);
+        return new Language(locale, lookUp(words(locale, beside)), missing, UnaryOperator.identity());
     }
 
     /**
@@ -104,7 +115,33 @@ public final class Language {
      */
     public Language and(Class<?> beside) {
         var more = lookUp(words(locale, beside));
-        return new Language(locale, english -> table.apply(english).or(() -> more.apply(english)), missing);
+        return new Language(locale, english -> table.apply(english).or(() -> more.apply(english)), missing, units);
+    }
+
+    /**
+     * The same language for somebody who reads quantities in units of their own.
+     *
+     * @param chosen the unit for what is told in another; that one itself where none is chosen
+     * @return the language
+     */
+    public Language in(UnaryOperator<Unit<?>> chosen) {
+        return new Language(locale, table, missing, chosen);
+    }
+
+    /**
+     * In which unit is read what a calculator tells in the given one.
+     *
+     * @param told the calculator's
+     * @return the reader's, of the same kind
+     * @throws IllegalArgumentException where the reader's measures something else
+     */
+    public Unit<?> unit(Unit<?> told) {
+        var unit = units.apply(told);
+        if (!Units.alike(told, unit)) {
+            throw new IllegalArgumentException(
+                    unit + " is chosen for what is told in " + told + "; accepted: a unit of the same kind");
+        }
+        return unit;
     }
 
     /** {@return how numbers and days are written} */
@@ -136,6 +173,39 @@ public final class Language {
      */
     public String number(double value, int decimals) {
         return String.format(locale, "%." + decimals + "f", value);
+    }
+
+    /**
+     * A quantity within a sentence, in the unit in which it is read: {@code 12.3 mm}, {@code 0.48 in}.
+     *
+     * @param value how many of the unit
+     * @param told the calculator's unit
+     * @param decimals digits after the decimal sign in that unit; in another as many as tell about as much
+     * @return the number and the unit's symbol
+     * @throws IllegalArgumentException where the reader's unit measures something else
+     */
+    public String quantity(double value, Unit<?> told, int decimals) {
+        var symbol = Units.symbolOf(unit(told));
+        return number(value, told, decimals) + (symbol.isEmpty() || symbol.equals("°") ? "" : " ") + symbol;
+    }
+
+    /**
+     * As {@link #quantity}, without the symbol, which stands in a heading: it is that of {@link #unit}.
+     *
+     * @param value how many of the unit
+     * @param told the calculator's unit
+     * @param decimals digits after the decimal sign in that unit; in another as many as tell about as much
+     * @return the number
+     * @throws IllegalArgumentException where the reader's unit measures something else
+     */
+    public String number(double value, Unit<?> told, int decimals) {
+        try {
+            var converter = told.getConverterToAny(unit(told));
+            double size = Math.abs(converter.convert(1.0) - converter.convert(0.0));
+            return number(converter.convert(value), (int) Math.max(0, decimals - Math.round(Math.log10(size))));
+        } catch (IncommensurableException unlike) {
+            throw new IllegalArgumentException(unlike);
+        }
     }
 
     private static Function<String, Optional<String>> lookUp(Map<String, String> words) {

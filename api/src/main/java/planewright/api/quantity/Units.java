@@ -193,6 +193,9 @@ public final class Units {
     /** Moment of inertia: the gram square centimetre, 1e-7 kg·m². */
     public static final Unit<MomentOfInertia> GRAM_SQUARE_CENTIMETRE =
             add("g.cm2", "g·cm²", GRAM.multiply(CENTIMETRE.pow(2)).asType(MomentOfInertia.class));
+    /** Moment of inertia: the pound square inch, about 2.926397e-4 kg·m². */
+    public static final Unit<MomentOfInertia> POUND_SQUARE_INCH =
+            add("[lb_av].[in_i]2", "lb·in²", POUND.multiply(INCH.pow(2)).asType(MomentOfInertia.class));
     /** Mass of an area: the gram per square metre, 0.001 kg/m², as cloth is sold. */
     public static final Unit<AreaDensity> GRAM_PER_SQUARE_METRE =
             add("g/m2", "g/m²", GRAM.divide(SQUARE_METRE).asType(AreaDensity.class));

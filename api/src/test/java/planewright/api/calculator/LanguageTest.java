@@ -1,10 +1,12 @@
 package planewright.api.calculator;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
 import planewright.api.quantity.Units;
 
@@ -27,6 +29,39 @@ class LanguageTest {
         assertThat(Language.of(Locale.forLanguageTag("de-CH"), LanguageTest.class)
                         .number(12.345, 1))
                 .isEqualTo("12.3");
+    }
+
+    /** An inch is 25.4 mm, an ounce 28.349523125 g, a foot 0.3048 m: NIST Special Publication 811 (2008), appendix B.8. */
+    @Test
+    void quantitiesAreReadInTheUnitsOfTheReader() {
+        assertThat(Language.ENGLISH.quantity(12.34, Units.MILLIMETRE, 1)).isEqualTo("12.3 mm");
+        assertThat(GERMAN.quantity(-12.34, Units.MILLIMETRE, 1)).isEqualTo("-12,3 mm");
+        assertThat(GERMAN.quantity(3.25, Units.DEGREE, 1)).isEqualTo("3,3°");
+        assertThat(Language.ENGLISH.quantity(0.35, Units.NUMBER, 2)).isEqualTo("0.35");
+        var imperial = GERMAN.in(LanguageTest::imperial);
+        assertThat(imperial.quantity(12.7, Units.MILLIMETRE, 1)).isEqualTo("0,50 in");
+        assertThat(imperial.quantity(254, Units.MILLIMETRE, 0)).isEqualTo("10,0 in");
+        assertThat(imperial.quantity(14.2, Units.GRAM, 1)).isEqualTo("0,50 oz");
+        assertThat(imperial.quantity(3.048, Units.METRE, 0)).isEqualTo("10 ft");
+        assertThat(imperial.number(25.4, Units.MILLIMETRE, 1)).isEqualTo("1,00");
+        assertThat(imperial.and(Units.class).unit(Units.MILLIMETRE)).isEqualTo(Units.INCH);
+        assertThat(imperial.quantity(21.5, Units.CELSIUS, 0)).isEqualTo("22 °C");
+    }
+
+    private static Unit<?> imperial(Unit<?> told) {
+        return told.equals(Units.MILLIMETRE)
+                ? Units.INCH
+                : told.equals(Units.METRE) ? Units.FOOT : told.equals(Units.GRAM) ? Units.OUNCE : told;
+    }
+
+    /** 0 °C is 273.15 K: SI Brochure (9th edition), 2.3.1. */
+    @Test
+    void aScaleMayHaveItsZeroElsewhereAndAUnitOfAnotherKindIsRefused() {
+        assertThat(Language.ENGLISH.in(told -> Units.KELVIN).quantity(21.5, Units.CELSIUS, 1))
+                .isEqualTo("294.7 K");
+        assertThatThrownBy(() -> Language.ENGLISH.in(told -> Units.GRAM).quantity(1, Units.MILLIMETRE, 0))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContainingAll("mm", "g", "accepted: a unit of the same kind");
     }
 
     @Test

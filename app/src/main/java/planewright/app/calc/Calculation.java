@@ -24,7 +24,7 @@ public final class Calculation {
     /**
      * As {@link #run(Described, ObjectNode, Run)}.
      *
-     * @param units in which it is told what cannot be computed with; a number alone is in the calculator's own
+     * @param units in which sentences tell quantities; a number alone is in the calculator's own
      */
     public static Outcome run(Described described, ObjectNode inputs, Run run, UnitChoice units) {
         Slow.work("computing");
@@ -34,11 +34,18 @@ public final class Calculation {
             if (bound.isEmpty()) {
                 return new Outcome.Refused(List.copyOf(binder.problems()));
             }
-            var results = compute(described.calculator(), bound.get(), new Spoken(run, described.language()));
+            var results = compute(
+                    described.calculator(),
+                    bound.get(),
+                    new Spoken(run, described.language().in(units::shown)));
             var json = RecordJson.write(described.results(), results);
             requireFinite(json, "");
             return new Outcome.Answered(
-                    RecordJson.write(described.inputs(), bound.get()), results, json, List.copyOf(binder.unusual()));
+                    RecordJson.write(described.inputs(), bound.get()),
+                    results,
+                    json,
+                    List.copyOf(binder.unusual()),
+                    units);
         } catch (UnsuitableInput unsuitable) {
             return new Outcome.Refused(unsuitable.problems());
         } catch (Run.Cancelled stopped) {
@@ -54,7 +61,7 @@ public final class Calculation {
         }
     }
 
-    /** A run whose answer is read in a language. */
+    /** A run whose answer is read in a language and in units. */
     private record Spoken(Run run, Language language) implements Run {
         @Override
         public void progress(double done, String doing) {

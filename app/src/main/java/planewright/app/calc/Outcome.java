@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import planewright.api.calculator.Finding;
 import planewright.api.calculator.InputProblem;
+import planewright.shared.quantity.UnitChoice;
 
 /** How a computation ended. */
 public sealed interface Outcome {
@@ -15,8 +16,10 @@ public sealed interface Outcome {
      * @param results the record it made
      * @param json the same as JSON
      * @param unusual inputs that are seldom so
+     * @param units in which its sentences tell quantities
      */
-    record Answered(ObjectNode inputs, Record results, ObjectNode json, List<Finding> unusual) implements Outcome {}
+    record Answered(ObjectNode inputs, Record results, ObjectNode json, List<Finding> unusual, UnitChoice units)
+            implements Outcome {}
 
     /**
      * It was given something it cannot compute with.

@@ -58,12 +58,12 @@ public record ResultView(
     /** Rows of texts under headings; {@code numeric} tells which columns hold quantities. */
     public record Table(String title, List<String> headings, List<Boolean> numeric, List<List<String>> rows) {}
 
-    /** The view of an answer in the units that its calculator answers in. */
+    /** The view of an answer in the units of its sentences. */
     public static ResultView of(Described described, Outcome.Answered answered) {
-        return of(described, answered, UnitChoice.NONE);
+        return of(described, answered, answered.units());
     }
 
-    /** The view of an answer in the units that somebody prefers; sentences and drawings are the calculator's own. */
+    /** The view of an answer in the units that somebody prefers by now; its sentences stay in those in which it was told. */
     public static ResultView of(Described described, Outcome.Answered answered, UnitChoice units) {
         var view = new ResultView(
                 new ArrayList<>(),

@@ -123,7 +123,7 @@ public final class Sheets {
                 var origin = origins.get(field.name());
                 rows.add(List.of(
                         field.label(),
-                        InputTexts.text(field, node),
+                        InputTexts.shown(field, node, answered.units()),
                         origin == null ? PrintWords.say("as entered") : origin.said()));
             }
         }

@@ -21,6 +21,10 @@ import planewright.shared.quantity.UnitChoice;
 
 /** A range is read as one figure, and what is of no use at the bench stands apart. */
 class ResultViewTest {
+    private static final UnitChoice INCHES = kind -> Units.alike(kind, Units.INCH)
+            ? Optional.of(Units.INCH)
+            : Units.alike(kind, Units.OUNCE) ? Optional.of(Units.OUNCE) : Optional.empty();
+
     record Nothing(@Input(label = "Anything") boolean anything) {}
 
     record Range(
@@ -60,12 +64,12 @@ class ResultViewTest {
     /** NIST Special Publication 811 (2008), appendix B: 25.4 mm and 28.349523125 g, so 203 mm are 7.992 in, 900 g 31.747 oz. */
     @Test
     void valuesAreReadInTheUnitsThatArePreferred() throws Exception {
-        UnitChoice inches = kind -> Units.alike(kind, Units.INCH)
-                ? Optional.of(Units.INCH)
-                : Units.alike(kind, Units.OUNCE) ? Optional.of(Units.OUNCE) : Optional.empty();
-        var view = ResultView.of(Described.of(new Ranges(), "test"), answered(), inches);
+        var view = ResultView.of(Described.of(new Ranges(), "test"), answered(), INCHES);
         assertThat(view.values().stream().map(ResultView.Value::text))
                 .containsExactly("0.0118 in", "7.99 in to 8.46 in", "31.75 oz");
+        assertThat(ResultView.of(Described.of(new Ranges(), "test"), answered(INCHES)))
+                .as("of an answer that was told in them")
+                .isEqualTo(view);
         assertThat(view.values().get(1).exact()).contains("7.9921 in, 8.4646 in");
     }
 
@@ -86,11 +90,16 @@ class ResultViewTest {
     }
 
     private static Outcome.Answered answered() {
+        return answered(UnitChoice.NONE);
+    }
+
+    private static Outcome.Answered answered(UnitChoice units) {
         return new Outcome.Answered(
                 JsonFiles.object(),
                 new Range(mm(0.3), mm(203), mm(215), Measured.of(900, Units.GRAM)),
                 JsonFiles.object(),
-                List.of());
+                List.of(),
+                units);
     }
 
     private static Measured<Length> mm(double value) {

@@ -1,5 +1,7 @@
 package planewright.balance;
 
+import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.MILLIMETRE;
 import static planewright.api.quantity.Units.NUMBER;
 import static planewright.api.quantity.Units.PERCENT;
 import static planewright.api.quantity.Units.SQUARE_CENTIMETRE;
@@ -95,7 +97,9 @@ final class BalanceRangeChecks {
                     words.say(
                             "without a wing: its area from above is {0}",
                             words.show(Measured.of(area, SQUARE_METRE).to(SQUARE_CENTIMETRE))),
-                    words.say("1 cm² or more"),
+                    words.say(
+                            "{0} or more",
+                            words.show(Measured.of(LEAST_AREA, SQUARE_METRE).to(SQUARE_CENTIMETRE))),
                     words.say("Give the wing's panels, or look at units"));
         }
         int count = planform.surfaces().stream()
@@ -129,7 +133,9 @@ final class BalanceRangeChecks {
                 refuse(
                         surface,
                         words.say("one with a panel of hardly any size"),
-                        words.say("spans and chords of 0.1 mm or more, no span under a thousandth of the longest"),
+                        words.say(
+                                "spans and chords of {0} or more, no span under a thousandth of the longest",
+                                words.show(Measured.of(LEAST_LENGTH, METRE).to(MILLIMETRE))),
                         words.say("Leave that panel out"));
             }
             if (!(Math.abs(panel.sweep()) <= MOST_SWEEP)) {

@@ -137,8 +137,8 @@ final class BalanceRangeFigures {
         var title = flying.isPresent()
                 ? answer.words()
                         .say(
-                                "Local lift coefficient at {0} m/s ({1} of the whole)",
-                                answer.words().number(answer.level().speed().orElseThrow(), 1),
+                                "Local lift coefficient at {0} ({1} of the whole)",
+                                answer.words().speed(answer.level().speed().orElseThrow()),
                                 answer.words().number(lift, 2))
                 : answer.words()
                         .say(

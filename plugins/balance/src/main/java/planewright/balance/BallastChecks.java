@@ -213,7 +213,12 @@ final class BallastChecks {
     private void together(String input, String name, double kilograms, String wayOut) {
         if (kilograms > MOST_KILOGRAMS) {
             Measured<Mass> sum = Measured.of(kilograms, KILOGRAM);
-            refusals.add(input, name, words.show(sum), words.say("up to 200 kg"), wayOut);
+            refusals.add(
+                    input,
+                    name,
+                    words.show(sum),
+                    words.say("up to {0}", words.show(Measured.of(MOST_KILOGRAMS, KILOGRAM))),
+                    wayOut);
         }
     }
 }

@@ -4,6 +4,7 @@ import static planewright.api.quantity.Units.DEGREE;
 import static planewright.api.quantity.Units.KILOGRAM;
 import static planewright.api.quantity.Units.KILOGRAM_PER_CUBIC_METRE;
 import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.MILLIMETRE;
 
 import java.util.HashSet;
 import java.util.Optional;
@@ -16,6 +17,8 @@ import planewright.api.quantity.Measured;
 final class LeanChecks {
     /** A mass nearer to the centre line than this levels nothing, m. */
     private static final double LEAST_ARM = 0.001;
+
+    private static final double MOST_KILOGRAMS = 200;
 
     private final Words words;
     private final Lean.Inputs inputs;
@@ -121,7 +124,9 @@ final class LeanChecks {
                         input,
                         name,
                         words.show(at),
-                        words.say("at least 1 mm beside the centre line"),
+                        words.say(
+                                "at least {0} beside the centre line",
+                                words.show(Measured.of(LEAST_ARM, METRE).to(MILLIMETRE))),
                         words.say("The right wing is positive, the left negative")));
     }
 
@@ -158,12 +163,12 @@ final class LeanChecks {
                 inputs.leftTwist().isPresent(),
                 inputs.rightTwist().isPresent());
         moments.mass()
-                .filter(mass -> mass.value() > 200)
+                .filter(mass -> mass.value() > MOST_KILOGRAMS)
                 .ifPresent(mass -> refusals.add(
                         "parts",
                         words.say("Mass of all parts"),
                         words.show(Measured.of(mass.value(), KILOGRAM)),
-                        words.say("up to 200 kg"),
+                        words.say("up to {0}", words.show(Measured.of(MOST_KILOGRAMS, KILOGRAM))),
                         words.say("Look at the units of the masses")));
     }
 

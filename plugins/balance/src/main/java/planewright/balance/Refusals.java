@@ -72,8 +72,8 @@ final class Refusals {
                 .ifPresent(reach -> add(
                         "planform",
                         words.say("Shape"),
-                        words.say("farther than 100 m from the datum"),
-                        words.say("all of it within 100 m"),
+                        words.say("farther than {0} from the datum", words.metres(FARTHEST)),
+                        words.say("all of it within {0}", words.metres(FARTHEST)),
                         words.say("Look at its units and at sweep angles near 90°")));
     }
 

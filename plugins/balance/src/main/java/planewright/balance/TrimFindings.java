@@ -49,12 +49,10 @@ final class TrimFindings {
 
     private void speed(double lift) {
         double speed = level.speed().orElseThrow();
-        var at = words.say(
-                "At {0} m/s it needs a lift coefficient of {1}", words.number(speed, 1), words.number(lift, 2));
+        var at = words.say("At {0} it needs a lift coefficient of {1}", words.speed(speed), words.number(lift, 2));
         var stall = level.stallSpeed();
         if (stall.isPresent() && speed < stall.get()) {
-            findings.add(
-                    Finding.stop(words.say("{0}, but it stalls below {1} m/s.", at, words.number(stall.get(), 1))));
+            findings.add(Finding.stop(words.say("{0}, but it stalls below {1}.", at, words.speed(stall.get()))));
             return;
         }
         if (stall.isEmpty() || level.state().isEmpty()) {

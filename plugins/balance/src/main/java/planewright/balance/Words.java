@@ -2,6 +2,7 @@ package planewright.balance;
 
 import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityText;
 
 /**
@@ -26,7 +27,7 @@ record Words(Language language) {
     }
 
     String mm(double metres, int decimals) {
-        return number(1000 * metres, decimals) + " mm";
+        return language.quantity(1000 * metres, Units.MILLIMETRE, decimals);
     }
 
     String grams(double kilograms) {
@@ -34,7 +35,15 @@ record Words(Language language) {
     }
 
     String grams(double kilograms, int decimals) {
-        return number(1000 * kilograms, decimals) + " g";
+        return language.quantity(1000 * kilograms, Units.GRAM, decimals);
+    }
+
+    String metres(double metres) {
+        return language.quantity(metres, Units.METRE, 0);
+    }
+
+    String speed(double metresPerSecond) {
+        return language.quantity(metresPerSecond, Units.METRE_PER_SECOND, 1);
     }
 
     String degrees(double radians) {
@@ -46,7 +55,7 @@ record Words(Language language) {
     }
 
     String show(Measured<?> value) {
-        return QuantityText.show(value, language.locale());
+        return QuantityText.show(value, language);
     }
 
     /** Whether a difference, in kg or m, would be told as 0. */

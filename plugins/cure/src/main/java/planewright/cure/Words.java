@@ -32,6 +32,6 @@ record Words(Language language) {
     }
 
     String show(Measured<?> value) {
-        return QuantityText.show(value, language.locale());
+        return QuantityText.show(value, language);
     }
 }

@@ -1,6 +1,8 @@
 package planewright.ducts;
 
 import static planewright.api.quantity.Units.METRE;
+import static planewright.api.quantity.Units.MILLIMETRE;
+import static planewright.api.quantity.Units.SQUARE_MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -48,7 +50,9 @@ final class InletChecks {
                     "width",
                     words.say("Width or area"),
                     inputs.width().isPresent() ? words.say("given twice") : words.say("missing"),
-                    words.say("one of the two, such as a width of 40 mm or an area of 400 mm²"),
+                    words.say(
+                            "one of the two, such as a width of {0} or an area of {1}",
+                            words.show(Measured.of(40, MILLIMETRE)), words.show(Measured.of(400, SQUARE_MILLIMETRE))),
                     words.say("The other follows from it and from width over depth")));
         }
     }

@@ -12,6 +12,7 @@ import planewright.api.figure.Drawing.Shape;
 import planewright.api.figure.Drawing.Use;
 import planewright.api.figure.Outline;
 import planewright.api.figure.Point;
+import planewright.api.quantity.Units;
 
 /**
  * The drawings of an inlet, in millimetres. The plan lies as the skin does when it is flat, so that paper cut to it fits; the
@@ -126,7 +127,9 @@ final class InletFigures {
                 notes.add(new Drawing.Note(new Point(x, paperHalf + 4), number(MM * shape.floorBelow(x / MM))));
             }
         }
-        notes.add(new Drawing.Note(new Point(-BEYOND, paperHalf + 4), words.say("depth, mm")));
+        notes.add(new Drawing.Note(
+                new Point(-BEYOND, paperHalf + 4),
+                words.say("depth, {0}", Units.symbolOf(words.language().unit(Units.MILLIMETRE)))));
         notes.add(new Drawing.Note(
                 new Point(0, -paperHalf - 2 * ASIDE),
                 words.say("full line: cut   dashed: here the ramp begins, score it")));
@@ -187,7 +190,7 @@ final class InletFigures {
     }
 
     private String number(double millimetres) {
-        return words.number(millimetres);
+        return words.language().number(millimetres, Units.MILLIMETRE, 1);
     }
 
     /** The section along the centre line, below the plan; where the skin bulges it is level half way along the ramp. */

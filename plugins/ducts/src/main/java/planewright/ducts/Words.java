@@ -2,6 +2,7 @@ package planewright.ducts;
 
 import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityText;
 
 /**
@@ -15,11 +16,11 @@ record Words(Language language) {
     }
 
     String mm(double metres) {
-        return number(1000 * metres) + " mm";
+        return language.quantity(1000 * metres, Units.MILLIMETRE, 1);
     }
 
     String squareMillimetres(double squareMetres) {
-        return language.number(1e6 * squareMetres, 0) + " mm²";
+        return language.quantity(1e6 * squareMetres, Units.SQUARE_MILLIMETRE, 0);
     }
 
     String degrees(double radians) {
@@ -31,6 +32,6 @@ record Words(Language language) {
     }
 
     String show(Measured<?> value) {
-        return QuantityText.show(value, language.locale());
+        return QuantityText.show(value, language);
     }
 }

@@ -25,7 +25,7 @@ import planewright.api.quantity.Measured;
         id = "throws.travel",
         version = "1",
         title = "Throws",
-        question = "Degrees or millimetres?",
+        question = "How many degrees are a distance, and how far is an angle?",
         sources = {
             "Ptolemy, Almagest I.11: the table of chords, by which the straight line between two places on a circle is known;"
                     + " else plain trigonometry",
@@ -87,7 +87,7 @@ public final class SurfaceTravel implements Calculator<SurfaceTravel.Inputs, Sur
     public record Inputs(
             @Input(
                     label = "Throws",
-                    help = "At full stick and a rate of 100 %, each in degrees or in millimetres.",
+                    help = "At full stick and a rate of 100 %, each in degrees or as a distance.",
                     from = @From(value = Place.SET_UP_ROWS, name = "throw"))
             List<ThrowLine> surfaces,
 

@@ -2,6 +2,7 @@ package planewright.throws_;
 
 import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
+import planewright.api.quantity.Units;
 import planewright.shared.quantity.QuantityText;
 
 /**
@@ -20,7 +21,7 @@ record Words(Language language) {
     }
 
     String mm(double metres) {
-        return language.number(1000 * metres, 1) + " mm";
+        return language.quantity(1000 * metres, Units.MILLIMETRE, 1);
     }
 
     String percent(double share) {
@@ -33,6 +34,6 @@ record Words(Language language) {
     }
 
     String show(Measured<?> value) {
-        return QuantityText.show(value, language.locale());
+        return QuantityText.show(value, language);
     }
 }

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import javax.measure.Unit;
+import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -148,6 +149,15 @@ public final class QuantityText {
     /** As {@link #show(Measured)}, with the decimal sign of a language: {@code 12,5°}. */
     public static String show(Measured<?> value, Locale locale) {
         return Written.of(value).text(locale);
+    }
+
+    /**
+     * As {@link #show(Measured, Locale)}, to somebody who may have chosen another unit, and reads it then in the figures that a
+     * builder can use.
+     */
+    public static String show(Measured<?> value, Language reader) {
+        UnitChoice units = told -> Optional.of(reader.unit(told));
+        return units.written(value).text(reader.locale());
     }
 
     /** As {@link #show(Measured)}, in another unit of the same kind. */

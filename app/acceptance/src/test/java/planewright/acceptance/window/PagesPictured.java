@@ -30,6 +30,7 @@ final class PagesPictured {
             Units.SQUARE_INCH,
             Units.OUNCE_PER_SQUARE_FOOT,
             Units.OUNCE_INCH,
+            Units.POUND_SQUARE_INCH,
             Units.OUNCE_FORCE_INCH,
             Units.MILE_PER_HOUR);
 

@@ -74,7 +74,7 @@ final class ResultPanel extends JPanel {
         this.origins = origins;
         setOpaque(false);
         setName("result");
-        var view = ResultView.of(described, answered, room.units());
+        var view = ResultView.of(described, answered);
         add(answer(view));
         view.drawings().forEach(drawing -> add(framed(FigureView.of(drawing))));
         if (!view.pictures().isEmpty()) {

@@ -19,6 +19,7 @@ public final class UnitsMenu {
             new Kind(Texts.UNITS_OF_AREAS, Units.SQUARE_DECIMETRE),
             new Kind(Texts.UNITS_OF_WING_LOADINGS, Units.GRAM_PER_SQUARE_DECIMETRE),
             new Kind(Texts.UNITS_OF_MOMENTS, Units.GRAM_MILLIMETRE),
+            new Kind(Texts.UNITS_OF_INERTIA, Units.KILOGRAM_SQUARE_METRE),
             new Kind(Texts.UNITS_OF_TORQUES, Units.NEWTON_CENTIMETRE),
             new Kind(Texts.UNITS_OF_SPEEDS, Units.METRE_PER_SECOND));
 

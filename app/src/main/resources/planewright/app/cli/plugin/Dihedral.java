@@ -47,8 +47,9 @@ public final class Dihedral implements Calculator<Dihedral.Inputs, Dihedral.Resu
     @Override
     public Results compute(Inputs inputs, Run run) throws UnsuitableInput {
         var problems = new ArrayList<InputProblem>();
-        check("left", "Left tip above the table", inputs.left(), inputs.half(), problems);
-        check("right", "Right tip above the table", inputs.right(), inputs.half(), problems);
+        var language = run.language();
+        check("left", "Left tip above the table", inputs.left(), inputs.half(), language, problems);
+        check("right", "Right tip above the table", inputs.right(), inputs.half(), language, problems);
         if (!problems.isEmpty()) {
             throw new UnsuitableInput(problems);
         }
@@ -60,15 +61,17 @@ public final class Dihedral implements Calculator<Dihedral.Inputs, Dihedral.Resu
                 ? Finding.fine("Both halves rise alike.")
                 : Finding.lookAgain("The " + (apart > 0 ? "left" : "right") + " half rises more steeply; turn the wing"
                         + " round on the table and measure again before you cut.");
-        return new Results(left, right, List.of(finding), front(inputs), chart(inputs.half()), List.of(
+        return new Results(left, right, List.of(finding), front(inputs, language), chart(inputs.half()), List.of(
                 new Proposal.NewMeasurement("left dihedral", left), new Proposal.NewMeasurement("right dihedral", right)));
     }
 
     private static void check(
-            String input, String name, Measured<Length> height, Measured<Length> half, List<InputProblem> problems) {
+            String input, String name, Measured<Length> height, Measured<Length> half, Language language,
+            List<InputProblem> problems) {
         if (height.in(METRE) >= half.in(METRE)) {
-            problems.add(new InputProblem(input, name, height.in(MILLIMETRE) + " mm",
-                    "less than " + half.in(MILLIMETRE) + " mm, the length along the wing", "Measure both again"));
+            problems.add(new InputProblem(input, name, language.quantity(height.in(MILLIMETRE), MILLIMETRE, 1),
+                    "less than " + language.quantity(half.in(MILLIMETRE), MILLIMETRE, 1) + ", the length along the wing",
+                    "Measure both again"));
         }
     }
 
@@ -80,7 +83,7 @@ public final class Dihedral implements Calculator<Dihedral.Inputs, Dihedral.Resu
         return Measured.of(Math.asin(h / l), doubt, RADIAN).to(DEGREE);
     }
 
-    private static Drawing front(Inputs inputs) {
+    private static Drawing front(Inputs inputs, Language language) {
         double l = inputs.half().in(MILLIMETRE);
         double left = inputs.left().in(MILLIMETRE);
         double right = inputs.right().in(MILLIMETRE);
@@ -90,8 +93,8 @@ public final class Dihedral implements Calculator<Dihedral.Inputs, Dihedral.Resu
                 new Layer(Use.OUTLINE, List.of(
                         new Path(List.of(new Point(-l, 0), new Point(l, 0)), false), new Path(tips, false))),
                 new Layer(Use.DIMENSION, List.of(
-                        new Dimension(new Point(tips.get(0).x(), 0), tips.get(0), Math.round(left) + " mm"),
-                        new Dimension(new Point(tips.get(2).x(), 0), tips.get(2), Math.round(right) + " mm")))));
+                        new Dimension(new Point(tips.get(0).x(), 0), tips.get(0), language.quantity(left, MILLIMETRE, 0)),
+                        new Dimension(new Point(tips.get(2).x(), 0), tips.get(2), language.quantity(right, MILLIMETRE, 0))))));
     }
 
     private static Chart chart(Measured<Length> half) {
