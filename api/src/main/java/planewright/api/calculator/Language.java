@@ -38,6 +38,9 @@ public final class Language {
         }
     };
 
+    /** What the factor of a power of ten may be off by, in decimals. */
+    private static final double ROUNDING = 1e-9;
+
     private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
 
     private final Locale locale;
@@ -176,11 +179,11 @@ public final class Language {
     }
 
     /**
-     * A quantity within a sentence, in the unit in which it is read: {@code 12.3 mm}, {@code 0.48 in}.
+     * A quantity within a sentence, in the unit in which it is read: {@code 12.3 mm}, {@code 0.484 in}.
      *
      * @param value how many of the unit
      * @param told the calculator's unit
-     * @param decimals digits after the decimal sign in that unit; in another as many as tell about as much
+     * @param decimals digits after the decimal sign in that unit; in another as many as tell no less
      * @return the number and the unit's symbol
      * @throws IllegalArgumentException where the reader's unit measures something else
      */
@@ -194,7 +197,7 @@ public final class Language {
      *
      * @param value how many of the unit
      * @param told the calculator's unit
-     * @param decimals digits after the decimal sign in that unit; in another as many as tell about as much
+     * @param decimals digits after the decimal sign in that unit; in another as many as tell no less
      * @return the number
      * @throws IllegalArgumentException where the reader's unit measures something else
      */
@@ -202,7 +205,8 @@ public final class Language {
         try {
             var converter = told.getConverterToAny(unit(told));
             double size = Math.abs(converter.convert(1.0) - converter.convert(0.0));
-            return number(converter.convert(value), (int) Math.max(0, decimals - Math.round(Math.log10(size))));
+            double more = Math.ceil(-Math.log10(size) - ROUNDING);
+            return number(converter.convert(value), (int) Math.max(0, decimals + more));
         } catch (IncommensurableException unlike) {
             throw new IllegalArgumentException(unlike);
         }

@@ -39,11 +39,15 @@ class LanguageTest {
         assertThat(GERMAN.quantity(3.25, Units.DEGREE, 1)).isEqualTo("3,3°");
         assertThat(Language.ENGLISH.quantity(0.35, Units.NUMBER, 2)).isEqualTo("0.35");
         var imperial = GERMAN.in(LanguageTest::imperial);
-        assertThat(imperial.quantity(12.7, Units.MILLIMETRE, 1)).isEqualTo("0,50 in");
-        assertThat(imperial.quantity(254, Units.MILLIMETRE, 0)).isEqualTo("10,0 in");
-        assertThat(imperial.quantity(14.2, Units.GRAM, 1)).isEqualTo("0,50 oz");
+        assertThat(imperial.quantity(12.7, Units.MILLIMETRE, 1)).isEqualTo("0,500 in");
+        assertThat(imperial.quantity(254, Units.MILLIMETRE, 0)).isEqualTo("10,00 in");
+        assertThat(imperial.quantity(14.2, Units.GRAM, 1)).isEqualTo("0,501 oz");
+        assertThat(Language.ENGLISH.in(told -> Units.CENTIMETRE).quantity(12.34, Units.MILLIMETRE, 1))
+                .isEqualTo("1.23 cm");
+        assertThat(Language.ENGLISH.in(told -> Units.MILLIMETRE).quantity(0.1234, Units.METRE, 3))
+                .isEqualTo("123 mm");
         assertThat(imperial.quantity(3.048, Units.METRE, 0)).isEqualTo("10 ft");
-        assertThat(imperial.number(25.4, Units.MILLIMETRE, 1)).isEqualTo("1,00");
+        assertThat(imperial.number(25.4, Units.MILLIMETRE, 1)).isEqualTo("1,000");
         assertThat(imperial.and(Units.class).unit(Units.MILLIMETRE)).isEqualTo(Units.INCH);
         assertThat(imperial.quantity(21.5, Units.CELSIUS, 0)).isEqualTo("22 °C");
     }

@@ -85,7 +85,7 @@ class UnitsOnPagesTest {
             Hands.find(
                     JTextArea.class,
                     "with the balance point in inches",
-                    area -> area.getText().matches("It balances at \\d+\\.\\d in, a static margin of .*"));
+                    area -> area.getText().matches("It balances at \\d+\\.\\d\\d in, a static margin of .*"));
         }
     }
 
