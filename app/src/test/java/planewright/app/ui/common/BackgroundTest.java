@@ -43,10 +43,17 @@ class BackgroundTest {
     @Test
     void onlyTheAnswerToTheNewestQuestionIsShown() throws Exception {
         var shown = new ArrayList<String>();
+        var begun = new CompletableFuture<Boolean>();
         var held = new CompletableFuture<String>();
         var last = new CompletableFuture<String>();
         var questions = background.latest();
-        questions.ask(held::get, shown::add);
+        questions.ask(
+                () -> {
+                    begun.complete(true);
+                    return held.get();
+                },
+                shown::add);
+        begun.get(20, TimeUnit.SECONDS);
         questions.ask(() -> "second", shown::add);
         questions.ask(() -> "third", last::complete);
         held.complete("first");
