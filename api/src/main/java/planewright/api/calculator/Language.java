@@ -134,15 +134,16 @@ public final class Language {
     /**
      * In which unit is read what a calculator tells in the given one.
      *
-     * @param told the calculator's
+     * @param told the calculator's, one of {@link Units}
      * @return the reader's, of the same kind
-     * @throws IllegalArgumentException where the reader's measures something else
+     * @throws IllegalArgumentException where it is none of those, or the reader's measures something else
      */
     public Unit<?> unit(Unit<?> told) {
+        var code = Units.codeOf(told);
         var unit = units.apply(told);
         if (!Units.alike(told, unit)) {
-            throw new IllegalArgumentException(
-                    unit + " is chosen for what is told in " + told + "; accepted: a unit of the same kind");
+            throw new IllegalArgumentException(Units.codeOf(unit) + " is chosen for what is told in " + code
+                    + "; accepted: a unit of the same kind");
         }
         return unit;
     }
@@ -182,10 +183,10 @@ public final class Language {
      * A quantity within a sentence, in the unit in which it is read: {@code 12.3 mm}, {@code 0.484 in}.
      *
      * @param value how many of the unit
-     * @param told the calculator's unit
+     * @param told the calculator's unit, one of {@link Units}
      * @param decimals digits after the decimal sign in that unit; in another as many as tell no less
      * @return the number and the unit's symbol
-     * @throws IllegalArgumentException where the reader's unit measures something else
+     * @throws IllegalArgumentException as {@link #unit}
      */
     public String quantity(double value, Unit<?> told, int decimals) {
         var symbol = Units.symbolOf(unit(told));
@@ -196,10 +197,10 @@ public final class Language {
      * As {@link #quantity}, without the symbol, which stands in a heading: it is that of {@link #unit}.
      *
      * @param value how many of the unit
-     * @param told the calculator's unit
+     * @param told the calculator's unit, one of {@link Units}
      * @param decimals digits after the decimal sign in that unit; in another as many as tell no less
      * @return the number
-     * @throws IllegalArgumentException where the reader's unit measures something else
+     * @throws IllegalArgumentException as {@link #unit}
      */
     public String number(double value, Unit<?> told, int decimals) {
         try {

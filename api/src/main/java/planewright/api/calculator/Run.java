@@ -22,7 +22,7 @@ public interface Run {
     /** {@return the builder's clock} */
     LocalDateTime now();
 
-    /** {@return in which the answer is read; numbers are the same in every language} */
+    /** {@return in which the answer is read, and in which units its sentences tell; values of results are the same for every reader} */
     default Language language() {
         return Language.ENGLISH;
     }

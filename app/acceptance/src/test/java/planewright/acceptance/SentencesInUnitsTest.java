@@ -42,16 +42,24 @@ import planewright.shared.quantity.UnitChoice;
  * titles, labels of drawings, what it refuses.
  */
 class SentencesInUnitsTest {
-    private static final Set<Unit<?>> CHOSEN =
-            Set.of(Units.INCH, Units.OUNCE, Units.SQUARE_INCH, Units.MILE_PER_HOUR, Units.OUNCE_INCH);
+    private static final Set<Unit<?>> CHOSEN = Set.of(
+            Units.INCH,
+            Units.OUNCE,
+            Units.SQUARE_INCH,
+            Units.MILE_PER_HOUR,
+            Units.OUNCE_INCH,
+            Units.OUNCE_FORCE_INCH,
+            Units.POUND_SQUARE_INCH,
+            Units.OUNCE_PER_SQUARE_FOOT,
+            Units.POUND_PER_CUBIC_FOOT);
 
     private static final UnitChoice IMPERIAL = kind -> CHOSEN.stream()
             .filter(unit -> Units.alike(unit, kind))
             .<Unit<?>>map(unit -> unit)
             .findFirst();
 
-    private static final Pattern METRIC = Pattern.compile(
-            "(?:\\d|\\{\\d\\}|, )\\s?(?:mm|cm|dm|m|mm²|cm²|dm²|g|kg|mg|m/s|g·mm|kg·m)(?![\\p{L}\\d·/²])");
+    private static final Pattern METRIC = Pattern.compile("(?:^|\\d\\s?|, )"
+            + "(?:mm|cm|dm|m|mm²|cm²|dm²|g|kg|mg|m/s|g·mm|kg·m|kg·m²|N·m|N·cm|g/dm²|kg/m³)(?![\\p{L}\\d·/²³])");
 
     /** The name that a template is given is the same for every reader, so that it is found again. */
     private static final String TEMPLATE = "submerged inlet, ";
@@ -125,7 +133,30 @@ class SentencesInUnitsTest {
                 .orElseGet(JsonFiles::object);
         drawn.setAll((ObjectNode) given.path("inputs"));
         all.add(drawn);
+        all.add(JsonFiles.object());
+        all.add(scaled(drawn, 1e5));
+        all.add(scaled(drawn, 1e-5));
+        if (drawn.has("material")) {
+            for (var material : List.of("cyanoacrylate", "lightweight spackle", "solvent contact / rubber adhesive")) {
+                all.add(drawn.deepCopy().put("material", material));
+            }
+        }
         return all;
+    }
+
+    /** So large or so small that it is refused, or is unusual at least. */
+    private static ObjectNode scaled(ObjectNode inputs, double by) {
+        var scaled = inputs.deepCopy();
+        scale(scaled, by);
+        return scaled;
+    }
+
+    private static void scale(JsonNode node, double by) {
+        if (node.has("value") && node.has("unit")) {
+            ((ObjectNode) node).put("value", node.path("value").doubleValue() * by);
+        } else {
+            node.forEach(each -> scale(each, by));
+        }
     }
 
     private static JsonNode read(Path file) {
@@ -153,10 +184,16 @@ class SentencesInUnitsTest {
         }
         if (node.isObject()) {
             node.properties().stream()
-                    .filter(field -> !field.getKey().equals("unit"))
+                    .filter(field -> !isData(node, field.getKey()))
                     .forEach(field -> collect(field.getValue(), texts));
         } else {
             node.forEach(each -> collect(each, texts));
         }
+    }
+
+    /** A source is cited as published; the unit of a number, an axis or a drawing is turned by the window, together with them. */
+    private static boolean isData(JsonNode node, String key) {
+        return key.equals("source")
+                || key.equals("unit") && (node.has("value") || node.has("label") || node.has("layers"));
     }
 }

@@ -27,6 +27,7 @@ import planewright.app.journal.TaskRecord;
 import planewright.app.journal.TemplateContent;
 import planewright.app.journal.TemplateRecord;
 import planewright.app.outline.OutlineShelf;
+import planewright.shared.quantity.UnitChoice;
 import planewright.shared.quantity.Written;
 
 /** Makes the entry that keeps a calculator's answer in a log. */
@@ -82,7 +83,7 @@ public final class Keeping {
     }
 
     /**
-     * The entry: its title tells the first values, its text the question, what was found and the words that the builder
+     * The entry: its title tells the first values in the calculator's own units, as the journal has them, its text the question, what was found and the words that the builder
      * accepted; other proposals become measurements, set-up values, joints and tasks. It shows the pictures of the answer.
      */
     public static EntryRecord entry(
@@ -92,7 +93,7 @@ public final class Keeping {
             Map<String, Origin> origins,
             List<Proposal> accepted,
             LocalDateTime now) {
-        var view = ResultView.of(described, answered);
+        var view = ResultView.of(described, answered, UnitChoice.NONE);
         return EntryRecord.blank(buildId, Entry.Kind.KEPT_RESULT, now)
                 .withTitle(title(described, view))
                 .withText(text(described, view, accepted))

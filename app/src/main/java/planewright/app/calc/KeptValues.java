@@ -9,7 +9,7 @@ import planewright.shared.quantity.QuantityProblem;
 import planewright.shared.quantity.QuantityText;
 import planewright.shared.quantity.UnitChoice;
 
-/** The main values of a kept result where somebody prefers other units than those in which it was told when it was kept. */
+/** The main values of a kept result where somebody prefers other units than the calculator's own, in which its title tells them. */
 public final class KeptValues {
     private KeptValues() {}
 

@@ -1,14 +1,12 @@
 package planewright.balance;
 
 import static planewright.api.quantity.Units.GRAM_MILLIMETRE;
-import static planewright.api.quantity.Units.MILLIMETRE;
 
 import java.util.ArrayList;
 import java.util.List;
 import planewright.api.figure.Chart;
 import planewright.api.figure.Drawing;
 import planewright.api.figure.Point;
-import planewright.api.quantity.Measured;
 import planewright.shared.planform.Outlines;
 import planewright.shared.planform.SurfaceGeometry;
 import planewright.shared.planform.SurfaceGeometry.View;
@@ -64,9 +62,7 @@ final class LeanFigures {
         layers.add(new Drawing.Layer(
                 Drawing.Use.DIMENSION,
                 List.of(new Drawing.Dimension(
-                        new Point(0, -MM * tipX),
-                        new Point(MM * at, -MM * tipX),
-                        words.show(Measured.of(Math.rint(MM * answer.tip()), MILLIMETRE))))));
+                        new Point(0, -MM * tipX), new Point(MM * at, -MM * tipX), words.mm(answer.tip(), 0)))));
         layers.add(new Drawing.Layer(Drawing.Use.MARK, marks));
         return new Drawing(words.say("From above, what levels it"), layers);
     }

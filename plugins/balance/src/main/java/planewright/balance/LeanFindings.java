@@ -198,11 +198,7 @@ final class LeanFindings {
                                 + " roll a second; both are estimates to a tenth.",
                         side(twist),
                         words.grams(Math.abs(twist.value()) / answer.tip()),
-                        words.number(
-                                        Math.abs(Math.toDegrees(
-                                                answer.moments().rollRate().orElseThrow())),
-                                        0)
-                                + "°"))));
+                        words.degrees(Math.abs(answer.moments().rollRate().orElseThrow()), 0)))));
         if (answer.moments().twistDifference().isPresent()
                 && answer.moments().twist().isEmpty()) {
             findings.add(Finding.lookAgain(

@@ -47,7 +47,11 @@ record Words(Language language) {
     }
 
     String degrees(double radians) {
-        return number(Math.toDegrees(radians), 1) + "°";
+        return degrees(radians, 1);
+    }
+
+    String degrees(double radians, int decimals) {
+        return language.quantity(Math.toDegrees(radians), Units.DEGREE, decimals);
     }
 
     String percent(double share, int decimals) {

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import javax.measure.Unit;
 import javax.measure.quantity.Temperature;
 import javax.measure.quantity.Time;
 import planewright.api.calculator.Proposal;
@@ -240,13 +241,13 @@ record CureAnswer(
     }
 
     private CureTime.FigureLine figure(MaterialFact fact) {
-        var unit = fact.unit().equals("Cel") ? "°C" : fact.unit().equals("1") ? "" : fact.unit();
+        var unit = Units.ofCode(fact.unit());
         return new CureTime.FigureLine(
-                words.say(fact.property()),
-                number(fact.low()),
-                fact.typical().isPresent() ? number(fact.typical()) : words.say(fact.note()),
-                number(fact.high()),
-                unit,
+                Curing.told(words, fact),
+                number(fact.low(), unit),
+                fact.typical().isPresent() ? number(fact.typical(), unit) : words.say(fact.note()),
+                number(fact.high(), unit),
+                unit.map(words.language()::unit).map(Units::symbolOf).orElse(fact.unit()),
                 known(fact),
                 fact.source());
     }
@@ -256,7 +257,7 @@ record CureAnswer(
         return Stream.of(fact.known().split("/")).map(words::say).collect(Collectors.joining("/"));
     }
 
-    private String number(OptionalDouble number) {
-        return number.isPresent() ? words.show(Measured.of(number.getAsDouble(), Units.NUMBER)) : "";
+    private String number(OptionalDouble number, Optional<Unit<?>> unit) {
+        return number.isPresent() ? words.figure(number.getAsDouble(), unit) : "";
     }
 }

@@ -86,8 +86,8 @@ final class CureChecks {
             problems.add(new InputProblem(
                     input,
                     words.say("± of {0}", name),
-                    words.show(Measured.of(value.spreadIn(unit), unit)),
-                    words.say("up to {0}", words.show(Measured.of(limit, unit))),
+                    words.spread(value.spreadIn(unit), unit),
+                    words.say("up to {0}", words.spread(limit, unit)),
                     words.say("Measure it again")));
         }
     }

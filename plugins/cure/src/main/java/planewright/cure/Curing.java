@@ -156,6 +156,14 @@ record Curing(
         return start * Math.pow(end / start, along) / usual(THIN_GAP).orElseThrow();
     }
 
+    /** A figure's name as it is read: the gaps of some are told in the reader's unit. */
+    static String told(Words words, MaterialFact fact) {
+        int gap = GAPS.indexOf(fact.property());
+        return gap < 0
+                ? words.say(fact.property())
+                : words.say("set at a gap of {0}", words.length(GAP_MILLIMETRES.get(gap)));
+    }
+
     private static Optional<MaterialFact> fact(List<MaterialFact> facts, String property) {
         return facts.stream().filter(fact -> fact.property().equals(property)).findFirst();
     }

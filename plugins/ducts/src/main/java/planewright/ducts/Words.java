@@ -24,7 +24,7 @@ record Words(Language language) {
     }
 
     String degrees(double radians) {
-        return number(Math.toDegrees(radians)) + "°";
+        return language.quantity(Math.toDegrees(radians), Units.DEGREE, 1);
     }
 
     String number(double number) {

@@ -17,7 +17,7 @@ record Words(Language language) {
 
     /** Without its sign. */
     String degrees(double radians) {
-        return language.number(Math.abs(Math.toDegrees(radians)), 1) + "°";
+        return language.quantity(Math.abs(Math.toDegrees(radians)), Units.DEGREE, 1);
     }
 
     String mm(double metres) {

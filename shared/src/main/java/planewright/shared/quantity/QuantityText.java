@@ -153,10 +153,11 @@ public final class QuantityText {
 
     /**
      * As {@link #show(Measured, Locale)}, to somebody who may have chosen another unit, and reads it then in the figures that a
-     * builder can use.
+     * builder can use. What was typed in metres is one of the bench's lengths, which are told in inches and not in feet.
      */
     public static String show(Measured<?> value, Language reader) {
-        UnitChoice units = told -> Optional.of(reader.unit(told));
+        UnitChoice units =
+                told -> Optional.of(reader.unit(reader.unit(told).equals(Units.FOOT) ? Units.MILLIMETRE : told));
         return units.written(value).text(reader.locale());
     }
 

@@ -202,7 +202,7 @@ final class ResultPanel extends JPanel {
     }
 
     private String read(Measured<?> value) {
-        return Amounts.of(room.units().written(value));
+        return Amounts.of(answered.units().written(value));
     }
 
     private static String size(Outline outline) {

@@ -46,7 +46,7 @@ final class VariantsPanel extends JPanel {
                             Texts.VARIANT_NOW.text(),
                             Texts.VARIANT.text(),
                             Texts.VARIANT_ROWS.text()),
-                    room.units())));
+                    answered.units())));
             actions.add(Buttons.plain("forget-variants", Texts.VARIANT_FORGET.text(), () -> {
                 variants.forget();
                 fill();
