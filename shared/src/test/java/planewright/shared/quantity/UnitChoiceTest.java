@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import javax.measure.Unit;
 import org.junit.jupiter.api.Test;
+import planewright.api.calculator.Language;
 import planewright.api.quantity.Measured;
 import planewright.api.quantity.Units;
 
@@ -33,5 +34,15 @@ class UnitChoiceTest {
         assertThat(ounces.measured(panel.measured()).value().getUnit()).isEqualTo(Units.OUNCE);
         assertThat(ounces.shown(Units.GRAM)).isEqualTo(Units.OUNCE);
         assertThat(ounces.written(Measured.of(3.25, Units.MILLIMETRE)).text()).isEqualTo("3.25 mm");
+    }
+
+    /** 0.3048 m are a foot, 25.4 mm an inch: NIST Special Publication 811 (2008), appendix B.8. */
+    @Test
+    void whatWasTypedInMetresIsReadInInchesAndHeightsInFeet() {
+        var reader = Language.ENGLISH.in(choosing(Units.INCH)::shown);
+        assertThat(reader.unit(Units.METRE)).isEqualTo(Units.FOOT);
+        assertThat(QuantityText.show(Measured.of(1.27, Units.METRE), reader)).isEqualTo("50 in");
+        assertThat(QuantityText.show(Measured.of(1.27, Units.METRE), Language.ENGLISH))
+                .isEqualTo("1.27 m");
     }
 }
